@@ -1,0 +1,125 @@
+/**
+ * What the screens, the CLI and the exports read: one Analysis per layout. Millimetres, seconds, hours; percent where
+ * the name says pct. Indices point into layout.parts and layout.machine.lasers.
+ */
+import type { Region } from '../geometry/types';
+import type { MessageCode } from '../layout/messages';
+import type { Params } from '../layout/result';
+import type { LaserId, Layout, PartId } from '../layout/types';
+import type { Cm3, Hours, Litres, Mm, Mm2, Percent, Seconds } from '../units/types';
+import type { Division, LaserSet } from '../zoning/types';
+
+/** A connected region of one part that one laser exposes (laser −1: unassigned). */
+export interface Piece {
+  readonly part: number;
+  readonly laser: number;
+  readonly region: Region;
+  /** Section area of the region itself, without seam overlap. */
+  readonly area_mm2: Mm2;
+  /** Hatch area A: after the inset, with half the seam overlap. */
+  readonly hatchArea_mm2: Mm2;
+  /** True outline P inside the piece. */
+  readonly outline_mm: Mm;
+  /** Seam length S. */
+  readonly seam_mm: Mm;
+  readonly load_s: Seconds;
+}
+/** A border inside one part between two lasers: one connected segment. */
+export interface Seam {
+  readonly part: number;
+  /** The lower laser index first. */
+  readonly lasers: readonly [number, number];
+  /** Polyline(s), flat x, y; connected. */
+  readonly path: Float64Array;
+  readonly length_mm: Mm;
+  /** Ends that meet the outline. */
+  readonly witnessLines: number;
+}
+export interface LaserFigures {
+  readonly id: LaserId;
+  readonly on: boolean;
+  readonly scanArea_mm2: Mm2;
+  readonly outline_mm: Mm;
+  readonly pieces: number;
+  readonly load_s: Seconds;
+  readonly idle_s: Seconds;
+}
+export interface LayerFigures {
+  /** 1-based layer number this result was computed at; it holds for its whole stretch. */
+  readonly layer: number;
+  readonly height_mm: Mm;
+  readonly lasers: readonly LaserFigures[];
+  readonly pieces: readonly Piece[];
+  readonly seams: readonly Seam[];
+  /** Part → 1 where it has a seam at this height. */
+  readonly cutParts: number;
+  readonly seamLength_mm: Mm;
+  readonly witnessLines: number;
+  readonly sectionArea_mm2: Mm2;
+  readonly unassigned_mm2: Mm2;
+  readonly doubleExposed_mm2: Mm2;
+  readonly exposure_s: Seconds;
+  readonly recoat_s: Seconds;
+  readonly wait_s: Seconds;
+  readonly time_s: Seconds;
+  readonly imbalanceTime_pct: Percent;
+  readonly imbalanceArea_pct: Percent;
+  readonly bestPossible_s: Seconds;
+  readonly bestSetBy: readonly LaserId[];
+  /** exposure − best possible where cutting causes it. */
+  readonly costOfCutting_s: Seconds;
+  /** The number of cut parts is proven to be the fewest. */
+  readonly fewestCutsProven: boolean;
+}
+/** Layers in a row whose sections are all the same. */
+export interface Stretch {
+  readonly firstLayer: number;
+  readonly lastLayer: number;
+  readonly from_mm: Mm;
+  readonly to_mm: Mm;
+  readonly figures: LayerFigures;
+}
+export interface BuildFigures {
+  readonly layers: number;
+  readonly height_mm: Mm;
+  readonly time_h: Hours;
+  readonly exposure_h: Hours;
+  readonly recoat_h: Hours;
+  readonly heldByMinLayer_h: Hours;
+  readonly imbalance_pct: Percent;
+  readonly idle_laserH: Hours;
+  readonly load_laserH: Hours;
+  readonly dose_l: Litres;
+  readonly overflow_l: Litres;
+  readonly scanVolume_cm3: Readonly<Record<LaserId, Cm3>>;
+  /** Where whole parts had to be chosen: the choice is proven to be the best. */
+  readonly choiceProven: boolean;
+}
+export interface Problem {
+  readonly code: MessageCode;
+  readonly params: Params;
+  /** Parts concerned; the first one is the one to act on. */
+  readonly parts: readonly PartId[];
+  readonly blocks: boolean;
+}
+/** One part as it stands: for canvases, lists and hit tests. */
+export interface PartView {
+  readonly id: PartId;
+  readonly height_mm: Mm;
+  /** Union of all sections seen from above, turned and moved. */
+  readonly footprint: Region;
+  /** Sections by slab, turned and moved. */
+  readonly sections: readonly { readonly from_mm: Mm; readonly to_mm: Mm; readonly section: Region }[];
+}
+export interface Analysis {
+  readonly layout: Layout;
+  readonly division: Division;
+  readonly parts: readonly PartView[];
+  readonly stretches: readonly Stretch[];
+  readonly build: BuildFigures;
+  readonly problems: readonly Problem[];
+  /** Number of checks that `problems` stands for. */
+  readonly checks: number;
+  /** Lasers that are on. */
+  readonly on: LaserSet;
+}

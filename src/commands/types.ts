@@ -1,0 +1,32 @@
+/**
+ * One user action = one command = one file. Keyboard, buttons, help and tests read the one list in index.ts.
+ */
+import type { Workbench } from '../store/types';
+
+/** What a command needs from the world around it; the page passes real ones, tests pass fakes. */
+export interface Ports {
+  /** Asks for a file; null where the user cancelled. */
+  pickFile(accept: string): Promise<File | null>;
+  download(name: string, content: string | Uint8Array, mime: string): void;
+  /** Hands an opened outline file to the check page. */
+  showImport(file: File): void;
+  /** Opens one of the page's own dialogs. */
+  showDialog(dialog: 'help' | 'copies' | 'machine' | 'process' | 'about'): void;
+}
+export interface Context {
+  readonly bench: Workbench;
+  readonly ports: Ports;
+}
+export type CommandGroup = 'file' | 'edit' | 'part' | 'draw' | 'division' | 'view' | 'help';
+export interface Command {
+  /** Stable, kebab-case. */
+  readonly id: string;
+  readonly label: string;
+  readonly group: CommandGroup;
+  /** Keys as "Ctrl+Z", "Shift+ArrowLeft", "q"; Ctrl stands for Cmd on a Mac. */
+  readonly keys: readonly string[];
+  /** A held key is one gesture (arrow keys). */
+  readonly repeats?: boolean;
+  when(context: Context): boolean;
+  run(context: Context): void | Promise<void>;
+}

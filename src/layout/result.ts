@@ -1,0 +1,19 @@
+/**
+ * Errors at a border are data. A Fault names a message of the table in messages.ts and carries the words that go
+ * into it; it never holds a finished sentence, so that every language can say it.
+ */
+import type { MessageCode } from './messages';
+
+export type Params = Readonly<Record<string, string | number>>;
+export interface Fault {
+  readonly code: MessageCode;
+  readonly params: Params;
+}
+export type Result<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly fault: Fault };
+
+export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
+export const fail = (code: MessageCode, params: Params = {}): Result<never> => ({
+  ok: false,
+  fault: { code, params },
+});

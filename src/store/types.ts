@@ -1,0 +1,70 @@
+/**
+ * The workbench's state: a document (undone and redone) and a view (never part of history).
+ */
+import type { StoreApi } from 'zustand/vanilla';
+import type { Analysis } from '../build/types';
+import type { Fault } from '../layout/result';
+import type { Layout, PartId } from '../layout/types';
+import type { Mm } from '../units/types';
+
+/** What is lit up everywhere at once. */
+export type Hover =
+  | { readonly kind: 'part'; readonly part: PartId }
+  | { readonly kind: 'laser'; readonly laser: number }
+  | { readonly kind: 'seam'; readonly seam: number }
+  | { readonly kind: 'seams' }
+  | { readonly kind: 'unassigned' }
+  | { readonly kind: 'binding' }
+  | { readonly kind: 'problem'; readonly problem: number };
+
+export type Tool = 'select' | 'pan' | 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone';
+
+/** Screen px = (plate mm − centre) · scale, y turned over; `null` scale: fit to the window. */
+export interface Camera {
+  readonly centreX_mm: Mm;
+  readonly centreY_mm: Mm;
+  readonly pxPerMm: number;
+}
+export interface Notice {
+  readonly id: number;
+  readonly fault: Fault;
+}
+export interface View {
+  /** Height the plan is cut at. */
+  readonly height_mm: Mm;
+  readonly selection: readonly PartId[];
+  readonly hover: Hover | null;
+  readonly tool: Tool;
+  /** null: fit the platform. */
+  readonly camera: Camera | null;
+  readonly notices: readonly Notice[];
+  readonly theme: 'light' | 'dark' | 'system';
+  readonly firstRunDismissed: boolean;
+  /** Height that newly drawn parts get. */
+  readonly drawHeight_mm: Mm;
+}
+export interface WorkbenchState {
+  readonly layout: Layout;
+  readonly view: View;
+}
+export interface Workbench {
+  readonly store: StoreApi<WorkbenchState>;
+  /** The analysis of the present layout; computed once per layout, synchronously. */
+  analysis(): Analysis;
+  /** Changes the document: one history entry, or part of the open gesture. */
+  change(label: string, recipe: (layout: Layout) => Layout): void;
+  /** From here to endGesture everything is one history entry. */
+  beginGesture(label: string): void;
+  endGesture(): void;
+  /** Back to where the gesture began; leaves no entry. */
+  cancelGesture(): void;
+  gestureOpen(): boolean;
+  undo(): void;
+  redo(): void;
+  /** Labels for the buttons; null where there is nothing to undo or redo. */
+  history(): { readonly undo: string | null; readonly redo: string | null };
+  setView(patch: Partial<View>): void;
+  /** Shows a message from the table; the layout is untouched. */
+  notify(fault: Fault): void;
+  dismissNotice(id: number): void;
+}

@@ -1,0 +1,11 @@
+// How the page is built and the unit tests are run. dist/ is static with relative addresses: any file
+// server, any sub-path.
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  base: './',
+  plugins: [react()],
+  build: { target: 'es2023', chunkSizeWarningLimit: 900 },
+  test: { include: ['tests/**/*.test.{ts,tsx}'], environment: 'node' },
+});
