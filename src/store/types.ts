@@ -19,7 +19,7 @@ export type Hover =
 
 export type Tool = 'select' | 'pan' | 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone';
 
-/** Screen px = (plate mm − centre) · scale, y turned over; `null` scale: fit to the window. */
+/** Screen px = (plate mm − centre) · scale, y turned over. */
 export interface Camera {
   readonly centreX_mm: Mm;
   readonly centreY_mm: Mm;
@@ -46,6 +46,12 @@ export interface View {
 export interface WorkbenchState {
   readonly layout: Layout;
   readonly view: View;
+  /** Name of the change that led to this layout; null for the one that was opened first. */
+  readonly lastChange: string | null;
+}
+export interface HistoryLabels {
+  readonly undo: string | null;
+  readonly redo: string | null;
 }
 export interface Workbench {
   readonly store: StoreApi<WorkbenchState>;
@@ -62,7 +68,9 @@ export interface Workbench {
   undo(): void;
   redo(): void;
   /** Labels for the buttons; null where there is nothing to undo or redo. */
-  history(): { readonly undo: string | null; readonly redo: string | null };
+  history(): HistoryLabels;
+  /** Calls back when the labels may have changed; returns the way to stop. */
+  onHistory(listener: () => void): () => void;
   setView(patch: Partial<View>): void;
   /** Shows a message from the table; the layout is untouched. */
   notify(fault: Fault): void;

@@ -1,0 +1,80 @@
+/**
+ * What must hold in every state a subscriber sees: the selection names parts that exist, the hover names something
+ * that exists, the height lies in the build. Millimetres above the platform.
+ */
+import type { StateCreator, StoreMutatorIdentifier } from 'zustand/vanilla';
+import type { Layout } from '../layout/types';
+import type { Mm } from '../units/types';
+import type { Hover, View, WorkbenchState } from './types';
+
+/** Top of the highest part, 0 for an empty plate. */
+export function buildTop(layout: Layout): Mm {
+  const tops = layout.parts.map((part) => layout.shapes[part.shape]?.slabs.at(-1)?.to_mm ?? 0);
+  return tops.reduce((highest, top) => Math.max(highest, top), 0);
+}
+
+interface Changed {
+  readonly layout: boolean;
+  readonly height: boolean;
+}
+
+/** Indices into an analysis (seam, problem) mean nothing once the layout or the height is another one. */
+function hoverHolds(hover: Hover, state: WorkbenchState, changed: Changed): boolean {
+  switch (hover.kind) {
+    case 'part':
+      return state.layout.parts.some((part) => part.id === hover.part);
+    case 'laser':
+      return hover.laser < state.layout.machine.lasers.length;
+    case 'seam':
+      return !changed.layout && !changed.height;
+    case 'problem':
+      return !changed.layout;
+    case 'seams':
+    case 'unassigned':
+    case 'binding':
+      return true;
+  }
+}
+
+function settledHeight(height_mm: Mm, before_mm: Mm, layout: Layout): Mm {
+  const wanted = Number.isFinite(height_mm) ? height_mm : before_mm;
+  return Math.min(Math.max(wanted, 0), buildTop(layout));
+}
+
+function settledSelection(view: View, layout: Layout): View['selection'] {
+  const known = new Set(layout.parts.map((part) => part.id));
+  return view.selection.every((id) => known.has(id))
+    ? view.selection
+    : view.selection.filter((id) => known.has(id));
+}
+
+/** `next` with its view brought in line with its layout; the same object where nothing was amiss. */
+export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchState {
+  const { view, layout } = next;
+  const height_mm = settledHeight(view.height_mm, before.view.height_mm, layout);
+  const selection = settledSelection(view, layout);
+  const fresh = view.hover !== before.view.hover && layout === before.layout;
+  const changed = {
+    layout: layout !== before.layout,
+    height: !fresh && height_mm !== before.view.height_mm,
+  };
+  const hover = view.hover && hoverHolds(view.hover, next, changed) ? view.hover : null;
+  const clean = height_mm === view.height_mm && selection === view.selection && hover === view.hover;
+  return clean ? next : { ...next, view: { ...view, height_mm, selection, hover } };
+}
+
+/** A zustand layer below the history: whatever is set, undo and redo included, arrives settled in one step. */
+export const settled =
+  <Mcs extends [StoreMutatorIdentifier, unknown][]>(
+    inner: StateCreator<WorkbenchState, [], Mcs>,
+  ): StateCreator<WorkbenchState, [], Mcs> =>
+  (_, get, api) => {
+    const raw = api.setState;
+    const set = (partial: Parameters<typeof raw>[0]) => {
+      const before = get();
+      const patch = typeof partial === 'function' ? partial(before) : partial;
+      raw(settle({ ...before, ...patch }, before), true);
+    };
+    api.setState = set as typeof raw;
+    return inner(set as typeof raw, get, api as Parameters<typeof inner>[2]);
+  };
