@@ -1,0 +1,2 @@
+export declare const LAUNCH_ARGS: string[];
+export declare const findChromium: () => string;
