@@ -15,6 +15,7 @@ export type Theme = 'light' | 'dark';
 export const THIN_PX = 1;
 export const THICK_PX = 2;
 
+/** The drawing's share of the page's colours; tokens.css holds the same values for everything around it. */
 export interface Ground {
   /** Around the platform. */
   readonly paper: string;
@@ -34,22 +35,22 @@ export interface Ground {
 
 export const GROUNDS: Readonly<Record<Theme, Ground>> = {
   light: {
-    paper: '#F5F2EA',
-    sheet: '#FDFCF8',
-    ink: '#1B1F24',
-    note: '#5C6066',
-    line: '#85878A',
-    faint: '#DAD6CB',
-    warning: '#B00020',
+    paper: '#f7f5ef',
+    sheet: '#fdfcf9',
+    ink: '#1b2329',
+    note: '#545e67',
+    line: '#858c93',
+    faint: '#dcd8cd',
+    warning: '#b00030',
   },
   dark: {
-    paper: '#14181C',
-    sheet: '#1A1F25',
-    ink: '#E9E6DF',
-    note: '#9AA3AD',
-    line: '#6A737D',
-    faint: '#2C333A',
-    warning: '#FF6E7A',
+    paper: '#14181c',
+    sheet: '#1a1f24',
+    ink: '#e6e4de',
+    note: '#a3abb2',
+    line: '#6b757e',
+    faint: '#2b3238',
+    warning: '#ff8096',
   },
 };
 

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { GROUNDS, HUES, hatchBackground, laserStyle, type Theme } from '../../src/canvas/palette';
 
@@ -68,6 +69,17 @@ describe('palette', () => {
     expect(
       new Set(LASERS.slice(0, 7).map((index) => laserStyle(index, 'light').hatching.angle_deg)).size,
     ).toBe(7);
+  });
+
+  it.each(THEMES)('stands on the same %s ground as the page around it', (theme) => {
+    const css = readFileSync(new URL('../../src/panels/tokens.css', import.meta.url), 'utf8');
+    const block = css.slice(css.indexOf(theme === 'light' ? ':root {' : ":root[data-theme='dark'] {"));
+    const token = (name: string) =>
+      new RegExp(`--${name}:\\s*(#[0-9a-f]{6})`, 'i').exec(block)?.[1]?.toLowerCase();
+    const { paper, sheet, ink, note, line, faint, warning } = GROUNDS[theme];
+    expect([paper, sheet, ink, note, line, faint, warning]).toEqual(
+      ['paper', 'sheet', 'ink', 'quiet', 'rule', 'faint', 'warn'].map(token),
+    );
   });
 
   it('refuses an index that is no laser', () => {

@@ -1,0 +1,86 @@
+/**
+ * From the plate to the screen and back. Plate: mm, origin at the platform's centre, +x right, +y back. Screen: CSS px,
+ * origin at the canvas' top left, +y down; so y turns over. A camera of null in the store means: fit the platform.
+ */
+import type { Point } from '../layout/types';
+import type { Camera } from '../store/types';
+import type { Mm, PlatePoint, Px, ScreenPoint } from '../units/types';
+
+export interface Size {
+  readonly width: Px;
+  readonly height: Px;
+}
+/** Room kept free around the platform: rulers, arrows and grips stand in it. */
+export interface Insets {
+  readonly left: Px;
+  readonly right: Px;
+  readonly top: Px;
+  readonly bottom: Px;
+}
+
+export const RULER_LEFT_PX: Px = 36;
+export const RULER_BOTTOM_PX: Px = 24;
+export const FIT_INSETS: Insets = {
+  left: RULER_LEFT_PX + 48,
+  right: 48,
+  top: 48,
+  bottom: RULER_BOTTOM_PX + 48,
+};
+
+/** At most 0.4 px a µm, at least a plate of a metre in 20 px. */
+const MOST_PX_PER_MM = 400;
+const LEAST_PX_PER_MM = 0.02;
+
+const clampScale = (scale: number): number => Math.min(MOST_PX_PER_MM, Math.max(LEAST_PX_PER_MM, scale));
+
+export const toScreen = (p: PlatePoint, camera: Camera, size: Size): ScreenPoint => ({
+  left: size.width / 2 + (p.x - camera.centreX_mm) * camera.pxPerMm,
+  top: size.height / 2 - (p.y - camera.centreY_mm) * camera.pxPerMm,
+});
+
+export const toPlate = (p: ScreenPoint, camera: Camera, size: Size): PlatePoint => ({
+  x: camera.centreX_mm + (p.left - size.width / 2) / camera.pxPerMm,
+  y: camera.centreY_mm - (p.top - size.height / 2) / camera.pxPerMm,
+});
+
+/** The camera that shows a platform of width × depth (centred on the origin) whole, between the insets. */
+export const fitCamera = (width_mm: Mm, depth_mm: Mm, size: Size, insets: Insets = FIT_INSETS): Camera => {
+  const room = { x: size.width - insets.left - insets.right, y: size.height - insets.top - insets.bottom };
+  const pxPerMm = clampScale(Math.min(room.x / width_mm, room.y / depth_mm));
+  return {
+    centreX_mm: (insets.right - insets.left) / 2 / pxPerMm,
+    centreY_mm: (insets.top - insets.bottom) / 2 / pxPerMm,
+    pxPerMm,
+  };
+};
+
+/** Zooms by `factor`; the plate point under `at` stays where it is. */
+export const zoomAt = (camera: Camera, at: ScreenPoint, factor: number, size: Size): Camera => {
+  const fixed = toPlate(at, camera, size);
+  const pxPerMm = clampScale(camera.pxPerMm * factor);
+  return {
+    centreX_mm: fixed.x - (at.left - size.width / 2) / pxPerMm,
+    centreY_mm: fixed.y + (at.top - size.height / 2) / pxPerMm,
+    pxPerMm,
+  };
+};
+
+/** Shifts the picture by screen px: what is grabbed follows the pointer. */
+export const panBy = (camera: Camera, dx: Px, dy: Px): Camera => ({
+  ...camera,
+  centreX_mm: camera.centreX_mm - dx / camera.pxPerMm,
+  centreY_mm: camera.centreY_mm + dy / camera.pxPerMm,
+});
+
+/** A canvas transform (a, b, c, d, e, f) under which plate millimetres are drawn. */
+export const plateTransform = (
+  camera: Camera,
+  size: Size,
+  ratio: number,
+): [number, number, number, number, number, number] => {
+  const scale = camera.pxPerMm * ratio;
+  const origin = toScreen({ x: 0, y: 0 }, camera, size);
+  return [scale, 0, 0, -scale, origin.left * ratio, origin.top * ratio];
+};
+
+export const asPoint = (p: PlatePoint): Point => [p.x, p.y];

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { tickLabel, tickStep, ticks } from '../../src/canvas/ruler';
+
+describe('ruler', () => {
+  it('steps by 1, 2 or 5 times a power of ten, never closer than asked and never 2.5 times wider', () => {
+    for (let zoom = 0.02; zoom < 400; zoom *= 1.037) {
+      const step = tickStep(zoom, 50);
+      const mantissa = step / 10 ** Math.floor(Math.log10(step) + 1e-9);
+      expect([1, 2, 5].some((m) => Math.abs(mantissa - m) < 1e-9)).toBe(true);
+      expect(step * zoom).toBeGreaterThanOrEqual(50 - 1e-6);
+      expect(step * zoom).toBeLessThanOrEqual(125 + 1e-6);
+    }
+  });
+
+  it('numbers every 50 mm of a 340 mm platform at 1.4 px a millimetre, and ticks every 10 mm', () => {
+    const list = ticks(-170, 170, 1.4, 50);
+    expect(list.filter((tick) => tick.major).map((tick) => tick.value)).toEqual([
+      -150, -100, -50, 0, 50, 100, 150,
+    ]);
+    expect(list).toHaveLength(35);
+  });
+
+  it('always passes through zero', () => {
+    for (const zoom of [0.3, 1, 3.7, 22, 180]) {
+      expect(ticks(-40, 40, zoom, 60).some((tick) => tick.value === 0 && tick.major)).toBe(true);
+    }
+  });
+
+  it('writes numbers without rounding noise and with a minus sign', () => {
+    expect(tickLabel(0.1 + 0.2)).toBe('0.3');
+    expect(tickLabel(-150)).toBe('−150');
+    expect(tickLabel(-0)).toBe('0');
+  });
+});
