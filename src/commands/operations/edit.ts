@@ -1,0 +1,80 @@
+/**
+ * Small steps that every operation is made of: replacing one branch of a layout, rounding on entry, fresh names.
+ * Lengths to 1 µm, angles to 0.001°. An operation that changes nothing returns the very layout it was given.
+ */
+import type { Layout, LayoutRing, Machine, Part, PartId, Point, ShapeId, Zoning } from '../../layout/types';
+import type { Mm } from '../../units/types';
+import { roundMm } from '../../units/round';
+
+export const roundPoint = ([x, y]: Point): Point => [roundMm(x), roundMm(y)];
+
+export const roundRing = (ring: LayoutRing): LayoutRing =>
+  'circle_mm' in ring
+    ? { circle_mm: [roundMm(ring.circle_mm[0]), roundMm(ring.circle_mm[1]), roundMm(ring.circle_mm[2])] }
+    : ring.map(roundPoint);
+
+export const clamp = (value: number, low: number, high: number): number =>
+  Math.min(Math.max(value, low), high);
+
+/** True where every value is a finite number: NaN and infinity never enter a layout. */
+export const allFinite = (...values: readonly number[]): boolean => values.every(Number.isFinite);
+
+export const withMachine = (layout: Layout, patch: Partial<Machine>): Layout => ({
+  ...layout,
+  machine: { ...layout.machine, ...patch },
+});
+
+export const withZoning = (layout: Layout, zoning: Zoning): Layout => ({ ...layout, zoning });
+
+/** Changes the parts named by `ids`; the same layout where `change` gives every one of them back. */
+export function changeParts(layout: Layout, ids: readonly PartId[], change: (part: Part) => Part): Layout {
+  const chosen = new Set(ids);
+  let touched = false;
+  const parts = layout.parts.map((part) => {
+    const next = chosen.has(part.id) ? change(part) : part;
+    touched ||= next !== part;
+    return next;
+  });
+  return touched ? { ...layout, parts } : layout;
+}
+
+/** First of prefix1, prefix2 … that `taken` does not hold; numbers are padded to `digits`. */
+export function freshName(prefix: string, taken: (name: string) => boolean, digits = 1): string {
+  for (let n = 1; ; n++) {
+    const name = `${prefix}${String(n).padStart(digits, '0')}`;
+    if (!taken(name)) return name;
+  }
+}
+
+/** Characters kept of a wanted name: with surrogate pairs and a number it stays below the 64 that a layout accepts. */
+const STEM_LENGTH = 28;
+
+/** "stem-1", "stem-2" …: the first name that no shape has. Control characters and outer blanks are dropped. */
+export function freshShapeName(layout: Layout, wanted: string): ShapeId {
+  const stem = shapeStem(wanted);
+  return freshName(`${stem}-`, (name) => Object.hasOwn(layout.shapes, name));
+}
+
+/** A wanted name as a layout accepts it: no control characters, no outer blanks, at most 28 characters. */
+export const shapeStem = (wanted: string): string =>
+  [...wanted.replace(/[\p{Control}\p{Surrogate}]/gu, '')].slice(0, STEM_LENGTH).join('').trim() || 'shape';
+
+/** Ids for `count` new parts: "P01", "P02" …, the first numbers that are free. */
+export function nextPartIds(layout: Layout, count: number): PartId[] {
+  const taken = new Set(layout.parts.map((part) => part.id));
+  return Array.from({ length: count }, () => {
+    const id = freshName('P', (name) => taken.has(name), 2);
+    taken.add(id);
+    return id;
+  });
+}
+
+/** Parts of `after` that `before` did not hold, in order. */
+export function addedParts(before: Layout, after: Layout): PartId[] {
+  const known = new Set(before.parts.map((part) => part.id));
+  return after.parts.filter((part) => !known.has(part.id)).map((part) => part.id);
+}
+
+/** Half the platform's extent along a unit normal. */
+export const halfExtent = ({ platform }: Machine, nx: number, ny: number): Mm =>
+  (platform.width_mm * Math.abs(nx) + platform.depth_mm * Math.abs(ny)) / 2;

@@ -1,0 +1,11 @@
+/** All operations on a document: pure, (layout, …) → layout, or a result where what was typed can be refused. */
+export { addedParts, nextPartIds } from './edit';
+export * from './copies';
+export * from './height';
+export * from './machine';
+export * from './parts';
+export { freePlace, partBox, takenBoxes } from './place';
+export * from './process';
+export * from './shapes';
+export { FEWEST_STRIPS, MOST_STRIPS, setStrategy, usableLasers } from './strategy';
+export * from './zones';

@@ -1,0 +1,106 @@
+/**
+ * Free places on the platform, judged by upright boxes around footprints: quick, and on the safe side. What really
+ * touches what is decided by the engine's own check. Platform millimetres.
+ */
+import { boxOf, turnAndMove } from '../../geometry/region';
+import { ringFromLayout } from '../../geometry/ring';
+import type { Box } from '../../geometry/types';
+import type { Layout, LayoutRing, Part, Point, Shape } from '../../layout/types';
+import type { Degrees, Mm } from '../../units/types';
+import { roundMm } from '../../units/round';
+
+export interface Standing {
+  readonly at_mm: Point;
+  readonly turn_deg: Degrees;
+}
+
+const ringsBox = (rings: readonly LayoutRing[], { at_mm, turn_deg }: Standing): Box =>
+  boxOf(turnAndMove(rings.map(ringFromLayout), turn_deg, at_mm[0], at_mm[1]));
+
+/** Box around all sections of a shape where it stands. */
+export const shapeBox = (shape: Shape, standing: Standing): Box =>
+  ringsBox(
+    shape.slabs.flatMap((slab) => slab.rings),
+    standing,
+  );
+
+export const partBox = (layout: Layout, part: Part): Box => shapeBox(layout.shapes[part.shape]!, part);
+
+const grown = (box: Box, by: Mm): Box => ({
+  minX: box.minX - by,
+  minY: box.minY - by,
+  maxX: box.maxX + by,
+  maxY: box.maxY + by,
+});
+
+const meet = (a: Box, b: Box): boolean =>
+  a.minX < b.maxX - 1e-9 && b.minX < a.maxX - 1e-9 && a.minY < b.maxY - 1e-9 && b.minY < a.maxY - 1e-9;
+
+/** What is taken: boxes of parts and keep-outs, grown by the spacing. */
+export function takenBoxes(layout: Layout): Box[] {
+  const { keepOuts } = layout.machine.platform;
+  const nowhere: Standing = { at_mm: [0, 0], turn_deg: 0 };
+  return [
+    ...layout.parts.map((part) => grown(partBox(layout, part), layout.limits.spacing_mm)),
+    ...keepOuts.map((ring) => ringsBox([ring], nowhere)),
+  ];
+}
+
+/** The platform inside its margin. */
+function usable(layout: Layout): Box {
+  const { width_mm, depth_mm, margin_mm } = layout.machine.platform;
+  return {
+    minX: margin_mm - width_mm / 2,
+    minY: margin_mm - depth_mm / 2,
+    maxX: width_mm / 2 - margin_mm,
+    maxY: depth_mm / 2 - margin_mm,
+  };
+}
+
+export function isFree(layout: Layout, taken: readonly Box[], box: Box): boolean {
+  const field = usable(layout);
+  const inside =
+    box.minX >= field.minX - 1e-9 &&
+    box.minY >= field.minY - 1e-9 &&
+    box.maxX <= field.maxX + 1e-9 &&
+    box.maxY <= field.maxY + 1e-9;
+  return inside && !taken.some((other) => meet(box, other));
+}
+
+export const shifted = (box: Box, dx: Mm, dy: Mm): Box => ({
+  minX: box.minX + dx,
+  minY: box.minY + dy,
+  maxX: box.maxX + dx,
+  maxY: box.maxY + dy,
+});
+
+const ascending = (values: readonly number[]): number[] => [...new Set(values)].sort((a, b) => a - b);
+
+/** Up to the next micrometre, so that rounding never brings a box back over its neighbour. */
+const upToMicrometre = (value: Mm): Mm => roundMm(Math.ceil(value * 1000 - 1e-6) / 1000);
+
+/**
+ * Where the origin of a shape may stand so that its box is free: front to back, then left to right; null where
+ * nothing fits. Candidates are the field's front-left corner and the far sides of what is taken.
+ */
+export function freePlace(
+  layout: Layout,
+  shape: Shape,
+  turn_deg: Degrees,
+  taken: readonly Box[],
+): Point | null {
+  const own = shapeBox(shape, { at_mm: [0, 0], turn_deg });
+  const field = usable(layout);
+  const xs = ascending([field.minX, ...taken.map((box) => box.maxX)]);
+  const ys = ascending([field.minY, ...taken.map((box) => box.maxY)]);
+  for (const y of ys)
+    for (const x of xs) {
+      const at: Point = [upToMicrometre(x - own.minX), upToMicrometre(y - own.minY)];
+      if (isFree(layout, taken, shifted(own, at[0], at[1]))) return at;
+    }
+  return null;
+}
+
+/** Grown as `takenBoxes` grows them: what a new part will take. */
+export const takenBy = (layout: Layout, shape: Shape, standing: Standing): Box =>
+  grown(shapeBox(shape, standing), layout.limits.spacing_mm);

@@ -1,0 +1,156 @@
+/**
+ * New shapes and parts on a plate: drawn ones and opened ones. Shape coordinates are relative to the shape's origin;
+ * a drawn shape has its origin in the middle of its box, which is where the part is placed and turned.
+ */
+import type { Layout, LayoutRing, Part, PartId, Point, Shape, ShapeId } from '../../layout/types';
+import type { Degrees, Mm } from '../../units/types';
+import { roundDeg, roundMm } from '../../units/round';
+import { freshShapeName, nextPartIds, roundPoint, roundRing, shapeStem } from './edit';
+import { freePlace, takenBoxes, takenBy } from './place';
+
+/** What a drawing tool hands over, in platform coordinates. */
+export type Drawing =
+  | { readonly kind: 'rectangle'; readonly from: Point; readonly to: Point }
+  | { readonly kind: 'disc'; readonly centre: Point; readonly radius_mm: Mm }
+  | { readonly kind: 'ring'; readonly centre: Point; readonly outer_mm: Mm; readonly inner_mm: Mm }
+  | { readonly kind: 'polygon'; readonly points: readonly Point[] };
+
+/** Smaller things than this are slips of the hand. */
+export const SMALLEST_DRAWN_MM = 0.1;
+
+interface Drawn {
+  readonly at_mm: Point;
+  readonly rings: readonly LayoutRing[];
+}
+
+function drawnRectangle(from: Point, to: Point): Drawn | null {
+  const [w, h] = [roundMm(Math.abs(to[0] - from[0])), roundMm(Math.abs(to[1] - from[1]))];
+  if (!(w >= SMALLEST_DRAWN_MM && h >= SMALLEST_DRAWN_MM)) return null;
+  const [left, front] = [roundMm(-w / 2), roundMm(-h / 2)];
+  const [right, back] = [roundMm(left + w), roundMm(front + h)];
+  return {
+    at_mm: [Math.min(from[0], to[0]) - left, Math.min(from[1], to[1]) - front],
+    rings: [
+      [
+        [left, front],
+        [right, front],
+        [right, back],
+        [left, back],
+      ],
+    ],
+  };
+}
+
+function drawnPolygon(points: readonly Point[]): Drawn | null {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  const [left, right, front, back] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  if (!(enclosed(points) >= SMALLEST_DRAWN_MM ** 2)) return null;
+  const at: Point = [roundMm((left + right) / 2), roundMm((front + back) / 2)];
+  return { at_mm: at, rings: [points.map(([x, y]): Point => [x - at[0], y - at[1]])] };
+}
+
+/** Absolute area by the shoelace formula [mathematics]; 0 for lines, and for crossings that cancel out. */
+function enclosed(points: readonly Point[]): number {
+  const next = (i: number): Point => points[(i + 1) % points.length]!;
+  return Math.abs(points.reduce((sum, [x, y], i) => sum + x * next(i)[1] - next(i)[0] * y, 0)) / 2;
+}
+
+function drawn(drawing: Drawing): Drawn | null {
+  switch (drawing.kind) {
+    case 'rectangle':
+      return drawnRectangle(drawing.from, drawing.to);
+    case 'polygon':
+      return drawnPolygon(drawing.points);
+    case 'disc': {
+      const { centre, radius_mm } = drawing;
+      if (!(2 * radius_mm >= SMALLEST_DRAWN_MM)) return null;
+      return { at_mm: centre, rings: [{ circle_mm: [0, 0, radius_mm] }] };
+    }
+    case 'ring': {
+      const { centre, outer_mm, inner_mm } = drawing;
+      const sane = 2 * inner_mm >= SMALLEST_DRAWN_MM && 2 * (outer_mm - inner_mm) >= SMALLEST_DRAWN_MM;
+      const circle = (r: Mm): LayoutRing => ({ circle_mm: [0, 0, r] });
+      return sane ? { at_mm: centre, rings: [circle(outer_mm), circle(inner_mm)] } : null;
+    }
+  }
+}
+
+const newPart = (id: PartId, shape: ShapeId, at_mm: Point, turn_deg: Degrees): Part => ({
+  id,
+  shape,
+  at_mm: roundPoint(at_mm),
+  turn_deg: roundDeg(turn_deg),
+  seams: 'free',
+  laser: null,
+  timeFactor: 1,
+});
+
+/**
+ * A drawn shape of one slab and a part of it. The layout itself where the drawing is a slip: narrower than 0.1 mm,
+ * without area, or not a number.
+ */
+export function addDrawnPart(layout: Layout, drawing: Drawing, height_mm: Mm): Layout {
+  const made = drawn(drawing);
+  const to_mm = roundMm(height_mm);
+  if (!made || !made.at_mm.every(Number.isFinite) || !(to_mm > 0)) return layout;
+  const name = freshShapeName(layout, drawing.kind);
+  const shape: Shape = { slabs: [{ to_mm, rings: made.rings.map(roundRing) }] };
+  const [id] = nextPartIds(layout, 1);
+  return {
+    ...layout,
+    shapes: { ...layout.shapes, [name]: shape },
+    parts: [...layout.parts, newPart(id!, name, made.at_mm, 0)],
+  };
+}
+
+export interface NewShape {
+  /** Wanted name; a number is added where it is taken. */
+  readonly name: string;
+  readonly shape: Shape;
+  /** How many parts of it; 1 where not given, 0 for the shape alone. */
+  readonly copies?: number;
+  readonly turn_deg?: Degrees;
+}
+
+/** A part of a known shape at a free place (at the centre where none is free, for the list of problems to say so). */
+export function addPart(layout: Layout, name: ShapeId, turn_deg: Degrees = 0, at_mm?: Point): Layout {
+  const shape = Object.hasOwn(layout.shapes, name) ? layout.shapes[name] : undefined;
+  if (!shape) return layout;
+  const at = at_mm ?? freePlace(layout, shape, turn_deg, takenBoxes(layout)) ?? [0, 0];
+  const [id] = nextPartIds(layout, 1);
+  return { ...layout, parts: [...layout.parts, newPart(id!, name, at, turn_deg)] };
+}
+
+/** Copies of one shape at free places, the boxes taken being kept up to date from one to the next. */
+function standing(layout: Layout, shape: Shape, count: number, turn_deg: Degrees): Point[] {
+  const taken = takenBoxes(layout);
+  return Array.from({ length: count }, () => {
+    const at_mm = freePlace(layout, shape, turn_deg, taken) ?? ([0, 0] as const);
+    taken.push(takenBy(layout, shape, { at_mm, turn_deg }));
+    return at_mm;
+  });
+}
+
+function addShape(layout: Layout, { name, shape, copies = 1, turn_deg = 0 }: NewShape): Layout {
+  const stem = shapeStem(name);
+  const key = Object.hasOwn(layout.shapes, stem) ? freshShapeName(layout, stem) : stem;
+  const places = standing(layout, shape, copies, turn_deg);
+  const ids = nextPartIds(layout, copies);
+  return {
+    ...layout,
+    shapes: { ...layout.shapes, [key]: shape },
+    parts: [...layout.parts, ...places.map((at, i) => newPart(ids[i]!, key, at, turn_deg))],
+  };
+}
+
+/** Shapes from opened files, already rounded, with parts at free places. */
+export const addShapes = (layout: Layout, shapes: readonly NewShape[]): Layout =>
+  shapes.reduce(addShape, layout);
+
+/** Takes a shape out of the list; the layout itself where a part still has it. */
+export function removeShape(layout: Layout, name: ShapeId): Layout {
+  if (!Object.hasOwn(layout.shapes, name) || layout.parts.some((part) => part.shape === name)) return layout;
+  const { [name]: _, ...shapes } = layout.shapes;
+  return { ...layout, shapes };
+}

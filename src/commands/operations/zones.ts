@@ -1,0 +1,163 @@
+/**
+ * Changing the zones of the chosen strategy: lines, strips, shared band, lasers, drawn outlines. An operation that
+ * does not fit the strategy returns the layout itself. Platform millimetres; lines ascend along the strips' normal.
+ */
+import type { DrawnZone, LaserId, Layout, LayoutRing, StripsZoning } from '../../layout/types';
+import type { Degrees, Mm } from '../../units/types';
+import { roundMm } from '../../units/round';
+import { stripNormal } from '../../zoning/lines';
+import type { ZoneLine } from '../../zoning/types';
+import { clamp, halfExtent, roundRing, withZoning } from './edit';
+import { equalLines, equalStrips, FEWEST_STRIPS, lasersAlong, MOST_STRIPS, runAngle } from './strategy';
+
+/** No zone is narrower than this when a line is dragged. */
+export const NARROWEST_ZONE_MM = 1;
+
+/** `c` kept between two limits with room for a narrowest zone on either side; null where there is no room. */
+function between(c: Mm, low: Mm, high: Mm): Mm | null {
+  const [least, most] = [low + NARROWEST_ZONE_MM, high - NARROWEST_ZONE_MM];
+  return Number.isFinite(c) && least <= most ? roundMm(clamp(c, least, most)) : null;
+}
+
+function setStripLine(layout: Layout, zoning: StripsZoning, index: number, c: Mm): Layout {
+  if (!(index in zoning.lines_mm)) return layout;
+  const half = halfExtent(layout.machine, ...stripNormal(zoning.run_deg));
+  const low = Math.max(zoning.lines_mm[index - 1] ?? -half, -half);
+  const high = Math.min(zoning.lines_mm[index + 1] ?? half, half);
+  const place = between(c, low, high);
+  if (place === null || place === zoning.lines_mm[index]) return layout;
+  return withZoning(layout, { ...zoning, lines_mm: zoning.lines_mm.with(index, place) });
+}
+
+/** Puts a zone line at nx·x + ny·y = c, kept on the platform and 1 mm from its neighbours. */
+export function setZoneLine(layout: Layout, key: ZoneLine['key'], c: Mm): Layout {
+  const { zoning, machine } = layout;
+  if (key.kind === 'strip')
+    return zoning.strategy === 'strips' ? setStripLine(layout, zoning, key.index, c) : layout;
+  if (zoning.strategy !== 'quadrants') return layout;
+  const axis = key.kind === 'quadrantX' ? 0 : 1;
+  const half = halfExtent(machine, 1 - axis, axis);
+  const place = between(c, -half, half);
+  if (place === null || place === zoning.at_mm[axis]) return layout;
+  const at_mm = axis === 0 ? ([place, zoning.at_mm[1]] as const) : ([zoning.at_mm[0], place] as const);
+  return withZoning(layout, { ...zoning, at_mm });
+}
+
+/** Strips of equal width, `count` of them (2 to 12). */
+export function setStripCount(layout: Layout, count: number): Layout {
+  const { zoning } = layout;
+  const sane = Number.isInteger(count) && count >= FEWEST_STRIPS && count <= MOST_STRIPS;
+  if (zoning.strategy !== 'strips' || !sane || zoning.lasers.length === count) return layout;
+  return withZoning(layout, equalStrips(layout, zoning.run_deg, count));
+}
+
+/** Borders of all strips, the platform's edges included. */
+function stripBorders(layout: Layout, zoning: StripsZoning): Mm[] {
+  const half = halfExtent(layout.machine, ...stripNormal(zoning.run_deg));
+  return [-half, ...zoning.lines_mm.map((c) => clamp(c, -half, half)), half];
+}
+
+const widthsOf = (borders: readonly Mm[]): Mm[] => borders.slice(1).map((b, i) => b - borders[i]!);
+
+/** Cuts a strip in the middle (the widest where none is named) and gives the new half to the laser used least. */
+export function addStrip(layout: Layout, index?: number): Layout {
+  const { zoning, machine } = layout;
+  if (zoning.strategy !== 'strips' || zoning.lasers.length >= MOST_STRIPS) return layout;
+  const borders = stripBorders(layout, zoning);
+  const widths = widthsOf(borders);
+  const cut = index ?? widths.indexOf(Math.max(...widths));
+  if (!(widths[cut]! >= 2 * NARROWEST_ZONE_MM)) return layout;
+  const middle = roundMm((borders[cut]! + borders[cut + 1]!) / 2);
+  const uses = (id: LaserId) => zoning.lasers.filter((used) => used === id).length;
+  const candidates = lasersAlong(machine, zoning.run_deg, machine.lasers.length);
+  const laser = candidates.reduce((best, id) => (uses(id) < uses(best) ? id : best));
+  return withZoning(layout, {
+    ...zoning,
+    lines_mm: zoning.lines_mm.toSpliced(cut, 0, middle),
+    lasers: zoning.lasers.toSpliced(cut + 1, 0, laser),
+  });
+}
+
+/** Takes a strip away (the narrowest where none is named); its ground goes to the narrower neighbour. */
+export function removeStrip(layout: Layout, index?: number): Layout {
+  const { zoning } = layout;
+  if (zoning.strategy !== 'strips' || zoning.lasers.length <= FEWEST_STRIPS) return layout;
+  const widths = widthsOf(stripBorders(layout, zoning));
+  const gone = index ?? widths.indexOf(Math.min(...widths));
+  if (!(gone in widths)) return layout;
+  const toFront = gone > 0 && (gone === widths.length - 1 || widths[gone - 1]! <= widths[gone + 1]!);
+  return withZoning(layout, {
+    ...zoning,
+    lines_mm: zoning.lines_mm.toSpliced(toFront ? gone - 1 : gone, 1),
+    lasers: zoning.lasers.toSpliced(gone, 1),
+  });
+}
+
+/** Turns the strips; lines keep their share of the platform. Equal strips stay equal. */
+export function setStripDirection(layout: Layout, run_deg: Degrees): Layout {
+  const { zoning, machine } = layout;
+  if (zoning.strategy !== 'strips' || !Number.isFinite(run_deg)) return layout;
+  const run = runAngle(run_deg);
+  if (run === zoning.run_deg) return layout;
+  const count = zoning.lasers.length;
+  const before = halfExtent(machine, ...stripNormal(zoning.run_deg));
+  const after = halfExtent(machine, ...stripNormal(run));
+  const scaled = zoning.lines_mm.map((c) => roundMm((c * after) / before));
+  const ascending = scaled.every((c, i) => i === 0 || c > scaled[i - 1]!);
+  const lines_mm = ascending ? scaled : equalLines(machine, run, count);
+  return withZoning(layout, { ...zoning, run_deg: run, lines_mm });
+}
+
+/** Width of the shared band: 0 to the platform's longer side. */
+export function setSharedBand(layout: Layout, width_mm: Mm): Layout {
+  const { zoning } = layout;
+  const { platform } = layout.machine;
+  if (!('sharedBand_mm' in zoning) || !Number.isFinite(width_mm)) return layout;
+  const sharedBand_mm = roundMm(clamp(width_mm, 0, Math.max(platform.width_mm, platform.depth_mm)));
+  return sharedBand_mm === zoning.sharedBand_mm ? layout : withZoning(layout, { ...zoning, sharedBand_mm });
+}
+
+/** Gives a zone to lasers: one for quadrants and strips (the first named), one or more for a drawn zone. */
+export function setZoneLasers(layout: Layout, index: number, ids: readonly LaserId[]): Layout {
+  const { zoning, machine } = layout;
+  const known = machine.lasers.map((laser) => laser.id).filter((id) => ids.includes(id));
+  if (known.length === 0 || zoning.strategy === 'wholeField') return layout;
+  if (zoning.strategy !== 'drawn') {
+    const first = ids.find((id) => known.includes(id))!;
+    if (!(index in zoning.lasers) || zoning.lasers[index] === first) return layout;
+    return withZoning(layout, { ...zoning, lasers: zoning.lasers.with(index, first) });
+  }
+  const zone = zoning.zones[index];
+  if (!zone) return layout;
+  return withZoning(layout, { ...zoning, zones: zoning.zones.with(index, { ...zone, lasers: known }) });
+}
+
+/**
+ * Adds a drawn zone. A plate that is not divided by drawn zones starts with this one alone: the other zones would
+ * unite with it, and it would change nothing.
+ */
+export function addDrawnZone(
+  layout: Layout,
+  rings: readonly LayoutRing[],
+  lasers: readonly LaserId[],
+): Layout {
+  const known = lasers.filter((id) => layout.machine.lasers.some((laser) => laser.id === id));
+  if (known.length === 0 || rings.length === 0) return layout;
+  const zone: DrawnZone = { lasers: [...new Set(known)], rings: rings.map(roundRing) };
+  const zones = layout.zoning.strategy === 'drawn' ? layout.zoning.zones : [];
+  return withZoning(layout, { strategy: 'drawn', zones: [...zones, zone] });
+}
+
+/** Gives a drawn zone another outline. */
+export function setDrawnZone(layout: Layout, index: number, rings: readonly LayoutRing[]): Layout {
+  const { zoning } = layout;
+  if (zoning.strategy !== 'drawn' || !zoning.zones[index] || rings.length === 0) return layout;
+  const zone = { ...zoning.zones[index], rings: rings.map(roundRing) };
+  return withZoning(layout, { ...zoning, zones: zoning.zones.with(index, zone) });
+}
+
+export function removeDrawnZone(layout: Layout, index: number): Layout {
+  const { zoning } = layout;
+  if (zoning.strategy !== 'drawn' || !(index in zoning.zones)) return layout;
+  return withZoning(layout, { ...zoning, zones: zoning.zones.toSpliced(index, 1) });
+}
