@@ -5,8 +5,8 @@ import type { Box } from '../../geometry/types';
 import type { Layout, Part, PartId, Point } from '../../layout/types';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
-import { MOST_PARTS } from '../../layout/schema';
-import { allFinite, nextPartIds } from './edit';
+import { COORDINATE_LIMIT_mm } from '../../layout/schemaValues';
+import { allFinite, nextPartIds, roomFor } from './edit';
 import { freePlace, isFree, partBox, shifted, takenBoxes, takenBy } from './place';
 
 /** Copies at once along one direction. */
@@ -15,9 +15,10 @@ export const MOST_COPIES = 100;
 const chosenParts = (layout: Layout, ids: readonly PartId[]): Part[] =>
   layout.parts.filter((part) => ids.includes(part.id));
 
-/** The layout with copies of `originals` at `places`; itself where they are none or more than a layout may hold. */
+/** The layout with copies of `originals` at `places`; itself where a layout may not hold them. */
 function withCopies(layout: Layout, originals: readonly Part[], places: readonly Point[]): Layout {
-  if (originals.length === 0 || layout.parts.length + originals.length > MOST_PARTS) return layout;
+  const near = places.every(([x, y]) => Math.max(Math.abs(x), Math.abs(y)) <= COORDINATE_LIMIT_mm);
+  if (originals.length === 0 || !roomFor(layout, originals.length) || !near) return layout;
   const ids = nextPartIds(layout, originals.length);
   const copies = originals.map((part, i): Part => {
     const [x, y] = places[i]!;

@@ -3,6 +3,7 @@
  * Lengths to 1 µm, angles to 0.001°. An operation that changes nothing returns the very layout it was given.
  */
 import type { Layout, LayoutRing, Machine, Part, PartId, Point, ShapeId, Zoning } from '../../layout/types';
+import { MOST_PARTS } from '../../layout/schema';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
 
@@ -46,6 +47,8 @@ export function freshName(prefix: string, taken: (name: string) => boolean, digi
   }
 }
 
+/** Names that objects keep for themselves; a layout refuses them. */
+const RESERVED_NAMES = ['__proto__', 'constructor', 'prototype'];
 /** Characters kept of a wanted name: with surrogate pairs and a number it stays below the 64 that a layout accepts. */
 const STEM_LENGTH = 28;
 
@@ -55,9 +58,15 @@ export function freshShapeName(layout: Layout, wanted: string): ShapeId {
   return freshName(`${stem}-`, (name) => Object.hasOwn(layout.shapes, name));
 }
 
-/** A wanted name as a layout accepts it: no control characters, no outer blanks, at most 28 characters. */
-export const shapeStem = (wanted: string): string =>
-  [...wanted.replace(/[\p{Control}\p{Surrogate}]/gu, '')].slice(0, STEM_LENGTH).join('').trim() || 'shape';
+/** A wanted name as a layout accepts it; "shape" where nothing of it is left. */
+export function shapeStem(wanted: string): string {
+  const plain = [...wanted.replace(/[\p{Control}\p{Surrogate}]/gu, '')];
+  const stem = plain.slice(0, STEM_LENGTH).join('').trim();
+  return stem === '' || RESERVED_NAMES.includes(stem) ? 'shape' : stem;
+}
+
+/** True where a layout may hold so many more parts. */
+export const roomFor = (layout: Layout, count: number): boolean => layout.parts.length + count <= MOST_PARTS;
 
 /** Ids for `count` new parts: "P01", "P02" …, the first numbers that are free. */
 export function nextPartIds(layout: Layout, count: number): PartId[] {

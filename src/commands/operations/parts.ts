@@ -41,7 +41,7 @@ export type PartFields = Partial<Pick<Part, 'seams' | 'laser' | 'timeFactor'>>;
 /** A pin names a laser of the machine (or null), a time factor is a positive number; else the field stays. */
 function acceptedFields(layout: Layout, { seams, laser, timeFactor }: PartFields): PartFields {
   const knows = laser === null || layout.machine.lasers.some(({ id }) => id === laser);
-  const sane = timeFactor !== undefined && timeFactor >= 0.01 && timeFactor <= 100;
+  const sane = timeFactor !== undefined && timeFactor >= 0.001 && timeFactor <= 1000;
   return {
     ...(seams === undefined ? {} : { seams }),
     ...(laser === undefined || !knows ? {} : { laser }),
@@ -49,7 +49,7 @@ function acceptedFields(layout: Layout, { seams, laser, timeFactor }: PartFields
   };
 }
 
-/** Sets seams, pinned laser and time factor (0.01 to 100) of the parts named. */
+/** Sets seams, pinned laser and time factor (0.001 to 1000) of the parts named. */
 export function setPartFields(layout: Layout, ids: readonly PartId[], fields: PartFields): Layout {
   const accepted = acceptedFields(layout, fields);
   return changeParts(layout, ids, (part) => {

@@ -1,16 +1,37 @@
 /**
- * Holds a layout that came from typed fields against the layout's own rules, and rounds what was typed. Shapes and
- * parts are taken over unread: typed machine and process fields do not touch them, and they are most of a layout.
+ * Holds what came from typed fields, drawing and opened files against the layout's own rules, and rounds it. What an
+ * operation does not touch (above all the shapes, most of a layout) is taken over unread.
  */
 import { readLayoutValue } from '../../layout/read';
 import { ok, type Result } from '../../layout/result';
-import { sameValue } from '../../store/same';
 import type { Layout } from '../../layout/types';
+import { sameValue } from '../../store/same';
 
-/** `next` with its lengths and angles rounded; `before` itself where nothing changed; the fault where it is refused. */
+type Addition = Pick<Layout, 'shapes' | 'parts'>;
+const NOTHING: Addition = { shapes: {}, parts: [] };
+
+/**
+ * `next`, whose shapes and parts are sound, with everything else read anew; `before` itself where nothing changed;
+ * the fault where it is refused.
+ */
 export function reviewed(before: Layout, next: Layout): Result<Layout> {
-  const read = readLayoutValue({ ...next, shapes: {}, parts: [] });
+  const read = readLayoutValue({ ...next, ...NOTHING });
   if (!read.ok) return read;
   const value: Layout = { ...read.value, shapes: next.shapes, parts: next.parts };
   return ok(sameValue(before, value) ? before : value);
 }
+
+/** `layout` with new shapes and parts of these shapes, rounded; the fault where one of them is refused. */
+export function withAddition(layout: Layout, { shapes, parts }: Addition): Result<Layout> {
+  const read = readLayoutValue({ ...layout, shapes, parts });
+  if (!read.ok) return read;
+  return ok({
+    ...layout,
+    shapes: { ...layout.shapes, ...read.value.shapes },
+    parts: [...layout.parts, ...read.value.parts],
+  });
+}
+
+/** The value of a result, or the layout as it was: for gestures, where a slip of the hand simply does nothing. */
+export const orUnchanged = (layout: Layout, result: Result<Layout>): Layout =>
+  result.ok ? result.value : layout;

@@ -4,9 +4,12 @@
  */
 import type { Layout, LayoutRing, Part, PartId, Point, Shape, ShapeId } from '../../layout/types';
 import type { Degrees, Mm } from '../../units/types';
+import { MOST_PARTS } from '../../layout/schema';
+import { fail, ok, type Result } from '../../layout/result';
 import { roundDeg, roundMm } from '../../units/round';
-import { freshShapeName, nextPartIds, roundPoint, roundRing, shapeStem } from './edit';
+import { freshShapeName, nextPartIds, roomFor, roundPoint, shapeStem } from './edit';
 import { freePlace, takenBoxes, takenBy } from './place';
+import { orUnchanged, withAddition } from './review';
 
 /** What a drawing tool hands over, in platform coordinates. */
 export type Drawing =
@@ -42,18 +45,13 @@ function drawnRectangle(from: Point, to: Point): Drawn | null {
 }
 
 function drawnPolygon(points: readonly Point[]): Drawn | null {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
+  const corners = points.map(roundPoint);
+  const xs = corners.map(([x]) => x);
+  const ys = corners.map(([, y]) => y);
   const [left, right, front, back] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  if (!(enclosed(points) >= SMALLEST_DRAWN_MM ** 2)) return null;
+  if (!(right - left >= SMALLEST_DRAWN_MM && back - front >= SMALLEST_DRAWN_MM)) return null;
   const at: Point = [roundMm((left + right) / 2), roundMm((front + back) / 2)];
-  return { at_mm: at, rings: [points.map(([x, y]): Point => [x - at[0], y - at[1]])] };
-}
-
-/** Absolute area by the shoelace formula [mathematics]; 0 for lines, and for crossings that cancel out. */
-function enclosed(points: readonly Point[]): number {
-  const next = (i: number): Point => points[(i + 1) % points.length]!;
-  return Math.abs(points.reduce((sum, [x, y], i) => sum + x * next(i)[1] - next(i)[0] * y, 0)) / 2;
+  return { at_mm: at, rings: [corners.map(([x, y]): Point => [x - at[0], y - at[1]])] };
 }
 
 function drawn(drawing: Drawing): Drawn | null {
@@ -88,20 +86,15 @@ const newPart = (id: PartId, shape: ShapeId, at_mm: Point, turn_deg: Degrees): P
 
 /**
  * A drawn shape of one slab and a part of it. The layout itself where the drawing is a slip: narrower than 0.1 mm,
- * without area, or not a number.
+ * without area, or out of range.
  */
 export function addDrawnPart(layout: Layout, drawing: Drawing, height_mm: Mm): Layout {
   const made = drawn(drawing);
-  const to_mm = roundMm(height_mm);
-  if (!made || !made.at_mm.every(Number.isFinite) || !(to_mm > 0)) return layout;
+  if (!made || !roomFor(layout, 1)) return layout;
   const name = freshShapeName(layout, drawing.kind);
-  const shape: Shape = { slabs: [{ to_mm, rings: made.rings.map(roundRing) }] };
-  const [id] = nextPartIds(layout, 1);
-  return {
-    ...layout,
-    shapes: { ...layout.shapes, [name]: shape },
-    parts: [...layout.parts, newPart(id!, name, made.at_mm, 0)],
-  };
+  const shape: Shape = { slabs: [{ to_mm: height_mm, rings: made.rings }] };
+  const part = newPart(nextPartIds(layout, 1)[0]!, name, made.at_mm, 0);
+  return orUnchanged(layout, withAddition(layout, { shapes: { [name]: shape }, parts: [part] }));
 }
 
 export interface NewShape {
@@ -113,13 +106,16 @@ export interface NewShape {
   readonly turn_deg?: Degrees;
 }
 
-/** A part of a known shape at a free place (at the centre where none is free, for the list of problems to say so). */
-export function addPart(layout: Layout, name: ShapeId, turn_deg: Degrees = 0, at_mm?: Point): Layout {
+/**
+ * A part of a known shape at a free place, or where told; at the centre where no place is free, for the list of
+ * problems to say so. The layout itself where the shape is unknown.
+ */
+export function addPart(layout: Layout, name: ShapeId, at_mm?: Point, turn_deg: Degrees = 0): Layout {
   const shape = Object.hasOwn(layout.shapes, name) ? layout.shapes[name] : undefined;
-  if (!shape) return layout;
+  if (!shape || !roomFor(layout, 1)) return layout;
   const at = at_mm ?? freePlace(layout, shape, turn_deg, takenBoxes(layout)) ?? [0, 0];
-  const [id] = nextPartIds(layout, 1);
-  return { ...layout, parts: [...layout.parts, newPart(id!, name, at, turn_deg)] };
+  const part = newPart(nextPartIds(layout, 1)[0]!, name, at, turn_deg);
+  return orUnchanged(layout, withAddition(layout, { shapes: { [name]: shape }, parts: [part] }));
 }
 
 /** Copies of one shape at free places, the boxes taken being kept up to date from one to the next. */
@@ -132,21 +128,25 @@ function standing(layout: Layout, shape: Shape, count: number, turn_deg: Degrees
   });
 }
 
-function addShape(layout: Layout, { name, shape, copies = 1, turn_deg = 0 }: NewShape): Layout {
+function addShape(layout: Layout, { name, shape, copies = 1, turn_deg = 0 }: NewShape): Result<Layout> {
   const stem = shapeStem(name);
   const key = Object.hasOwn(layout.shapes, stem) ? freshShapeName(layout, stem) : stem;
-  const places = standing(layout, shape, copies, turn_deg);
+  const alone = withAddition(layout, { shapes: { [key]: shape }, parts: [] });
+  if (!alone.ok || copies === 0) return alone;
+  if (!roomFor(layout, copies))
+    return fail('too-many-parts', { found: layout.parts.length + copies, limit: MOST_PARTS });
+  const places = standing(alone.value, shape, copies, turn_deg);
   const ids = nextPartIds(layout, copies);
-  return {
-    ...layout,
-    shapes: { ...layout.shapes, [key]: shape },
-    parts: [...layout.parts, ...places.map((at, i) => newPart(ids[i]!, key, at, turn_deg))],
-  };
+  const parts = places.map((at, i) => newPart(ids[i]!, key, at, turn_deg));
+  return ok({ ...alone.value, parts: [...layout.parts, ...parts] });
 }
 
-/** Shapes from opened files, already rounded, with parts at free places. */
-export const addShapes = (layout: Layout, shapes: readonly NewShape[]): Layout =>
-  shapes.reduce(addShape, layout);
+/**
+ * Shapes from opened files with parts at free places. Faults: those of readLayoutValue for a shape that no layout may
+ * hold, too-many-parts.
+ */
+export const addShapes = (layout: Layout, shapes: readonly NewShape[]): Result<Layout> =>
+  shapes.reduce<Result<Layout>>((so, shape) => (so.ok ? addShape(so.value, shape) : so), ok(layout));
 
 /** Takes a shape out of the list; the layout itself where a part still has it. */
 export function removeShape(layout: Layout, name: ShapeId): Layout {

@@ -14,6 +14,7 @@ import type {
   StripsZoning,
   Zoning,
 } from '../../layout/types';
+import { differentPoints, enclosesArea } from '../../layout/outlineChecks';
 import type { Degrees, Mm } from '../../units/types';
 import { roundDeg, roundMm } from '../../units/round';
 import { divide } from '../../zoning/divide';
@@ -23,6 +24,8 @@ import { clamp, halfExtent, withZoning } from './edit';
 
 export const FEWEST_STRIPS = 2;
 export const MOST_STRIPS = 12;
+/** Keeps lines apart on a platform of a few micrometres, which a layout may describe. */
+const NARROWEST_STRIP_MM = 0.002;
 
 /** Lasers that are on; all of them where none is. */
 export function usableLasers({ lasers }: Machine): readonly Laser[] {
@@ -60,7 +63,8 @@ export function lasersAlong(machine: Machine, run_deg: Degrees, strips: number):
 export function equalLines(machine: Machine, run_deg: Degrees, strips: number): Mm[] {
   const [nx, ny] = stripNormal(run_deg);
   const half = halfExtent(machine, nx, ny);
-  return Array.from({ length: strips - 1 }, (_, i) => roundMm(-half + (2 * half * (i + 1)) / strips));
+  const width = Math.max((2 * half) / strips, NARROWEST_STRIP_MM);
+  return Array.from({ length: strips - 1 }, (_, i) => roundMm(-half + width * (i + 1)));
 }
 
 /** Degrees brought to 0 ≤ a < 180: strips have no front and back. */
@@ -96,11 +100,11 @@ function asDrawn({ machine, zoning }: Layout): DrawnZone[] {
   const pointsOf = (ring: Float64Array): Point[] =>
     Array.from({ length: ring.length / 2 }, (_, i) => [roundMm(ring[2 * i]!), roundMm(ring[2 * i + 1]!)]);
   return divide(machine, zoning)
-    .zones.filter((zone) => zone.region.length > 0)
-    .map((zone) => ({
+    .zones.map((zone) => ({
       lasers: membersOf(zone.lasers).map((laser) => machine.lasers[laser]!.id),
-      rings: zone.region.map(pointsOf),
-    }));
+      rings: zone.region.map(pointsOf).filter((ring) => differentPoints(ring) >= 3 && enclosesArea(ring)),
+    }))
+    .filter((zone) => zone.rings.length > 0);
 }
 
 /** The whole field as one drawn zone of every laser. */

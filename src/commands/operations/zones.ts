@@ -3,11 +3,13 @@
  * does not fit the strategy returns the layout itself. Platform millimetres; lines ascend along the strips' normal.
  */
 import type { DrawnZone, LaserId, Layout, LayoutRing, StripsZoning } from '../../layout/types';
+import { COORDINATE_LIMIT_mm } from '../../layout/schemaValues';
 import type { Degrees, Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
 import { stripNormal } from '../../zoning/lines';
 import type { ZoneLine } from '../../zoning/types';
 import { clamp, halfExtent, roundRing, withZoning } from './edit';
+import { orUnchanged, reviewed } from './review';
 import { equalLines, equalStrips, FEWEST_STRIPS, lasersAlong, MOST_STRIPS, runAngle } from './strategy';
 
 /** No zone is narrower than this when a line is dragged. */
@@ -103,7 +105,7 @@ export function setStripDirection(layout: Layout, run_deg: Degrees): Layout {
   const before = halfExtent(machine, ...stripNormal(zoning.run_deg));
   const after = halfExtent(machine, ...stripNormal(run));
   const scaled = zoning.lines_mm.map((c) => roundMm((c * after) / before));
-  const ascending = scaled.every((c, i) => i === 0 || c > scaled[i - 1]!);
+  const ascending = scaled.every((c, i) => i === 0 || (c > scaled[i - 1]! && c < COORDINATE_LIMIT_mm));
   const lines_mm = ascending ? scaled : equalLines(machine, run, count);
   return withZoning(layout, { ...zoning, run_deg: run, lines_mm });
 }
@@ -134,7 +136,7 @@ export function setZoneLasers(layout: Layout, index: number, ids: readonly Laser
 
 /**
  * Adds a drawn zone. A plate that is not divided by drawn zones starts with this one alone: the other zones would
- * unite with it, and it would change nothing.
+ * unite with it, and it would change nothing. The layout itself where an outline encloses nothing.
  */
 export function addDrawnZone(
   layout: Layout,
@@ -145,7 +147,8 @@ export function addDrawnZone(
   if (known.length === 0 || rings.length === 0) return layout;
   const zone: DrawnZone = { lasers: [...new Set(known)], rings: rings.map(roundRing) };
   const zones = layout.zoning.strategy === 'drawn' ? layout.zoning.zones : [];
-  return withZoning(layout, { strategy: 'drawn', zones: [...zones, zone] });
+  const next = withZoning(layout, { strategy: 'drawn', zones: [...zones, zone] });
+  return orUnchanged(layout, reviewed(layout, next));
 }
 
 /** Gives a drawn zone another outline. */
@@ -153,7 +156,8 @@ export function setDrawnZone(layout: Layout, index: number, rings: readonly Layo
   const { zoning } = layout;
   if (zoning.strategy !== 'drawn' || !zoning.zones[index] || rings.length === 0) return layout;
   const zone = { ...zoning.zones[index], rings: rings.map(roundRing) };
-  return withZoning(layout, { ...zoning, zones: zoning.zones.with(index, zone) });
+  const next = withZoning(layout, { ...zoning, zones: zoning.zones.with(index, zone) });
+  return orUnchanged(layout, reviewed(layout, next));
 }
 
 export function removeDrawnZone(layout: Layout, index: number): Layout {
