@@ -57,7 +57,7 @@ export const MESSAGES = {
   },
   'layout-not-json': {
     text: 'The file is not JSON: {detail}.',
-    advice: 'A layout file is JSON that begins with { "format": "evenplate-layout" }.',
+    advice: 'A layout file is JSON with "format": "evenplate-layout".',
     blocks: false,
   },
   'layout-wrong-format': {
@@ -76,12 +76,12 @@ export const MESSAGES = {
     blocks: false,
   },
   'layout-unknown-key': {
-    text: 'The layout has an unknown key "{key}" at {path}.',
+    text: 'The layout has an unknown key {key} at {path}.',
     advice: 'Remove it or correct its spelling; the keys are listed in layout.schema.json.',
     blocks: false,
   },
   'layout-missing-key': {
-    text: 'The layout lacks the key "{key}" at {path}.',
+    text: 'The layout lacks the key {key} at {path}.',
     advice: 'Add it; the keys are listed in layout.schema.json.',
     blocks: false,
   },

@@ -1,0 +1,21 @@
+/**
+ * A layout's checksum: the first 12 hexadecimal digits of SHA-256 over its canonical JSON (RFC 8785) in UTF-8, without
+ * name and note. Two files with the same checksum give the same figures. Synchronous, because pages served without
+ * TLS have no WebCrypto.
+ */
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import canonicalize from 'canonicalize';
+import type { Layout } from './types';
+
+const CHECKSUM_DIGITS = 12;
+
+/** The canonical JSON that the checksum is taken over. */
+export function canonical(layout: Layout): string {
+  const { name: _name, note: _note, ...rest } = layout;
+  return canonicalize(rest) ?? '';
+}
+
+/** Twelve hexadecimal digits. */
+export const checksum = (layout: Layout): string =>
+  bytesToHex(sha256(utf8ToBytes(canonical(layout)))).slice(0, CHECKSUM_DIGITS);

@@ -1,0 +1,109 @@
+/**
+ * Reads a layout file: size, JSON, format, version, schema, then what concerns several values at once. Whatever the
+ * text holds, the answer is a layout or one fault; nothing is thrown. Lengths come out in whole micrometres, angles in
+ * whole thousandths of a degree, every optional key with its default.
+ */
+import * as v from 'valibot';
+import { migrate, type JsonObject } from './migrate';
+import { pathText, valueText } from './path';
+import { fail, ok, type Fault, type Result } from './result';
+import { FORMAT, layoutSchema } from './schema';
+import { semanticFault } from './semantics';
+import type { Layout } from './types';
+
+/** Largest layout file. 300 sections of a fine mesh take under 1 MB. */
+export const LAYOUT_LIMIT_MB = 32;
+const LONGEST_DETAIL = 120;
+const CHARACTERS_PER_MB = 1_000_000;
+/** Names that JavaScript objects keep for themselves. */
+const RESERVED_IDS = ['__proto__', 'constructor', 'prototype'];
+
+const isObject = (value: unknown): value is JsonObject =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+
+function faultOf(issue: v.BaseIssue<unknown>): Fault {
+  const path = (issue.path ?? []).map((item) => item.key as string | number);
+  const where = pathText(path);
+  if (issue.type === 'strict_object' && issue.path?.at(-1)?.origin === 'key') {
+    const key = String(path.at(-1));
+    const code = issue.expected === 'never' ? 'layout-unknown-key' : 'layout-missing-key';
+    return { code, params: { key: valueText(key), path: pathText(path.slice(0, -1)) } };
+  }
+  return {
+    code: 'layout-wrong-value',
+    params: { path: where, found: valueText(issue.input), accepted: issue.message },
+  };
+}
+
+/** What the schema library lets pass: lists where objects belong, and ids that it drops. */
+function formFault(value: JsonObject): Fault | null {
+  for (const key of ['shapes', 'limits']) {
+    const found = value[key];
+    if (Array.isArray(found)) {
+      return {
+        code: 'layout-wrong-value',
+        params: { path: key, found: valueText(found), accepted: 'an object' },
+      };
+    }
+  }
+  const shapes = value['shapes'];
+  const reserved = isObject(shapes) && RESERVED_IDS.find((id) => Object.hasOwn(shapes, id));
+  if (!reserved) return null;
+  const accepted = 'any id except __proto__, constructor and prototype';
+  return { code: 'layout-wrong-value', params: { path: 'shapes', found: `"${reserved}"`, accepted } };
+}
+
+function checked(value: JsonObject): Result<Layout> {
+  const formal = formFault(value);
+  if (formal) return { ok: false, fault: formal };
+  const parsed = v.safeParse(layoutSchema, value, { abortEarly: true });
+  if (!parsed.success) return { ok: false, fault: faultOf(parsed.issues[0]) };
+  const layout: Layout = parsed.output;
+  const fault = semanticFault(layout);
+  return fault ? { ok: false, fault } : ok(layout);
+}
+
+/**
+ * Reads a layout from a JSON value.
+ * Faults: layout-wrong-format, layout-wrong-version, layout-newer-version, layout-unknown-key, layout-missing-key,
+ * layout-wrong-value and those of semantics.ts.
+ */
+export function readLayoutValue(value: unknown): Result<Layout> {
+  if (!isObject(value) || value['format'] !== FORMAT) {
+    return fail('layout-wrong-format', { found: valueText(isObject(value) ? value['format'] : value) });
+  }
+  const migrated = migrate(value);
+  return migrated.ok ? checked(migrated.value) : migrated;
+}
+
+/** Where reading stopped: line and column where the engine gives a position, else its own words and excerpt. */
+function jsonPlace(text: string, message: string): string {
+  const position = /position (\d+)/.exec(message)?.[1];
+  if (position === undefined) return message.replace(/\s+/g, ' ').slice(0, LONGEST_DETAIL);
+  const lines = text.slice(0, Number(position)).split('\n');
+  return `it cannot be read from line ${lines.length}, column ${(lines.at(-1)?.length ?? 0) + 1} on`;
+}
+
+function parseJson(text: string): Result<unknown> {
+  const plain = text.startsWith('\ufeff') ? text.slice(1) : text;
+  if (plain.trim() === '') return fail('layout-not-json', { detail: 'it is empty' });
+  try {
+    return ok(JSON.parse(plain) as unknown);
+  } catch (error) {
+    const message = error instanceof Error ? error.message : '';
+    return fail('layout-not-json', { detail: jsonPlace(plain, message) });
+  }
+}
+
+/**
+ * Reads a layout file's text (UTF-8 already decoded; at most LAYOUT_LIMIT_MB million characters).
+ * Faults: file-too-large, layout-not-json and those of readLayoutValue.
+ */
+export function readLayout(text: string): Result<Layout> {
+  if (text.length > LAYOUT_LIMIT_MB * CHARACTERS_PER_MB) {
+    const found = Math.ceil(text.length / CHARACTERS_PER_MB);
+    return fail('file-too-large', { found, limit: LAYOUT_LIMIT_MB });
+  }
+  const json = parseJson(text);
+  return json.ok ? readLayoutValue(json.value) : json;
+}

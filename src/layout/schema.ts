@@ -1,0 +1,201 @@
+/**
+ * The layout file, version 1, as a schema: the one description that reading, layout.schema.json and the types in
+ * types.ts agree on (the agreement with the types is checked below by the compiler). An unknown key is refused, a
+ * missing optional key gets its default. What one value alone cannot tell is checked in semantics.ts.
+ */
+import * as v from 'valibot';
+import { DEFAULT_LIMITS, DEFAULT_POWDER } from './defaults';
+import {
+  angle,
+  choice,
+  coordinate,
+  flag,
+  id,
+  length,
+  list,
+  name,
+  note,
+  point,
+  quantity,
+  quantityAbove,
+  ring,
+  rings,
+  runAngle,
+  size,
+  SIZE_LIMIT_mm,
+  wholeNumber,
+} from './schemaValues';
+import type { Layout } from './types';
+
+export const FORMAT = 'evenplate-layout';
+/** Sets of lasers are bit masks of 31 bits. */
+export const MOST_LASERS = 31;
+export const MOST_PARTS = 5_000;
+const MOST_SLABS = 10_000;
+const MOST_ZONES = 500;
+const MOST_KEEP_OUTS = 500;
+/** Strips come in 2 to 12. */
+const MOST_STRIP_LINES = 11;
+const LONGEST_TIME_s = 1_000_000;
+const object = 'an object';
+
+const platform = v.strictObject(
+  {
+    width_mm: size(),
+    depth_mm: size(),
+    margin_mm: v.optional(length(0, SIZE_LIMIT_mm), 0),
+    keepOuts: v.optional(list(ring, MOST_KEEP_OUTS, 'outlines'), []),
+  },
+  object,
+);
+const recoater = v.strictObject(
+  {
+    towards_deg: angle,
+    mode: choice(['oneWay', 'bothWays']),
+    oneWay_s: quantity(0, LONGEST_TIME_s),
+    bothWays_s: quantity(0, LONGEST_TIME_s),
+  },
+  object,
+);
+const laser = v.strictObject(
+  {
+    id,
+    power_W: quantity(0, 100_000),
+    foot_mm: point,
+    workingHeight_mm: size(),
+    reach: v.optional(v.nullable(ring), null),
+    on: v.optional(flag, true),
+  },
+  object,
+);
+const powder = v.strictObject(
+  {
+    feed_l: quantity(0, 100_000),
+    overflow_l: quantity(0, 100_000),
+    residueInterval_laserH: quantity(0, 1_000_000),
+  },
+  object,
+);
+const machine = v.strictObject(
+  {
+    name,
+    platform,
+    buildHeight_mm: size(),
+    gasFlow: v.strictObject({ towards_deg: angle }, object),
+    recoater,
+    lasers: v.pipe(
+      list(laser, MOST_LASERS, 'lasers'),
+      v.minLength(1, `a list of 1 to ${MOST_LASERS} lasers`),
+    ),
+    powder: v.optional(v.nullable(powder), DEFAULT_POWDER),
+  },
+  object,
+);
+const process = v.strictObject(
+  {
+    name,
+    density_g_cm3: quantityAbove(0, 100),
+    packing: quantityAbove(0, 1),
+    doseFactor: quantityAbove(0, 100),
+    layer_mm: size(10),
+    hatch_mm: size(100),
+    speed_mm_s: quantity(0.001, 1_000_000),
+    hatchInset_mm: length(0, 100),
+    vector_mm: size(),
+    vectorGap_ms: quantity(0, 1_000_000),
+    vectorCount: choice(['areaAndOutline', 'area']),
+    contours: wholeNumber(0, 100),
+    contourSpeed_mm_s: quantity(0.001, 1_000_000),
+    pieceGap_s: quantity(0, LONGEST_TIME_s),
+    minLayer_s: quantity(0, LONGEST_TIME_s),
+    seamOverlap_mm: length(0, 100),
+  },
+  object,
+);
+const slab = v.strictObject({ to_mm: size(), rings }, object);
+const shape = v.strictObject(
+  { slabs: v.pipe(list(slab, MOST_SLABS, 'slabs'), v.minLength(1, 'a list of at least one slab')) },
+  object,
+);
+const part = v.strictObject(
+  {
+    id,
+    shape: id,
+    at_mm: point,
+    turn_deg: v.optional(angle, 0),
+    seams: v.optional(choice(['free', 'none']), 'free'),
+    laser: v.optional(v.nullable(id), null),
+    timeFactor: v.optional(quantity(0.001, 1000), 1),
+  },
+  object,
+);
+const sharedBand_mm = v.optional(length(0, SIZE_LIMIT_mm), 0);
+const laserList = list(id, MOST_LASERS, 'laser ids');
+const quadrants = v.strictObject({
+  strategy: v.literal('quadrants'),
+  at_mm: point,
+  sharedBand_mm,
+  lasers: laserList,
+});
+const strips = v.strictObject({
+  strategy: v.literal('strips'),
+  run_deg: runAngle,
+  lines_mm: v.pipe(
+    list(coordinate, MOST_STRIP_LINES, 'numbers'),
+    v.minLength(1, `a list of 1 to ${MOST_STRIP_LINES} numbers`),
+  ),
+  sharedBand_mm,
+  lasers: laserList,
+});
+const wholeField = v.strictObject({ strategy: v.literal('wholeField') });
+const drawnZone = v.strictObject(
+  {
+    lasers: v.pipe(laserList, v.minLength(1, 'a list of at least one laser id')),
+    rings: v.pipe(rings, v.minLength(1, 'a list of at least one ring')),
+  },
+  object,
+);
+const drawn = v.strictObject({
+  strategy: v.literal('drawn'),
+  zones: list(drawnZone, MOST_ZONES, 'zones'),
+});
+const zoning = v.variant(
+  'strategy',
+  [quadrants, strips, wholeField, drawn],
+  'one of the strategies "quadrants", "strips", "wholeField", "drawn"',
+);
+const limits = v.strictObject(
+  {
+    crumbArea_mm2: v.optional(quantity(0, 1_000_000), DEFAULT_LIMITS.crumbArea_mm2),
+    crumbWidth_mm: v.optional(length(0, SIZE_LIMIT_mm), DEFAULT_LIMITS.crumbWidth_mm),
+    plumeHalfWidth_mm: v.optional(length(0, SIZE_LIMIT_mm), DEFAULT_LIMITS.plumeHalfWidth_mm),
+    spacing_mm: v.optional(length(0, SIZE_LIMIT_mm), DEFAULT_LIMITS.spacing_mm),
+    chainGap_mm: v.optional(length(0, SIZE_LIMIT_mm), DEFAULT_LIMITS.chainGap_mm),
+  },
+  object,
+);
+
+/** A layout file of version 1. */
+export const layoutSchema = v.strictObject(
+  {
+    format: v.literal(FORMAT, `"${FORMAT}"`),
+    version: v.literal(1, '1'),
+    name,
+    note: v.optional(note, ''),
+    machine,
+    process,
+    shapes: v.record(id, shape, object),
+    parts: list(part, MOST_PARTS, 'parts'),
+    zoning,
+    allocation: choice(['balanced', 'wholeParts']),
+    limits: v.optional(limits, {}),
+  },
+  object,
+);
+
+type Primitive = string | number | boolean | null;
+type Frozen<T> = T extends Primitive ? T : { readonly [K in keyof T]: Frozen<T[K]> };
+type SchemaLayout = Frozen<v.InferOutput<typeof layoutSchema>>;
+type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
+/** Compiles only while what the schema gives out and the types of types.ts are the same. */
+export const schemaMatchesTypes: Same<SchemaLayout, Layout> = true;

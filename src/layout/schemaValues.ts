@@ -1,0 +1,102 @@
+/**
+ * The values a layout is made of: lengths (kept to 1 µm), angles (to 0.001°), plain quantities, names, points, rings.
+ * Every value has a range that real machines stay well inside, so that a slip such as 1e300 is refused where it
+ * stands. A failed check carries the words that say what is accepted.
+ */
+import * as v from 'valibot';
+import { roundDeg, roundMm } from '../units/round';
+
+/** No coordinate lies further out than this: 100 m. */
+export const COORDINATE_LIMIT_mm = 100_000;
+/** No platform, part or radius is larger than this: 10 m. */
+export const SIZE_LIMIT_mm = 10_000;
+const ANGLE_LIMIT_deg = 36_000;
+const LONGEST_ID = 64;
+const LONGEST_NAME = 200;
+const LONGEST_NOTE = 10_000;
+/** Smallest length that is not 0: one micrometre. */
+const LEAST_mm = 0.001;
+
+const noNegativeZero = (value: number): number => value + 0;
+const toMm = (value: number): number => roundMm(value);
+const toDeg = (value: number): number => roundDeg(value);
+
+const between = (min: number, max: number) => {
+  const accepted = `a number from ${min} to ${max}`;
+  return v.pipe(v.number(accepted), v.minValue(min, accepted), v.maxValue(max, accepted));
+};
+/** A number in a range, kept as it is. */
+export const quantity = (min: number, max: number) => v.pipe(between(min, max), v.transform(noNegativeZero));
+/** A number in a range that does not contain `above` itself. */
+export const quantityAbove = (above: number, max: number) => {
+  const accepted = `a number above ${above}, up to ${max}`;
+  return v.pipe(v.number(accepted), v.gtValue(above, accepted), v.maxValue(max, accepted));
+};
+/** Millimetres, kept to 1 µm. */
+export const length = (min: number, max: number) => v.pipe(between(min, max), v.transform(toMm));
+/** Millimetres, at least 1 µm. */
+export const size = (max: number = SIZE_LIMIT_mm) => length(LEAST_mm, max);
+/** Millimetres from the platform's centre or the shape's origin. */
+export const coordinate = length(-COORDINATE_LIMIT_mm, COORDINATE_LIMIT_mm);
+/** Degrees counter-clockwise from +x, kept to 0.001°, brought to 0 ≤ a < 360. */
+export const angle = v.pipe(between(-ANGLE_LIMIT_deg, ANGLE_LIMIT_deg), v.transform(toDeg));
+/** Degrees 0 ≤ a < 180. */
+const runAccepted = 'an angle from 0 to below 180';
+export const runAngle = v.pipe(
+  v.number(runAccepted),
+  v.minValue(0, runAccepted),
+  v.ltValue(180, runAccepted),
+  v.transform((value): number => roundDeg(value) % 180),
+);
+export const wholeNumber = (min: number, max: number) => {
+  const accepted = `a whole number from ${min} to ${max}`;
+  return v.pipe(
+    v.number(accepted),
+    v.integer(accepted),
+    v.minValue(min, accepted),
+    v.maxValue(max, accepted),
+    v.transform(noNegativeZero),
+  );
+};
+
+const wellFormed = /^[^\p{Surrogate}]*$/u;
+const text = (longest: number) => {
+  const accepted = `a text of at most ${longest} characters`;
+  return v.pipe(v.string(accepted), v.maxLength(longest, accepted), v.regex(wellFormed, accepted));
+};
+export const name = text(LONGEST_NAME);
+export const note = text(LONGEST_NOTE);
+const idAccepted = `a name of 1 to ${LONGEST_ID} characters without control characters or blanks at its ends`;
+export const id = v.pipe(
+  v.string(idAccepted),
+  v.minLength(1, idAccepted),
+  v.maxLength(LONGEST_ID, idAccepted),
+  v.regex(/^(?! )[^\p{Control}\p{Surrogate}]+(?<! )$/u, idAccepted),
+);
+export const choice = <const T extends readonly [string, ...string[]]>(options: T) =>
+  v.picklist(options, options.map((option) => `"${option}"`).join(' or '));
+export const flag = v.boolean('true or false');
+
+/** A list that holds at most `longest` entries. */
+export const list = <T extends v.GenericSchema>(entry: T, longest: number, what: string) => {
+  const accepted = `a list of at most ${longest} ${what}`;
+  return v.pipe(v.array(entry, accepted), v.maxLength(longest, accepted));
+};
+
+const pointAccepted = 'a point [x, y]';
+export const point = v.strictTuple([coordinate, coordinate], pointAccepted);
+const MOST_POINTS = 1_000_000;
+/** Closed or not; that three of its points differ and that it encloses an area is checked in semantics.ts. */
+export const outline = v.pipe(
+  v.array(point, 'a list of points or an object with "circle_mm": [x, y, r]'),
+  v.minLength(3, 'a list of at least 3 points'),
+  v.maxLength(MOST_POINTS, `a list of at most ${MOST_POINTS} points`),
+);
+export const circle = v.strictObject(
+  { circle_mm: v.strictTuple([coordinate, coordinate, size()], 'three numbers [x, y, r]') },
+  'a list of points or an object with "circle_mm": [x, y, r]',
+);
+/** Chosen by its form, so that a fault is reported where it stands in the one that was meant. */
+export const ring = v.lazy((input) => (Array.isArray(input) ? outline : circle));
+const MOST_RINGS = 10_000;
+export const rings = list(ring, MOST_RINGS, 'rings');

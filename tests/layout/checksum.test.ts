@@ -1,0 +1,51 @@
+// The checksum against DESIGN 4: SHA-256 over canonical JSON (RFC 8785) without name and note, first 12 digits.
+// Node's own OpenSSL is the second opinion on SHA-256; canonical JSON of plain data is sorted keys without blanks.
+import { createHash } from 'node:crypto';
+import { expect, test } from 'vitest';
+import { canonical, checksum } from '../../src/layout/checksum';
+import { emptyLayout } from '../../src/layout/defaults';
+import { readLayoutValue } from '../../src/layout/read';
+import type { Layout } from '../../src/layout/types';
+import { changed, sample } from './sample';
+
+const read = (json: unknown): Layout => {
+  const result = readLayoutValue(json);
+  if (!result.ok) throw new Error(result.fault.code);
+  return result.value;
+};
+
+/** Keys sorted by UTF-16 code units, no blanks: RFC 8785 for data without exotic numbers. */
+function sorted(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(sorted).join(',')}]`;
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  const entries = Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1));
+  return `{${entries.map(([key, entry]) => `${JSON.stringify(key)}:${sorted(entry)}`).join(',')}}`;
+}
+
+test('it is the start of SHA-256 over the sorted JSON without name and note', () => {
+  const layout = read(sample());
+  const { name: _name, note: _note, ...rest } = layout;
+  expect(canonical(layout)).toBe(sorted(rest));
+  expect(checksum(layout)).toBe(createHash('sha256').update(sorted(rest), 'utf8').digest('hex').slice(0, 12));
+  expect(checksum(layout)).toMatch(/^[0-9a-f]{12}$/);
+});
+
+test('name and note do not change it, a moved part does', () => {
+  const before = checksum(read(sample()));
+  expect(checksum(read(changed(['name'], 'Another name')))).toBe(before);
+  expect(checksum(read(changed(['note'], 'A note')))).toBe(before);
+  expect(checksum(read(changed(['parts', 0, 'at_mm'], [-60, -49.999])))).not.toBe(before);
+});
+
+test('the order of keys and a default that is written out do not change it', () => {
+  const json = sample();
+  const reversed = Object.fromEntries(Object.entries(json).reverse());
+  expect(checksum(read(reversed))).toBe(checksum(read(json)));
+  expect(checksum(read(changed(['limits'], undefined)))).toBe(checksum(read(json)));
+});
+
+test('an id outside ASCII is hashed as UTF-8', () => {
+  const layout = { ...emptyLayout(), machine: { ...emptyLayout().machine, name: 'Fähre ⚓' } };
+  const { name: _name, note: _note, ...rest } = layout;
+  expect(checksum(layout)).toBe(createHash('sha256').update(sorted(rest), 'utf8').digest('hex').slice(0, 12));
+});

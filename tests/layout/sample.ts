@@ -1,0 +1,54 @@
+// A small sound layout that the tests of this folder change one thing at a time in.
+import { emptyLayout } from '../../src/layout/defaults';
+
+type Loose = Record<string, unknown>;
+
+/** A layout file's JSON value; every call gives a fresh one. */
+export const sample = (): Loose =>
+  JSON.parse(
+    JSON.stringify({
+      ...emptyLayout(),
+      name: 'Sample',
+      shapes: {
+        block: {
+          slabs: [
+            {
+              to_mm: 20,
+              rings: [
+                [
+                  [0, 0],
+                  [40, 0],
+                  [40, 30],
+                  [0, 30],
+                ],
+                { circle_mm: [20, 15, 5] },
+              ],
+            },
+            { to_mm: 35, rings: [{ circle_mm: [20, 15, 12] }] },
+          ],
+        },
+      },
+      parts: [
+        { id: 'P01', shape: 'block', at_mm: [-60, -50] },
+        {
+          id: 'P02',
+          shape: 'block',
+          at_mm: [30, 40],
+          turn_deg: 30,
+          seams: 'none',
+          laser: 'L2',
+          timeFactor: 1.5,
+        },
+      ],
+    }),
+  ) as Loose;
+
+/** The sample with the value at `path` replaced; `undefined` removes the key. */
+export function changed(path: readonly (string | number)[], value: unknown): Loose {
+  const layout = sample();
+  const last = path.at(-1) as string;
+  const holder = path.slice(0, -1).reduce<Loose>((at, key) => at[key] as Loose, layout);
+  if (value === undefined) delete holder[last];
+  else holder[last] = value;
+  return layout;
+}
