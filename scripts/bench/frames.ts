@@ -1,0 +1,102 @@
+/**
+ * What a drag costs in a real page. The watcher runs inside the page: time from frame to frame, long tasks
+ * (over 50 ms, as the browser itself reports them), and in which frames the canvas and the readout changed.
+ */
+import type { Page } from '@playwright/test';
+
+export interface DragFigures {
+  readonly frames_ms: readonly number[];
+  readonly longTasks_ms: readonly number[];
+  readonly together: number;
+  readonly canvasAlone: number;
+  readonly readoutAlone: number;
+}
+interface Watch {
+  frames_ms: number[];
+  longTasks_ms: number[];
+  canvas: Set<number>;
+  readout: Set<number>;
+  stop: () => void;
+}
+declare global {
+  interface Window {
+    watch: Watch;
+  }
+}
+
+/** Starts watching; `figure` is the data-testid of a number that changes with the drag. */
+const startInPage = (figure: string): void => {
+  const watch: Watch = {
+    frames_ms: [],
+    longTasks_ms: [],
+    canvas: new Set(),
+    readout: new Set(),
+    stop: () => {},
+  };
+  let frame = 0;
+  let last = performance.now();
+  let running = true;
+  const tick = (now: number): void => {
+    watch.frames_ms.push(now - last);
+    last = now;
+    frame++;
+    if (running) requestAnimationFrame(tick);
+  };
+  requestAnimationFrame(tick);
+  const tasks = new PerformanceObserver((list) => {
+    for (const entry of list.getEntries()) watch.longTasks_ms.push(entry.duration);
+  });
+  tasks.observe({ type: 'longtask' });
+  const texts = new MutationObserver(() => watch.readout.add(frame));
+  const element = document.querySelector(`[data-testid="${figure}"]`);
+  if (element === null) throw new Error(`no figure ${figure}`);
+  texts.observe(element, { characterData: true, childList: true, subtree: true });
+  const { clearRect } = CanvasRenderingContext2D.prototype;
+  CanvasRenderingContext2D.prototype.clearRect = function (...box) {
+    watch.canvas.add(frame);
+    return clearRect.apply(this, box);
+  };
+  watch.stop = () => {
+    running = false;
+    tasks.disconnect();
+    texts.disconnect();
+    CanvasRenderingContext2D.prototype.clearRect = clearRect;
+  };
+  window.watch = watch;
+};
+
+const stopInPage = (): DragFigures => {
+  const { frames_ms, longTasks_ms, canvas, readout, stop } = window.watch;
+  stop();
+  const together = [...canvas].filter((frame) => readout.has(frame)).length;
+  return {
+    frames_ms: frames_ms.slice(1),
+    longTasks_ms,
+    together,
+    canvasAlone: canvas.size - together,
+    readoutAlone: readout.size - together,
+  };
+};
+
+/** Drags with the mouse from one place of the window to another and back, one move at a time. */
+export const measureDrag = async (
+  page: Page,
+  figure: string,
+  from: readonly [number, number],
+  to: readonly [number, number],
+  moves: number,
+): Promise<DragFigures> => {
+  await page.mouse.move(...from);
+  await page.mouse.down();
+  await page.mouse.move(from[0] + 6, from[1]);
+  // tsx names inner functions by a helper of its own, which the page does not have
+  await page.evaluate('globalThis.__name ??= (named) => named');
+  await page.evaluate(startInPage, figure);
+  for (let i = 1; i <= moves; i++) {
+    const share = Math.sin((Math.PI * 2 * i) / moves);
+    await page.mouse.move(from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share);
+  }
+  const figures = await page.evaluate(stopInPage);
+  await page.mouse.up();
+  return figures;
+};

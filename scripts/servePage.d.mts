@@ -1,0 +1,1 @@
+export declare const servePage: () => Promise<{ url: string; close: () => Promise<void> }>;
