@@ -29,7 +29,7 @@ export interface Seam {
   readonly part: number;
   /** The lower laser index first. */
   readonly lasers: readonly [number, number];
-  /** Polyline(s), flat x, y; connected. */
+  /** Connected segments, in order where they form one line: x0, y0, x1, y1 per segment. */
   readonly path: Float64Array;
   readonly length_mm: Mm;
   /** Ends that meet the outline. */

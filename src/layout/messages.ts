@@ -16,6 +16,37 @@ export const MESSAGES = {
     blocks: true,
   },
 
+  'part-unassigned': {
+    text: 'Up to {area} mm² of a section of {part} is exposed by no laser.',
+    advice: 'Move the part into a zone, widen the zone or its reach, or switch its laser on.',
+    blocks: true,
+  },
+  'all-lasers-off': {
+    text: 'All lasers are off.',
+    advice: 'Switch at least one laser on.',
+    blocks: true,
+  },
+  'pinned-laser-off': {
+    text: '{part} is pinned to {laser}, which is off.',
+    advice: 'Switch {laser} on or free the part.',
+    blocks: true,
+  },
+  'pinned-out-of-reach': {
+    text: '{laser}, to which {part} is pinned, does not reach {area} mm² of it.',
+    advice: 'Move the part into the reach of {laser}, or free it.',
+    blocks: true,
+  },
+  'part-held-by-no-zone': {
+    text: '{part} should stay with one laser, but no zone holds it whole: it is cut along the zones.',
+    advice: 'Move it into one zone, widen a zone or the shared band, or allow seams.',
+    blocks: true,
+  },
+  'outline-repaired': {
+    text: 'An outline of the shape {shape} crosses itself and was repaired by the even-odd rule.',
+    advice: 'Compare its area with the drawing and correct the outline there.',
+    blocks: false,
+  },
+
   // typed lengths, angles and numbers
   'length-unreadable': {
     text: '“{found}” is not a length.',

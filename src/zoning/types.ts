@@ -34,6 +34,7 @@ export interface ZoneLine {
 }
 export interface Division {
   readonly laserIds: readonly LaserId[];
+  readonly platform: Region;
   /** Lasers that are on. */
   readonly on: LaserSet;
   readonly zones: readonly Zone[];

@@ -1,0 +1,171 @@
+/**
+ * Who exposes what in one layer (DESIGN 5.5): parts that keep their laser first, then the exact minimum of the slowest
+ * laser's load over what may be shared, made real by straight cuts; and the best possible beside it. Seconds; lasers
+ * by machine index.
+ */
+import type { AssembledPart } from '../exposure/pieces';
+import type { DividedSection } from '../exposure/types';
+import type { PartId } from '../layout/types';
+import type { Seconds } from '../units/types';
+import { singleOf } from '../zoning/lasers';
+import type { LaserSet } from '../zoning/types';
+import type { Demand } from './demand';
+import { bestPossible, compactOf, planLayer, type Compact, type FreePart, type Plan } from './plan';
+import { loadsOf, realise, type PartToRealise, type RealiseContext } from './realise';
+import { assembleUncut, rememberedDemand } from './remembered';
+
+/** How a part is given to lasers. */
+export type Rule =
+  /** Its shared fragments are divisible. */
+  | { readonly kind: 'free' }
+  /** Whole to one laser of `holders`. */
+  | { readonly kind: 'whole'; readonly laser: number; readonly holders: LaserSet }
+  /** Cut along the zones: every cell's fragments to one laser. */
+  | { readonly kind: 'alongZones'; readonly laserOfCell: ReadonlyMap<number, number> };
+
+export interface LayerPart {
+  readonly id: PartId;
+  readonly section: DividedSection;
+  readonly timeFactor: number;
+  readonly rule: Rule;
+}
+export interface Allocation {
+  /** In the order of the parts given. */
+  readonly parts: readonly AssembledPart[];
+  /** By machine laser. */
+  readonly loads_s: readonly Seconds[];
+  readonly exposure_s: Seconds;
+  readonly best_s: Seconds;
+  readonly setBy: LaserSet;
+  readonly cutsProven: boolean;
+}
+
+const SAME = 1e-9;
+
+function decidedLasers(part: LayerPart): number[] | null {
+  const { rule, section } = part;
+  if (rule.kind === 'whole') return section.fragments.map(() => rule.laser);
+  const lasers = section.fragments.map((f) =>
+    rule.kind === 'alongZones' ? (rule.laserOfCell.get(f.cell) ?? singleOf(f.set)) : singleOf(f.set),
+  );
+  return lasers.every((laser) => laser >= 0) ? lasers : null;
+}
+
+interface Sorted {
+  readonly decided: (AssembledPart | null)[];
+  readonly free: (PartToRealise & FreePart)[];
+  readonly freeIndex: number[];
+}
+
+function sortParts(context: RealiseContext, parts: readonly LayerPart[]): Sorted {
+  const { model } = context;
+  const sorted: Sorted = { decided: [], free: [], freeIndex: [] };
+  parts.forEach((part, index) => {
+    const lasers = decidedLasers(part);
+    if (lasers) {
+      sorted.decided.push(assembleUncut(part.section, lasers, model, part.timeFactor));
+      return;
+    }
+    sorted.decided.push(null);
+    sorted.free.push({ ...part, demand: rememberedDemand(part.section, model, part.timeFactor) });
+    sorted.freeIndex.push(index);
+  });
+  return sorted;
+}
+
+/** The bound asks what each part could do, not what was decided for it. */
+function boundOf(context: RealiseContext, compact: Compact, parts: readonly LayerPart[], sorted: Sorted) {
+  const fixed_s = context.machine.lasers.map(() => 0);
+  const shared: { set: LaserSet; load_s: Seconds }[] = [];
+  const whole: { set: LaserSet; load_s: Seconds }[] = [];
+  parts.forEach((part, i) => {
+    const decided = sorted.decided[i];
+    if (part.rule.kind === 'whole') {
+      const load_s = decided!.pieces.reduce((sum, piece) => sum + piece.load_s, 0);
+      whole.push({ set: part.rule.holders, load_s });
+    } else if (decided && part.rule.kind === 'free') {
+      for (const piece of decided.pieces) fixed_s[piece.laser] += piece.load_s;
+    } else {
+      const demand: Demand = rememberedDemand(part.section, context.model, part.timeFactor);
+      for (const [laser, load_s] of demand.fixed) fixed_s[laser] += load_s;
+      shared.push(...demand.shared);
+    }
+  });
+  return bestPossible(compact, fixed_s, shared, whole);
+}
+
+interface Trial {
+  readonly parts: readonly AssembledPart[];
+  readonly loads_s: readonly Seconds[];
+  readonly exposure_s: Seconds;
+}
+
+function tryPlan(
+  context: RealiseContext,
+  decided_s: readonly Seconds[],
+  free: Sorted['free'],
+  plan: Plan,
+): Trial {
+  const realised = realise(context, decided_s, free, plan.shares);
+  const loads_s = realised.loads_s.map((load, k) => load + decided_s[k]);
+  return { parts: realised.parts, loads_s, exposure_s: Math.max(0, ...loads_s) };
+}
+
+/** Loads as the plan had them, by machine laser. */
+function plannedLoads(fixed_s: readonly Seconds[], plan: Plan): Seconds[] {
+  const loads = [...fixed_s];
+  for (const part of plan.shares)
+    for (const fragment of part) for (const s of fragment) loads[s.laser] += s.load_s;
+  return loads;
+}
+
+const MOST_PLANS = 3;
+
+/** Plans, makes real, and plans again with what seams and gaps came to, while that promises a faster layer. */
+function solve(
+  context: RealiseContext,
+  compact: Compact,
+  decided_s: readonly Seconds[],
+  free: Sorted['free'],
+) {
+  const fixed_s = [...decided_s];
+  for (const part of free) for (const [laser, load_s] of part.demand.fixed) fixed_s[laser] += load_s;
+  let planFor = fixed_s;
+  let plan = planLayer(compact, planFor, free);
+  const first = plan;
+  let best = tryPlan(context, decided_s, free, plan);
+  let last = best;
+  for (let n = 1; n < MOST_PLANS && best.exposure_s > first.exposure_s * (1 + SAME); n++) {
+    const planned = plannedLoads(planFor, plan);
+    const extra = last.loads_s.map((load, k) => load - planned[k] + (planFor[k] - fixed_s[k]));
+    planFor = fixed_s.map((load, k) => Math.max(0, load + extra[k]));
+    plan = planLayer(compact, planFor, free);
+    if (plan.exposure_s >= best.exposure_s * (1 - 1e-6)) break;
+    last = tryPlan(context, decided_s, free, plan);
+    if (last.exposure_s < best.exposure_s * (1 - SAME)) best = last;
+  }
+  return { ...best, cutsProven: first.cutsProven };
+}
+
+/** Divides one layer among the lasers. */
+export function allocate(context: RealiseContext, parts: readonly LayerPart[]): Allocation {
+  const compact = compactOf(context.division.on);
+  const sorted = sortParts(context, parts);
+  const decided = sorted.decided.filter((part) => part !== null);
+  const decided_s = loadsOf(context.machine, decided);
+  if (compact.lasers.length === 0) {
+    return { parts: decided, loads_s: decided_s, exposure_s: 0, best_s: 0, setBy: 0, cutsProven: true };
+  }
+  const bound = boundOf(context, compact, parts, sorted);
+  const solved = solve(context, compact, decided_s, sorted.free);
+  const all = [...sorted.decided];
+  sorted.freeIndex.forEach((index, i) => (all[index] = solved.parts[i]));
+  return {
+    parts: all as AssembledPart[],
+    loads_s: solved.loads_s,
+    exposure_s: solved.exposure_s,
+    best_s: bound.best_s,
+    setBy: bound.setBy,
+    cutsProven: solved.cutsProven,
+  };
+}

@@ -1,0 +1,76 @@
+/**
+ * The build: layer by layer over the whole height, never from one layer and never from totals (DESIGN 5.7, 5.8).
+ *   imbalance of the build = Σ exposure / Σ mean load − 1, over lasers that are on
+ *   powder need per layer  = t·[(A_platform − A_section) + A_section/packing]; dose = A_platform·t·doseFactor
+ * Hours, litres, cm³.
+ */
+import type { Layout } from '../layout/types';
+import type { Mm } from '../units/types';
+import type { BuildFigures, LayerFigures, Stretch } from './types';
+
+const S_PER_H = 3600;
+const MM3_PER_L = 1e6;
+const MM3_PER_CM3 = 1e3;
+const PERCENT = 100;
+
+const layersOf = (stretch: Stretch): number => stretch.lastLayer - stretch.firstLayer + 1;
+
+/** Σ over all layers of a figure of the layer. */
+function total(stretches: readonly Stretch[], figure: (layer: LayerFigures) => number): number {
+  return stretches.reduce((sum, stretch) => sum + layersOf(stretch) * figure(stretch.figures), 0);
+}
+
+function imbalanceOf(stretches: readonly Stretch[]): number {
+  const mean = (layer: LayerFigures): number => {
+    const on = layer.lasers.filter((laser) => laser.on);
+    return on.reduce((sum, laser) => sum + laser.load_s, 0) / (on.length || 1);
+  };
+  const work = total(stretches, mean);
+  return work > 0 ? PERCENT * (total(stretches, (layer) => layer.exposure_s) / work - 1) : 0;
+}
+
+function powderOf(layout: Layout, stretches: readonly Stretch[]): { dose_l: number; overflow_l: number } {
+  const { platform } = layout.machine;
+  const { layer_mm, doseFactor, packing } = layout.process;
+  const area = platform.width_mm * platform.depth_mm;
+  const dose = area * layer_mm * doseFactor;
+  const need = (section: number): number => layer_mm * (area - section + section / packing);
+  return {
+    dose_l: total(stretches, () => dose) / MM3_PER_L,
+    overflow_l: total(stretches, (layer) => dose - need(layer.sectionArea_mm2)) / MM3_PER_L,
+  };
+}
+
+function volumesOf(layout: Layout, stretches: readonly Stretch[]): Record<string, number> {
+  const { layer_mm } = layout.process;
+  return Object.fromEntries(
+    layout.machine.lasers.map((laser, i) => [
+      laser.id,
+      (total(stretches, (layer) => layer.lasers[i].scanArea_mm2) * layer_mm) / MM3_PER_CM3,
+    ]),
+  );
+}
+
+/** Figures of the whole build. */
+export function buildFigures(
+  layout: Layout,
+  stretches: readonly Stretch[],
+  height_mm: Mm,
+  choiceProven: boolean,
+): BuildFigures {
+  const hours = (figure: (layer: LayerFigures) => number): number => total(stretches, figure) / S_PER_H;
+  return {
+    layers: total(stretches, () => 1),
+    height_mm,
+    time_h: hours((layer) => layer.time_s),
+    exposure_h: hours((layer) => layer.exposure_s),
+    recoat_h: hours((layer) => layer.recoat_s),
+    heldByMinLayer_h: hours((layer) => layer.wait_s),
+    imbalance_pct: imbalanceOf(stretches),
+    idle_laserH: hours((layer) => layer.lasers.reduce((sum, laser) => sum + laser.idle_s, 0)),
+    load_laserH: hours((layer) => layer.lasers.reduce((sum, laser) => sum + laser.load_s, 0)),
+    ...powderOf(layout, stretches),
+    scanVolume_cm3: volumesOf(layout, stretches),
+    choiceProven,
+  };
+}

@@ -1,0 +1,178 @@
+/**
+ * Section ∩ cells → fragments and borders (DESIGN 5.2, 5.4). Cells made of lines are cut by half-planes, exactly and with
+ * connectivity; other cells by the polygon engine. A box test first: most sections stand in one cell. The hatch area
+ * is cut by the same cell and shared out among the fragments it lies in (an inset lies inside its section). Millimetres, platform coordinates.
+ */
+import { sharedBorder } from '../geometry/borders';
+import { intersect } from '../geometry/clipper';
+import { clipToConvex, untagged } from '../geometry/halfPlane';
+import { area, boxesMeet, boxOf, components } from '../geometry/region';
+import { tagCutEdges } from '../geometry/tag';
+import type { Box, HalfPlane, Region, TaggedRegion } from '../geometry/types';
+import type { Mm } from '../units/types';
+import type { Cell, Division, LaserSet } from '../zoning/types';
+import type { Island, PlacedSlab } from './prepared';
+import { outlineOf, taggedComponents } from './tagged';
+import type { Border, DividedSection, Fragment } from './types';
+
+/** Rounding of the polygon engine: smaller regions are neither fragments nor unassigned area. */
+const DUST_MM2 = 1e-5;
+/** Relative rounding of a section's area that is not unassigned area. */
+const ROUNDING = 1e-7;
+
+/** Largest value of nx·x + ny·y over a box. */
+const farthest = (box: Box, h: HalfPlane): Mm =>
+  h.nx * (h.nx > 0 ? box.maxX : box.minX) + h.ny * (h.ny > 0 ? box.maxY : box.minY);
+
+const holdsBox = (planes: readonly HalfPlane[], box: Box): boolean =>
+  planes.every((h) => farthest(box, h) <= h.c);
+
+/** A fragment that is a whole island. */
+function wholeIsland(island: Island, set: LaserSet, cell: number): Fragment {
+  return {
+    set,
+    cell,
+    region: untagged(island.section),
+    box: boxOf(island.section),
+    area_mm2: island.area_mm2,
+    hatch: island.hatch,
+    hatch_mm2: island.hatch_mm2,
+    outline_mm: island.outline_mm,
+  };
+}
+
+function clipToCell(region: Region, cell: Cell): Region {
+  return cell.convex ? clipToConvex(untagged(region), cell.convex).rings : intersect(region, cell.region);
+}
+
+function sectionInCell(island: Island, cell: Cell): TaggedRegion {
+  if (cell.convex) return clipToConvex(untagged(island.section), cell.convex);
+  return tagCutEdges(intersect(island.section, cell.region), island.section);
+}
+
+/** The hatch components that lie in one of several fragments of the same cell. */
+function hatchInside(hatch: readonly Region[], fragment: Region): Region {
+  return hatch.filter((part) => area(intersect(part, fragment)) > area(part) / 2).flat();
+}
+
+function islandInCell(island: Island, cell: Cell): Fragment[] {
+  const clipped = sectionInCell(island, cell);
+  if (clipped.rings.length === 0) return [];
+  const parts = taggedComponents(clipped).filter((part) => area(part.rings) > DUST_MM2);
+  const hatch = clipToCell(island.hatch, cell);
+  const loose = parts.length > 1 ? components(hatch) : [];
+  return parts.map((region) => {
+    const inside = parts.length > 1 ? hatchInside(loose, region.rings) : hatch;
+    return {
+      set: cell.set,
+      cell: cell.index,
+      region,
+      box: boxOf(region.rings),
+      area_mm2: area(region.rings),
+      hatch: inside,
+      hatch_mm2: area(inside),
+      outline_mm: outlineOf(region),
+    };
+  });
+}
+
+function islandInCells(island: Island, cells: readonly Cell[]): Fragment[] {
+  const box = boxOf(island.section);
+  const near = cells.filter((cell) => boxesMeet(cell.box, box));
+  const home = near.find((cell) => cell.convex && holdsBox(cell.convex, box));
+  if (home) return [wholeIsland(island, home.set, home.index)];
+  return near.flatMap((cell) => islandInCell(island, cell));
+}
+
+const TOUCH_MM = 1e-4;
+
+/** Length of all segments x0, y0, x1, y1. */
+export function segmentsLength(segments: Float64Array): Mm {
+  let sum = 0;
+  for (let i = 0; i < segments.length; i += 4) {
+    sum += Math.hypot(segments[i + 2] - segments[i], segments[i + 3] - segments[i + 1]);
+  }
+  return sum;
+}
+
+/** Borders between fragments a given pair test lets through. */
+export function bordersBetween(
+  fragments: readonly Pick<Fragment, 'region' | 'box'>[],
+  mayTouch: (a: number, b: number) => boolean,
+): Border[] {
+  const borders: Border[] = [];
+  for (let a = 0; a < fragments.length; a++) {
+    for (let b = a + 1; b < fragments.length; b++) {
+      if (!mayTouch(a, b) || !boxesMeet(fragments[a].box, fragments[b].box, TOUCH_MM)) continue;
+      const segments = sharedBorder(fragments[a].region, fragments[b].region);
+      if (segments.length === 0) continue;
+      borders.push({ a, b, segments, length_mm: segmentsLength(segments) });
+    }
+  }
+  return borders;
+}
+
+function computeDivided(slab: PlacedSlab, cells: readonly Cell[]): DividedSection {
+  const fragments: Fragment[] = [];
+  const islandOf: number[] = [];
+  slab.islands.forEach((island, i) => {
+    for (const fragment of islandInCells(island, cells)) {
+      fragments.push(fragment);
+      islandOf.push(i);
+    }
+  });
+  const borders = bordersBetween(
+    fragments,
+    (a, b) => islandOf[a] === islandOf[b] && fragments[a].cell !== fragments[b].cell,
+  );
+  const missing = fragments.reduce((rest, fragment) => rest - fragment.area_mm2, slab.area_mm2);
+  const unassigned_mm2 = missing > Math.max(DUST_MM2, ROUNDING * slab.area_mm2) ? missing : 0;
+  return { fragments, borders, section: slab.section, area_mm2: slab.area_mm2, unassigned_mm2 };
+}
+
+type Remembered = WeakMap<readonly Cell[], DividedSection>;
+const remembered = new WeakMap<PlacedSlab, Remembered>();
+
+/** A section divided by cells; the same slab and cell objects give the same DividedSection object. */
+export function divideSection(slab: PlacedSlab, cells: readonly Cell[]): DividedSection {
+  let byCells = remembered.get(slab);
+  if (!byCells) remembered.set(slab, (byCells = new WeakMap()));
+  let divided = byCells.get(cells);
+  if (!divided) byCells.set(cells, (divided = computeDivided(slab, cells)));
+  return divided;
+}
+
+const pinnedCells = new WeakMap<Division, Map<number, readonly Cell[]>>();
+
+/** The cells of a part pinned to one laser: all that this laser reaches, none where it is off. */
+export function cellsOfPinned(division: Division, laser: number): readonly Cell[] {
+  let byLaser = pinnedCells.get(division);
+  if (!byLaser) pinnedCells.set(division, (byLaser = new Map()));
+  let cells = byLaser.get(laser);
+  if (!cells) byLaser.set(laser, (cells = pinnedTo(division, laser)));
+  return cells;
+}
+
+function pinnedTo(division: Division, laser: number): Cell[] {
+  const set = division.on & (1 << laser);
+  const region = division.reach[laser];
+  if (set === 0 || region.length === 0) return [];
+  const convex = region === division.platform ? planesOf(region) : null;
+  return [{ index: -1, set, region, box: boxOf(region), convex }];
+}
+
+/** Half-planes of a convex counter-clockwise ring. */
+function planesOf(region: Region): HalfPlane[] {
+  const ring = region[0];
+  const planes: HalfPlane[] = [];
+  for (let i = 0; i < ring.length; i += 2) {
+    const j = (i + 2) % ring.length;
+    const dx = ring[j] - ring[i];
+    const dy = ring[j + 1] - ring[i + 1];
+    const length = Math.hypot(dx, dy);
+    const nx = dy / length;
+    const ny = -dx / length;
+    planes.push({ nx, ny, c: nx * ring[i] + ny * ring[i + 1] });
+  }
+  return planes;
+}
