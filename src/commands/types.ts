@@ -27,6 +27,8 @@ export interface Command {
   readonly keys: readonly string[];
   /** A held key is one gesture (arrow keys). */
   readonly repeats?: boolean;
+  /** A held key runs it again and again, each time on its own (undo, zoom). */
+  readonly whileHeld?: boolean;
   when(context: Context): boolean;
   run(context: Context): void | Promise<void>;
 }

@@ -37,6 +37,10 @@ export interface View {
   readonly tool: Tool;
   /** null: fit the platform. */
   readonly camera: Camera | null;
+  /** What the plan shows while `camera` is null; the plan sets it when its size or the platform's changes. */
+  readonly fitted: Camera | null;
+  /** The zone line that keys move: an index into the division's lines. */
+  readonly activeLine: number;
   readonly notices: readonly Notice[];
   readonly theme: 'light' | 'dark' | 'system';
   readonly firstRunDismissed: boolean;

@@ -33,6 +33,8 @@ const FIRST_VIEW: View = {
   hover: null,
   tool: 'select',
   camera: null,
+  fitted: null,
+  activeLine: 0,
   notices: [],
   theme: 'system',
   firstRunDismissed: false,

@@ -1,0 +1,23 @@
+/** What the pointer does on the plan. */
+import type { Tool } from '../../store/types';
+import { always } from '../make';
+import type { Command } from '../types';
+
+const tool = (name: Tool, label: string, key: string): Command => ({
+  id: `tool-${name}`,
+  label,
+  group: 'draw',
+  keys: [key],
+  when: always,
+  run: ({ bench }) => bench.setView({ tool: name }),
+});
+
+export const toolCommands: readonly Command[] = [
+  tool('select', 'Select and move', 'm'),
+  tool('pan', 'Shift the view', 'h'),
+  tool('rectangle', 'Draw a rectangle', 'b'),
+  tool('disc', 'Draw a disc', 'c'),
+  tool('ring', 'Draw a ring', 'o'),
+  tool('polygon', 'Draw a polygon', 'p'),
+  tool('zone', 'Draw a zone', 'd'),
+];

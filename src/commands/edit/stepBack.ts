@@ -1,0 +1,18 @@
+/** Escape: gives up what is going on, one thing at a time: the gesture, then the tool, then the selection. */
+import { hasSelection, viewOf } from '../make';
+import type { Command } from '../types';
+
+export const stepBack: Command = {
+  id: 'step-back',
+  label: 'Cancel, or deselect',
+  group: 'edit',
+  keys: ['Escape'],
+  when: (context) =>
+    context.bench.gestureOpen() || viewOf(context).tool !== 'select' || hasSelection(context),
+  run: (context) => {
+    const { bench } = context;
+    if (bench.gestureOpen()) bench.cancelGesture();
+    else if (viewOf(context).tool !== 'select') bench.setView({ tool: 'select' });
+    else bench.setView({ selection: [] });
+  },
+};

@@ -1,0 +1,12 @@
+/** One step back in the document's history. */
+import type { Command } from '../types';
+
+export const undo: Command = {
+  id: 'undo',
+  label: 'Undo',
+  group: 'edit',
+  keys: ['Ctrl+Z'],
+  whileHeld: true,
+  when: ({ bench }) => bench.history().undo !== null,
+  run: ({ bench }) => bench.undo(),
+};

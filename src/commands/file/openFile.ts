@@ -1,0 +1,71 @@
+/**
+ * Opens a file by its kind: a layout file replaces the layout, outlines go to the check page. What cannot be opened is
+ * reported in one sentence and the open layout stays as it is.
+ */
+import { LAYOUT_LIMIT_MB, readLayout } from '../../layout/read';
+import { fail, ok, type Fault, type Result } from '../../layout/result';
+import type { Context } from '../types';
+import { openLayout } from './openLayout';
+
+/** DESIGN 9: larger files are refused before they are read. */
+const OUTLINES_LIMIT_MB = 100;
+const BYTES_PER_MB = 1_000_000;
+
+export const LAYOUT_FILES = '.json,application/json';
+export const OUTLINE_FILES = '.svg,.dxf,image/svg+xml,image/vnd.dxf';
+
+export type FileKind = 'layout' | 'outlines';
+
+/** By the end of the name: .json is a layout, .svg and .dxf are outlines; null otherwise. */
+export function kindOf(name: string): FileKind | null {
+  const ending = name.slice(name.lastIndexOf('.') + 1).toLowerCase();
+  if (ending === 'json') return 'layout';
+  return ending === 'svg' || ending === 'dxf' ? 'outlines' : null;
+}
+
+function tooLarge(file: File, limit: number): Fault | null {
+  const found = Math.ceil(file.size / BYTES_PER_MB);
+  return found > limit ? { code: 'file-too-large', params: { found, limit } } : null;
+}
+
+async function textOf(file: File): Promise<Result<string>> {
+  try {
+    return ok(await file.text());
+  } catch {
+    return fail('file-unreadable', { name: file.name });
+  }
+}
+
+async function openLayoutFile({ bench }: Context, file: File): Promise<Fault | null> {
+  const large = tooLarge(file, LAYOUT_LIMIT_MB);
+  if (large) return large;
+  const text = await textOf(file);
+  if (!text.ok) return text.fault;
+  const read = readLayout(text.value);
+  if (!read.ok) return read.fault;
+  openLayout(bench, `Open ${file.name}`, read.value);
+  return null;
+}
+
+function openOutlines({ ports }: Context, file: File): Fault | null {
+  const large = tooLarge(file, OUTLINES_LIMIT_MB);
+  if (!large) ports.showImport(file);
+  return large;
+}
+
+/** Opens a chosen or dropped file. Never throws. */
+export async function openFile(context: Context, file: File): Promise<void> {
+  const fault = await opened(context, file);
+  if (fault) context.bench.notify(fault);
+}
+
+async function opened(context: Context, file: File): Promise<Fault | null> {
+  switch (kindOf(file.name)) {
+    case 'layout':
+      return openLayoutFile(context, file);
+    case 'outlines':
+      return openOutlines(context, file);
+    case null:
+      return { code: 'file-unknown-kind', params: { name: file.name } };
+  }
+}

@@ -1,0 +1,9 @@
+/** Puts another layout on the workbench as one history entry, so that undo brings the former one back. */
+import type { Layout } from '../../layout/types';
+import type { Workbench } from '../../store/types';
+
+export function openLayout(bench: Workbench, label: string, layout: Layout): void {
+  bench.endGesture();
+  bench.change(label, () => layout);
+  bench.setView({ selection: [], hover: null, camera: null, tool: 'select', height_mm: 0 });
+}

@@ -1,0 +1,21 @@
+/** The page's own dialogs. */
+import { always } from '../make';
+import type { Command, Ports } from '../types';
+
+type Dialog = Parameters<Ports['showDialog']>[0];
+
+const show = (id: string, label: string, keys: readonly string[], dialog: Dialog): Command => ({
+  id,
+  label,
+  group: 'help',
+  keys,
+  when: always,
+  run: ({ ports }) => ports.showDialog(dialog),
+});
+
+export const dialogCommands: readonly Command[] = [
+  show('help', 'Keys and help', ['?'], 'help'),
+  show('machine', 'Machine …', [], 'machine'),
+  show('process', 'Process …', [], 'process'),
+  show('about', 'About and cautions', [], 'about'),
+];

@@ -1,0 +1,56 @@
+/**
+ * The one list of commands. Keyboard, buttons, help and tests read it; no key appears twice.
+ */
+import { allocateBalanced, allocateWholeParts } from './division/allocation';
+import { laserCommands } from './division/lasers';
+import { fewerStrips, moreStrips } from './division/strips';
+import { strategyCommands } from './division/strategies';
+import { zoneLineCommands } from './division/zoneLine';
+import { toolCommands } from './draw/tools';
+import { copyInRows } from './edit/copyInRows';
+import { deleteParts } from './edit/deleteParts';
+import { duplicate } from './edit/duplicate';
+import { redo } from './edit/redo';
+import { selectAll } from './edit/selectAll';
+import { stepBack } from './edit/stepBack';
+import { undo } from './edit/undo';
+import { newPlate } from './file/newPlate';
+import { openDemo } from './file/openDemo';
+import { openLayoutFile } from './file/openLayoutFile';
+import { openOutlines } from './file/openOutlines';
+import { saveLayout } from './file/saveLayout';
+import { dialogCommands } from './help/dialogs';
+import { moveCommands } from './part/move';
+import { pinCommands } from './part/pin';
+import { seamsFree, seamsNone } from './part/seams';
+import { turnCommands } from './part/turn';
+import type { Command, Context } from './types';
+import { heightDown, heightUp } from './view/height';
+import { theme } from './view/theme';
+import { zoomFit, zoomIn, zoomOut } from './view/zoom';
+
+export const COMMANDS: readonly Command[] = [
+  ...[newPlate, openDemo, openLayoutFile, openOutlines, saveLayout],
+  ...[undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack],
+  ...[...moveCommands, ...turnCommands, seamsFree, seamsNone, ...pinCommands],
+  ...toolCommands,
+  ...[...strategyCommands, allocateBalanced, allocateWholeParts, moreStrips, fewerStrips],
+  ...[...zoneLineCommands, ...laserCommands],
+  ...[zoomIn, zoomOut, zoomFit, heightUp, heightDown, theme],
+  ...dialogCommands,
+];
+
+/** The command of that id; throws for an id that is not in the list (a programmer's error). */
+export function command(id: string): Command {
+  const found = COMMANDS.find((candidate) => candidate.id === id);
+  if (!found) throw new Error(`command: expected an id of the list, got "${id}"`);
+  return found;
+}
+
+/** Runs a command where it applies; true where it did. */
+export function runCommand(id: string, context: Context): boolean {
+  const chosen = command(id);
+  if (!chosen.when(context)) return false;
+  void chosen.run(context);
+  return true;
+}

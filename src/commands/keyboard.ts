@@ -1,0 +1,133 @@
+/**
+ * From keys to commands. A key means nothing while someone types into a field, except Escape; arrows and the like
+ * belong to the slider, list or menu that has the focus. A held key is one gesture, ended when it is let go or the
+ * window loses the focus.
+ */
+import { COMMANDS } from './index';
+import type { Command, Context } from './types';
+
+/** What is read of a KeyboardEvent. */
+export interface KeyEvent {
+  readonly key: string;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+  readonly shiftKey: boolean;
+  readonly altKey: boolean;
+  readonly repeat?: boolean;
+  readonly isComposing?: boolean;
+  readonly defaultPrevented?: boolean;
+  readonly target?: unknown;
+}
+
+/** What is read of the element under the focus. */
+interface Focused {
+  readonly tagName?: string;
+  readonly type?: string;
+  readonly isContentEditable?: boolean;
+  closest?(selector: string): unknown;
+}
+
+const TEXTLESS_INPUTS = ['button', 'checkbox', 'color', 'file', 'radio', 'range', 'reset', 'submit'];
+/** Widgets that use arrows, Home, End and the page keys themselves. */
+const STEERED =
+  'select, input[type=range], input[type=radio], [role=slider], [role=radio], [role=tab], [role=option], ' +
+  '[role=spinbutton], [role=separator], [role=toolbar], [role=radiogroup]';
+/** Places that answer to their own keys only. */
+const CLOSED = '[role=dialog], [role=alertdialog], [role=menu], [role=listbox]';
+const STEERING = /^(Arrow\w+|Home|End|PageUp|PageDown| |Enter)$/;
+
+function isTextField({ tagName, type, isContentEditable }: Focused): boolean {
+  if (isContentEditable === true || tagName === 'TEXTAREA') return true;
+  return tagName === 'INPUT' && !TEXTLESS_INPUTS.includes(type ?? 'text');
+}
+
+const within = (focused: Focused, selector: string): boolean => Boolean(focused.closest?.(selector));
+
+/** True where the focused element keeps the key for itself. */
+function keptByFocus({ key, target }: KeyEvent): boolean {
+  const focused: Focused = typeof target === 'object' && target !== null ? target : {};
+  if (within(focused, CLOSED)) return true;
+  if (isTextField(focused)) return key !== 'Escape';
+  return STEERING.test(key) && within(focused, STEERED);
+}
+
+/** "Ctrl+Shift+Z", "Shift+T", "t", "?": Cmd counts as Ctrl, Shift counts only with letters and named keys. */
+export function chordOf({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyEvent): string {
+  const letter = key.length === 1 && key.toLowerCase() !== key.toUpperCase();
+  const shift = shiftKey && (letter || key.length > 1);
+  const ctrl = ctrlKey || metaKey;
+  const name = letter ? (ctrl || shift ? key.toUpperCase() : key.toLowerCase()) : key;
+  return `${ctrl ? 'Ctrl+' : ''}${altKey ? 'Alt+' : ''}${shift ? 'Shift+' : ''}${name}`;
+}
+
+/** A drag of the pointer is not disturbed by keys, except to cancel it or to look closer. */
+const disturbs = (command: Command): boolean => command.group !== 'view' && command.id !== 'step-back';
+
+/** The command that a key stands for here and now; null where there is none. */
+export function commandForKey(event: KeyEvent, context: Context): Command | null {
+  if (event.isComposing || event.defaultPrevented || keptByFocus(event)) return null;
+  const chord = chordOf(event);
+  const found = COMMANDS.find((command) => command.keys.includes(chord));
+  return found?.when(context) ? found : null;
+}
+
+export interface Keyboard {
+  /** True where the key was a command, so that the browser's own meaning is to be prevented. */
+  down(event: KeyEvent): boolean;
+  up(event: Pick<KeyEvent, 'key'>): void;
+  /** The window lost the focus: no key is held any more. */
+  blur(): void;
+}
+
+/** A keyboard for one workbench. */
+export function createKeyboard(context: Context): Keyboard {
+  const { bench } = context;
+  let held: { readonly key: string; readonly id: string } | null = null;
+  const release = () => {
+    if (held) bench.endGesture();
+    held = null;
+  };
+  const hold = (command: Command, key: string) => {
+    if (held?.id === command.id) return;
+    release();
+    bench.beginGesture(command.label);
+    held = { key: key.toLowerCase(), id: command.id };
+  };
+  return {
+    down: (event) => {
+      const command = commandForKey(event, context);
+      if (!command) return false;
+      if (!held && bench.gestureOpen() && disturbs(command)) return true;
+      if (event.repeat && !command.repeats && !command.whileHeld) return true;
+      if (command.repeats) hold(command, event.key);
+      else if (command.id === 'step-back') held = null;
+      else release();
+      void command.run(context);
+      return true;
+    },
+    up: ({ key }) => {
+      if (held?.key === key.toLowerCase()) release();
+    },
+    blur: release,
+  };
+}
+
+type Target = Pick<EventTarget, 'addEventListener' | 'removeEventListener'>;
+
+/** Listens on the window; returns the way to stop. */
+export function listenToKeys(target: Target, context: Context): () => void {
+  const keyboard = createKeyboard(context);
+  const down = (event: Event) => {
+    if (keyboard.down(event as KeyboardEvent)) event.preventDefault();
+  };
+  const up = (event: Event) => keyboard.up(event as KeyboardEvent);
+  target.addEventListener('keydown', down);
+  target.addEventListener('keyup', up);
+  target.addEventListener('blur', keyboard.blur);
+  return () => {
+    keyboard.blur();
+    target.removeEventListener('keydown', down);
+    target.removeEventListener('keyup', up);
+    target.removeEventListener('blur', keyboard.blur);
+  };
+}

@@ -1,0 +1,37 @@
+/**
+ * Small makers shared by the command files: conditions, and changing a document by one named step.
+ */
+import type { Layout } from '../layout/types';
+import type { View } from '../store/types';
+import { addedParts } from './operations';
+import type { Command, Context } from './types';
+
+export const layoutOf = ({ bench }: Context): Layout => bench.store.getState().layout;
+export const viewOf = ({ bench }: Context): View => bench.store.getState().view;
+
+export const always = (): boolean => true;
+export const hasParts = (context: Context): boolean => layoutOf(context).parts.length > 0;
+export const hasSelection = (context: Context): boolean => viewOf(context).selection.length > 0;
+
+/** Applies `recipe` to the document under the command's own label. */
+export type Recipe = (layout: Layout, view: View) => Layout;
+export const changeBy =
+  (label: string, recipe: Recipe): Command['run'] =>
+  (context) =>
+    context.bench.change(label, (layout) => recipe(layout, viewOf(context)));
+
+/** The same, and selects the parts that the step added. */
+export const addBy =
+  (label: string, recipe: Recipe): Command['run'] =>
+  (context) => {
+    const before = layoutOf(context);
+    changeBy(label, recipe)(context);
+    const added = addedParts(before, layoutOf(context));
+    if (added.length > 0) context.bench.setView({ selection: added });
+  };
+
+/** A command that changes the document when `when` holds. */
+export const documentCommand = (
+  base: Pick<Command, 'id' | 'label' | 'group' | 'keys' | 'when'> & Pick<Command, 'repeats'>,
+  recipe: Recipe,
+): Command => ({ ...base, run: changeBy(base.label, recipe) });

@@ -1,0 +1,66 @@
+/**
+ * The page's side of the ports: the browser's file dialog, downloads, dropped files. The two things that belong to
+ * screens (check page, dialogs) are passed in.
+ */
+import { openFile } from './file/openFile';
+import type { Context, Ports } from './types';
+
+type ScreenPorts = Pick<Ports, 'showImport' | 'showDialog'>;
+
+/** Asks by an input that never enters the page; null where the dialog is cancelled. */
+function pickFile(page: Document, accept: string): Promise<File | null> {
+  const input = page.createElement('input');
+  input.type = 'file';
+  input.accept = accept;
+  return new Promise((resolve) => {
+    input.addEventListener('change', () => resolve(input.files?.[0] ?? null));
+    input.addEventListener('cancel', () => resolve(null));
+    input.click();
+  });
+}
+
+/** A browser may still be reading the file when the click returns; this long is plenty. */
+const RELEASE_AFTER_MS = 60_000;
+
+function download(page: Document, name: string, content: string | Uint8Array, mime: string): void {
+  const blob = new Blob([content as BlobPart], { type: mime });
+  const link = page.createElement('a');
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), RELEASE_AFTER_MS);
+}
+
+/** Ports for a page: `screens` shows the check page and the dialogs. */
+export const pagePorts = (page: Document, screens: ScreenPorts): Ports => ({
+  ...screens,
+  pickFile: (accept) => pickFile(page, accept),
+  download: (name, content, mime) => download(page, name, content, mime),
+});
+
+/** True where something dragged over the page holds files. */
+export const holdsFiles = (transfer: DataTransfer | null): boolean =>
+  transfer?.types.includes('Files') ?? false;
+
+/** Opens files dropped anywhere on `target`, one after the other; returns the way to stop. */
+export function listenToDrops(target: Window | HTMLElement, context: Context): () => void {
+  const over = (event: Event) => {
+    if (holdsFiles((event as DragEvent).dataTransfer)) event.preventDefault();
+  };
+  const drop = (event: Event) => {
+    const { dataTransfer } = event as DragEvent;
+    if (!holdsFiles(dataTransfer)) return;
+    event.preventDefault();
+    void openAll(context, [...(dataTransfer?.files ?? [])]);
+  };
+  target.addEventListener('dragover', over);
+  target.addEventListener('drop', drop);
+  return () => {
+    target.removeEventListener('dragover', over);
+    target.removeEventListener('drop', drop);
+  };
+}
+
+async function openAll(context: Context, files: readonly File[]): Promise<void> {
+  for (const file of files) await openFile(context, file);
+}

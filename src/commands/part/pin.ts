@@ -1,0 +1,30 @@
+/** Pins the selected parts to a laser by its number on the machine; 0 lifts the pin. */
+import { documentCommand, hasSelection, layoutOf } from '../make';
+import { setPartFields } from '../operations';
+import type { Command } from '../types';
+
+/** Lasers that have a digit of their own; further ones are chosen in the part's fields. */
+const NUMBERED_LASERS = 9;
+
+const pinCommand = (number: number): Command =>
+  documentCommand(
+    {
+      id: `pin-laser-${number}`,
+      label: `Pin to laser ${number}`,
+      group: 'part',
+      keys: [String(number)],
+      when: (context) => hasSelection(context) && number <= layoutOf(context).machine.lasers.length,
+    },
+    (layout, view) =>
+      setPartFields(layout, view.selection, { laser: layout.machine.lasers[number - 1]?.id ?? null }),
+  );
+
+export const unpin = documentCommand(
+  { id: 'unpin', label: 'Pin to no laser', group: 'part', keys: ['0'], when: hasSelection },
+  (layout, view) => setPartFields(layout, view.selection, { laser: null }),
+);
+
+export const pinCommands: readonly Command[] = [
+  ...Array.from({ length: NUMBERED_LASERS }, (_, i) => pinCommand(i + 1)),
+  unpin,
+];

@@ -1,0 +1,30 @@
+/** Turns the selected parts, each about its own origin: counter-clockwise, with Shift clockwise. */
+import { documentCommand, hasSelection } from '../make';
+import { turnParts } from '../operations';
+import type { Command } from '../types';
+
+const STEPS = [
+  { by_deg: 15, key: 't' },
+  { by_deg: 90, key: 'y' },
+  { by_deg: 1, key: 'u' },
+] as const;
+
+const turnCommand = (by_deg: number, key: string): Command => {
+  const way = by_deg > 0 ? 'counter-clockwise' : 'clockwise';
+  return documentCommand(
+    {
+      id: `turn-${way}-${Math.abs(by_deg)}`,
+      label: `Turn ${Math.abs(by_deg)}° ${way}`,
+      group: 'part',
+      keys: [key],
+      repeats: true,
+      when: hasSelection,
+    },
+    (layout, view) => turnParts(layout, view.selection, by_deg),
+  );
+};
+
+export const turnCommands: readonly Command[] = STEPS.flatMap(({ by_deg, key }) => [
+  turnCommand(by_deg, key),
+  turnCommand(-by_deg, `Shift+${key.toUpperCase()}`),
+]);
