@@ -3,7 +3,7 @@
  * Millimetres, mm²; +x right, +y back; angles in degrees counter-clockwise from +x.
  */
 import type { Degrees, Mm, Mm2 } from '../units/types';
-import { ringContains, ringLength, signedArea } from './ring';
+import { ringContains, ringInRing, ringLength, signedArea } from './ring';
 import type { Box, Region, Ring } from './types';
 
 export const EMPTY_REGION: Region = [];
@@ -79,19 +79,6 @@ export function containsPoint(region: Region, x: Mm, y: Mm): boolean {
   let inside = false;
   for (const ring of region) if (ringContains(ring, x, y)) inside = !inside;
   return inside;
-}
-
-/** A point of the hole that is on its own outline but not on the outer ring decides; rings may touch in points. */
-function ringInRing(inner: Ring, outer: Ring): boolean {
-  let votes = 0;
-  const n = inner.length;
-  for (let i = 0; i < n && Math.abs(votes) < 3; i += 2) {
-    const j = i + 2 === n ? 0 : i + 2;
-    const x = inner[i] * 0.618 + inner[j] * 0.382;
-    const y = inner[i + 1] * 0.618 + inner[j + 1] * 0.382;
-    votes += ringContains(outer, x, y) ? 1 : -1;
-  }
-  return votes > 0;
 }
 
 /** For every ring, the indices of its component, outer ring first. Holes without an outer ring are left out. */

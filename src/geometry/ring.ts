@@ -85,3 +85,19 @@ export function ringContains(ring: Ring, x: Mm, y: Mm): boolean {
   }
   return inside;
 }
+
+/** Most edges' points have to agree: rings may touch, and a touching point says nothing. */
+const VOTES = 3;
+
+/** True where `inner` lies inside `outer` (the two do not cross). */
+export function ringInRing(inner: Ring, outer: Ring): boolean {
+  let votes = 0;
+  const n = inner.length;
+  for (let i = 0; i < n && Math.abs(votes) < VOTES; i += 2) {
+    const j = i + 2 === n ? 0 : i + 2;
+    const x = inner[i] * 0.618 + inner[j] * 0.382;
+    const y = inner[i + 1] * 0.618 + inner[j + 1] * 0.382;
+    votes += ringContains(outer, x, y) ? 1 : -1;
+  }
+  return votes > 0;
+}

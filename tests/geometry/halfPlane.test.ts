@@ -5,7 +5,7 @@ import { circleRing } from '../../src/geometry/circle';
 import { areaInConvex, chords, clipToConvex, cutByLine, untagged } from '../../src/geometry/halfPlane';
 import { area, components, outlineLength, rectangle, turnAndMove } from '../../src/geometry/region';
 import { reversed, ringOf, signedArea } from '../../src/geometry/ring';
-import type { HalfPlane, Region, TaggedRegion } from '../../src/geometry/types';
+import type { HalfPlane, Region } from '../../src/geometry/types';
 import {
   SEED,
   cellRegion,
@@ -14,24 +14,13 @@ import {
   halfPlaneRectangle,
   jsts,
   starRegion,
+  taggedLength,
   type Cells,
 } from './shapes';
 
 const left = (c: number): HalfPlane => ({ nx: 1, ny: 0, c });
 const below = (c: number): HalfPlane => ({ nx: 0, ny: 1, c });
 const right = (c: number): HalfPlane => ({ nx: -1, ny: 0, c: -c });
-
-/** Length of the edges with the given tag. */
-function taggedLength(t: TaggedRegion, tag: number): number {
-  let sum = 0;
-  t.rings.forEach((ring, r) => {
-    for (let i = 0; i < ring.length; i += 2) {
-      const j = (i + 2) % ring.length;
-      if (t.cut[r][i >> 1] === tag) sum += Math.hypot(ring[j] - ring[i], ring[j + 1] - ring[i + 1]);
-    }
-  });
-  return sum;
-}
 
 describe('cutByLine', () => {
   it('separates a rectangle and tags the new edge on both sides', () => {

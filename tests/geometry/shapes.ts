@@ -8,7 +8,7 @@ import GeoJSONWriter from 'jsts/org/locationtech/jts/io/GeoJSONWriter.js';
 import 'jsts/org/locationtech/jts/monkey.js';
 import { reversed, signedArea } from '../../src/geometry/ring';
 import { componentRings } from '../../src/geometry/region';
-import type { HalfPlane, Region, Ring } from '../../src/geometry/types';
+import type { HalfPlane, Region, Ring, TaggedRegion } from '../../src/geometry/types';
 
 export const SEED = 20261125;
 
@@ -122,4 +122,16 @@ export function regionOf(geometry: JstsGeometry): Region {
       if (ring.length > 0) rings.push(signedArea(ring) > 0 === (k === 0) ? ring : reversed(ring));
     });
   return rings;
+}
+
+/** Length of the edges with the given tag. */
+export function taggedLength(t: TaggedRegion, tag: number): number {
+  let sum = 0;
+  t.rings.forEach((ring, r) => {
+    for (let i = 0; i < ring.length; i += 2) {
+      const j = (i + 2) % ring.length;
+      if (t.cut[r][i >> 1] === tag) sum += Math.hypot(ring[j] - ring[i], ring[j + 1] - ring[i + 1]);
+    }
+  });
+  return sum;
 }
