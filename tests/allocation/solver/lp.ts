@@ -42,40 +42,74 @@ export function leastTimeByLp(
   return solve(`Minimize\n obj: t\nSubject To\n ${[...whole, ...loads].join('\n ')}\nEnd`);
 }
 
-/** The fewest cut parts with every laser at most `time`, as a mixed-integer program. */
-export function fewestCutsByMip(problem: BalanceProblem, time: number): number {
-  const rows: string[] = [];
-  const cuts: string[] = [];
-  const lasers = new Set<string>();
-  const onLaser: string[][] = problem.fixed_s.map(() => []);
+interface CutModel {
+  readonly rows: string[];
+  readonly cuts: string[];
+  readonly binary: string[];
+  /** Per laser: terms of its shared load. */
+  readonly onLaser: string[][];
+}
+
+/** Shares x (part, fragment, laser), use of a laser y (part, laser), cut c (part). */
+function cutModel(problem: BalanceProblem): CutModel {
+  const model: CutModel = { rows: [], cuts: [], binary: [], onLaser: problem.fixed_s.map(() => []) };
   problem.parts.forEach((part, p) => {
     const used = new Set(lasersOf(part.fixedLasers));
+    for (const k of used) model.rows.push(`y${p}_${k} = 1`);
     part.fragments.forEach(({ mask, load_s }, f) => {
+      if (load_s === 0) return; // nothing is exposed, so nothing is cut
       const ks = lasersOf(mask);
-      ks.forEach((k) => {
-        onLaser[k]!.push(`${n(load_s)} x${p}_${f}_${k}`);
-        rows.push(`x${p}_${f}_${k} - y${p}_${k} <= 0`);
+      for (const k of ks) {
+        model.onLaser[k]!.push(`${n(load_s)} x${p}_${f}_${k}`);
+        model.rows.push(`x${p}_${f}_${k} - y${p}_${k} <= 0`);
         used.add(k);
-        lasers.add(`y${p}_${k}`);
-      });
-      rows.push(`${ks.map((k) => `x${p}_${f}_${k}`).join(' + ')} = 1`);
+      }
+      model.rows.push(`${ks.map((k) => `x${p}_${f}_${k}`).join(' + ')} = 1`);
     });
-    for (const k of lasersOf(part.fixedLasers)) {
-      rows.push(`y${p}_${k} = 1`);
-      lasers.add(`y${p}_${k}`);
-    }
-    if (used.size === 0) return;
-    rows.push(`${[...used].map((k) => `y${p}_${k}`).join(' + ')} - ${problem.laserCount} c${p} <= 1`);
-    cuts.push(`c${p}`);
+    if (used.size === 0) return; // no part of it is exposed
+    const ys = [...used].map((k) => `y${p}_${k}`);
+    model.binary.push(...ys, `c${p}`);
+    model.cuts.push(`c${p}`);
+    model.rows.push(`${ys.join(' + ')} - ${problem.laserCount} c${p} <= 1`);
   });
+  return model;
+}
+
+/** The fewest cut parts with every laser at most `time`, as a mixed-integer program. */
+export function fewestCutsByMip(problem: BalanceProblem, time: number): number {
+  const { rows, cuts, binary, onLaser } = cutModel(problem);
+  if (cuts.length === 0) return 0;
   onLaser.forEach((terms, k) => {
     if (terms.length > 0) rows.push(`${terms.join(' + ')} <= ${n(time - problem.fixed_s[k]!)}`);
   });
-  if (cuts.length === 0) return 0;
-  const binary = [...lasers, ...cuts].join(' ');
   return Math.round(
-    solve(`Minimize\n obj: ${cuts.join(' + ')}\nSubject To\n ${rows.join('\n ')}\nBinary\n ${binary}\nEnd`),
+    solve(
+      `Minimize\n obj: ${cuts.join(' + ')}\nSubject To\n ${rows.join('\n ')}\nBinary\n ${binary.join(' ')}\nEnd`,
+    ),
   );
+}
+
+/**
+ * The flattest loads, slowest first, with at most `cuts` cut parts: the sum of the j slowest made least for j = 1, 2, …,
+ * each kept for the next (sum of the j largest: least j·t + Σ max(0, load − t), Ogryczak and Tamir 2003 [memory]).
+ */
+export function flattestByMip(problem: BalanceProblem, cuts: number): number[] {
+  const model = cutModel(problem);
+  const m = problem.laserCount;
+  if (model.cuts.length > 0) model.rows.push(`${model.cuts.join(' + ')} <= ${cuts}`);
+  model.onLaser.forEach((terms, k) =>
+    model.rows.push(`l${k}${terms.map((t) => ` - ${t}`).join('')} = ${n(problem.fixed_s[k]!)}`),
+  );
+  const sums = [0];
+  for (let j = 1; j <= m; j++) {
+    for (let k = 0; k < m; k++) model.rows.push(`u${j}_${k} + t${j} - l${k} >= 0`);
+    const sum = `${j} t${j} + ${Array.from({ length: m }, (_, k) => `u${j}_${k}`).join(' + ')}`;
+    const integers = model.binary.length > 0 ? `\nBinary\n ${model.binary.join(' ')}` : '';
+    const least = solve(`Minimize\n obj: ${sum}\nSubject To\n ${model.rows.join('\n ')}${integers}\nEnd`);
+    model.rows.push(`${sum} <= ${n(least + 1e-7)}`);
+    sums.push(least);
+  }
+  return sums.slice(1).map((sum, j) => sum - sums[j]!);
 }
 
 /** The least exposure of a build whose parts keep one laser each, as a mixed-integer program. */

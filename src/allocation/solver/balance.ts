@@ -1,0 +1,114 @@
+/**
+ * Balanced allocation of one layer: the exact minimum of the slowest laser's load, among those the fewest cut parts, then
+ * the flattest loads; ties by part id. Loads in seconds. The time is the lower bound itself (bound.ts), reached because
+ * shared load may be divided; groups of lasers that share nothing are solved apart. Within a group: which parts
+ * are cut (cuts.ts), flatter choices with as few (flatten.ts), then every fragment's lasers (shares.ts). Loads are
+ * equal within 1e-9 of the time.
+ */
+import type { BalanceProblem, BalanceSolution } from '../types';
+import { lowerBound } from './bound';
+import { fewestCuts } from './cuts';
+import { flatten, loadsOf } from './flatten';
+import { orderOf, partOut, type Fragment, type Group } from './groups';
+import { RELATIVE_TIE, requireLaserCount, sizeOf } from './sets';
+import { byMask, divideAll, divideByFlow, divisible, type Give } from './shares';
+import { slackOf, watchedSets } from './slack';
+import type { Budget } from './tree';
+
+export interface BalanceOptions {
+  /** How long to search for fewer cuts and flatter loads: sets of lasers looked at. More proves more. */
+  readonly work?: number;
+}
+/** About a third of a millisecond where the proof does not come sooner. */
+export const DEFAULT_WORK = 60_000;
+
+/** Solves one group; true where its number of cuts is proven the fewest. */
+function solveGroup(
+  group: Group,
+  fixedLasers: FixedLasers,
+  best_s: number,
+  budget: Budget,
+  give: Give,
+): boolean {
+  const all = [...group.free, ...group.decisions.flatMap(({ fragments }) => fragments)];
+  if (all.length === 0) return true;
+  const loads = byMask(all);
+  const sets = watchedSets(group.lasers.length, [...loads.keys()]);
+  const tiny_s = best_s * RELATIVE_TIE;
+  const open = new Int32Array(group.decisions.length).fill(-1);
+  if (sets === null) {
+    const targets_s = loadsOf(group, open);
+    divideByFlow(
+      group.fixed_s.map((own, k) => Math.max(0, targets_s[k]! - own)),
+      all,
+      best_s,
+      give,
+    );
+    return group.decisions.length === 0;
+  }
+  const slack = slackOf(
+    sets,
+    group.fixed_s.map((own) => best_s - own),
+    loads,
+    tiny_s,
+  );
+  const plan = fewestCuts(slack, group, loads, budget);
+  const { laserOf, loads_s } = flatten(slack, group, loads, budget, plan);
+  const room_s = group.fixed_s.map((own, k) => loads_s[k]! - own);
+  group.decisions.forEach(({ fragments }, i) => {
+    const k = laserOf[i]!;
+    if (k < 0) return;
+    for (const fragment of fragments) {
+      give(fragment, k, fragment.load_s);
+      room_s[k]! -= fragment.load_s;
+    }
+  });
+  const rest = divisible(group, laserOf);
+  if (rest.length > 0) divideAll(sets, room_s, rest, fixedLasers(group, rest), tiny_s, give);
+  return plan.proven;
+}
+
+/** Part → lasers of the group that hold a fixed fragment of it. */
+type FixedLasers = (group: Group, rest: readonly Fragment[]) => Map<number, number>;
+
+/**
+ * Divides a layer's shared load. Feasible by allocationIsFeasible (check.ts); the slowest laser works best_s (1e-9).
+ * An empty problem is solved by zeros. Deterministic. Throws where a set names no laser or a load is negative.
+ */
+export function solveBalance(problem: BalanceProblem, options: BalanceOptions = {}): BalanceSolution {
+  const { laserCount, fixed_s, parts } = problem;
+  requireLaserCount(laserCount);
+  const order = orderOf(parts);
+  const bound = lowerBound(
+    laserCount,
+    fixed_s,
+    order.flatMap((p) => parts[p]!.fragments),
+  );
+  const shares_s = parts.map(({ fragments }) =>
+    fragments.map(() => Array.from({ length: laserCount }, () => 0)),
+  );
+  const used = parts.map((part) => part.fixedLasers);
+  const { groups, settled, settled_s } = partOut(problem, order);
+  const loads_s = [...settled_s];
+  const settle = (part: number, fragment: number, laser: number, load_s: number): void => {
+    shares_s[part]![fragment]![laser]! += load_s;
+    used[part]! |= 1 << laser;
+  };
+  for (const { part, fragment, mask, load_s } of settled)
+    settle(part, fragment, 31 - Math.clz32(mask), load_s);
+  const heldIn: FixedLasers = ({ lasers }, rest) =>
+    new Map(
+      rest.map(({ part }) => [part, lasers.reduce((set, k, i) => set | (((used[part]! >>> k) & 1) << i), 0)]),
+    );
+  const budget = { left: options.work ?? DEFAULT_WORK };
+  let cutsProven = true;
+  for (const group of groups) {
+    const proven = solveGroup(group, heldIn, bound.best_s, budget, ({ part, fragment }, k, load_s) => {
+      settle(part, fragment, group.lasers[k]!, load_s);
+      loads_s[group.lasers[k]!]! += load_s;
+    });
+    cutsProven &&= proven;
+  }
+  const cutParts = used.reduce((n, lasers) => (sizeOf(lasers) > 1 ? n + 1 : n), 0);
+  return { ...bound, loads_s, shares_s, cutParts, cutsProven };
+}

@@ -1,0 +1,114 @@
+/**
+ * Which parts are cut in one group of lasers, so that the slowest keeps its time and the cut parts are the fewest.
+ * First quick constructions: everything starts as divisible and parts are then placed whole, the largest first,
+ * on the roomiest laser; what fits nowhere stays cut (so there is always an answer, as few cuts as a basic solution of
+ * the linear program has or fewer). Then a search for fewer, from none upwards, that proves the number where it ends
+ * within its budget. Loads in seconds.
+ */
+import type { Groups } from './flow';
+import type { Fragment, Group, Item } from './groups';
+import { bestFit, copyOf, take, type Slack } from './slack';
+import { lowestOf } from './sets';
+import { equalsOf, searchTree, twinsOf, type Budget, type Tree } from './tree';
+
+export interface Plan {
+  /** Item → laser it is whole on, −1: cut. */
+  readonly laserOf: Int32Array;
+  readonly cuts: number;
+}
+
+const countCuts = (laserOf: Int32Array): number => laserOf.reduce((n, k) => (k < 0 ? n + 1 : n), 0);
+
+/** The largest items that join lasers not yet joined by divisible load: what a basic solution would cut at most. */
+export function joiners(lasers: number, items: readonly Item[], free: readonly Fragment[]): Uint8Array {
+  const held = new Uint8Array(items.length);
+  const root = Array.from({ length: lasers }, (_, k) => k);
+  const join = (mask: number): boolean => {
+    const to = root[lowestOf(mask)]!;
+    let joined = false;
+    for (let rest = mask; rest !== 0; rest &= rest - 1) {
+      const old = root[lowestOf(rest)]!;
+      if (old === to) continue;
+      joined = true;
+      for (let k = 0; k < lasers; k++) if (root[k] === old) root[k] = to;
+    }
+    return joined;
+  };
+  for (const { mask } of free) join(mask);
+  items.forEach(({ masks }, i) => {
+    for (const mask of masks) if (join(mask)) held[i] = 1;
+  });
+  return held;
+}
+
+/** Places every item that is not held back, in order; then tries the others once more, the smallest first. */
+export function dive(start: Slack, items: readonly Item[], held: Uint8Array, prefer?: Int32Array): Plan {
+  const slack = copyOf(start);
+  const laserOf = new Int32Array(items.length).fill(-1);
+  const place = (i: number): void => {
+    const k = bestFit(slack, items[i]!, prefer?.[i] ?? 0);
+    if (k < 0) return;
+    laserOf[i] = k;
+    take(slack, items[i]!, k, 1);
+  };
+  for (let i = 0; i < items.length; i++) if (held[i] === 0) place(i);
+  for (let i = items.length - 1; i >= 0; i--) if (held[i] === 1) place(i);
+  return { laserOf, cuts: countCuts(laserOf) };
+}
+
+/** The best of a few constructions: nothing held back, the joiners held back, one more of the largest at a time. */
+export function bestDive(
+  start: Slack,
+  items: readonly Item[],
+  free: readonly Fragment[],
+  prefer?: Int32Array,
+): Plan {
+  const held = new Uint8Array(items.length);
+  let best = dive(start, items, held, prefer);
+  if (best.cuts <= 1) return best;
+  const other = dive(start, items, joiners(start.lasers, items, free), prefer);
+  if (other.cuts < best.cuts) best = other;
+  for (let i = 0; i < items.length && i + 1 < best.cuts; i++) {
+    held[i] = 1;
+    const next = dive(start, items, held, prefer);
+    if (next.cuts < best.cuts) best = next;
+  }
+  return best;
+}
+
+export function treeOf(slack: Slack, group: Group, loads: Groups, budget: Budget): Tree {
+  return {
+    slack,
+    decisions: group.decisions,
+    laserOf: new Int32Array(group.decisions.length).fill(-1),
+    equals: equalsOf(group.decisions),
+    twins: twinsOf(slack.lasers, [...loads.keys(), ...group.decisions.map((d) => d.allowed)]),
+    budget,
+    accept: () => true,
+    hopeless: null,
+  };
+}
+
+/**
+ * The fewest cuts found, and whether they are proven the fewest. `loads`: all load of the group by set of lasers. Each
+ * number of cuts gets an equal share of the budget that is left.
+ */
+export function fewestCuts(
+  slack: Slack,
+  group: Group,
+  loads: Groups,
+  budget: Budget,
+): Plan & { readonly proven: boolean } {
+  const plan = bestDive(slack, group.decisions, group.free);
+  let proven = true;
+  for (let cuts = 0; cuts < plan.cuts; cuts++) {
+    const share = { left: Math.floor(budget.left / (plan.cuts - cuts)) };
+    const given = share.left;
+    const tree = treeOf(copyOf(slack), group, loads, share);
+    const outcome = searchTree(tree, cuts);
+    budget.left -= given - Math.max(0, share.left);
+    if (outcome === 'found') return { laserOf: tree.laserOf, cuts: countCuts(tree.laserOf), proven };
+    if (outcome === 'unknown') proven = false;
+  }
+  return { ...plan, proven };
+}
