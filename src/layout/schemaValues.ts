@@ -59,10 +59,13 @@ export const wholeNumber = (min: number, max: number) => {
   );
 };
 
-const wellFormed = /^[^\p{Surrogate}]*$/u;
+const HALF_CHARACTER = /\p{Surrogate}/u;
+const CONTROL_CHARACTER = /\p{Control}/u;
+const whole = (value: string): boolean => !HALF_CHARACTER.test(value);
+const plain = (value: string): boolean => !CONTROL_CHARACTER.test(value) && value.trim() === value;
 const text = (longest: number) => {
   const accepted = `a text of at most ${longest} characters`;
-  return v.pipe(v.string(accepted), v.maxLength(longest, accepted), v.regex(wellFormed, accepted));
+  return v.pipe(v.string(accepted), v.maxLength(longest, accepted), v.check(whole, accepted));
 };
 export const name = text(LONGEST_NAME);
 export const note = text(LONGEST_NOTE);
@@ -71,7 +74,8 @@ export const id = v.pipe(
   v.string(idAccepted),
   v.minLength(1, idAccepted),
   v.maxLength(LONGEST_ID, idAccepted),
-  v.regex(/^(?! )[^\p{Control}\p{Surrogate}]+(?<! )$/u, idAccepted),
+  v.check(whole, idAccepted),
+  v.check(plain, idAccepted),
 );
 export const choice = <const T extends readonly [string, ...string[]]>(options: T) =>
   v.picklist(options, options.map((option) => `"${option}"`).join(' or '));
@@ -96,7 +100,17 @@ export const circle = v.strictObject(
   { circle_mm: v.strictTuple([coordinate, coordinate, size()], 'three numbers [x, y, r]') },
   'a list of points or an object with "circle_mm": [x, y, r]',
 );
-/** Chosen by its form, so that a fault is reported where it stands in the one that was meant. */
-export const ring = v.lazy((input) => (Array.isArray(input) ? outline : circle));
+export const anyRing = v.union(
+  [outline, circle],
+  'a list of points or an object with "circle_mm": [x, y, r]',
+);
+/**
+ * Chosen by its form, so that a fault is reported where it stands in the one that was meant. Without a value (that is
+ * how the schema is written out) it is either.
+ */
+export const ring = v.lazy((input) => {
+  if (input === undefined) return anyRing;
+  return Array.isArray(input) ? outline : circle;
+});
 const MOST_RINGS = 10_000;
 export const rings = list(ring, MOST_RINGS, 'rings');
