@@ -1,0 +1,221 @@
+/** The work survives: what was saved comes back, what cannot be read is kept aside, a full storage stops nothing. */
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { messageText } from '../../src/layout/messages';
+import type { Layout } from '../../src/layout/types';
+import { writeLayout } from '../../src/layout/write';
+import { openWorkbench } from '../../src/store/open';
+import {
+  ASIDE_KEY,
+  LAYOUT_KEY,
+  SAVE_DELAY_MS,
+  savedWork,
+  storageOf,
+  VIEW_KEY,
+  type PageEvents,
+  type WorkStorage,
+} from '../../src/store/persist';
+import { countingAnalyse, smallPlate } from './plates';
+
+/** A storage in memory with room for so many characters, like a browser's quota. */
+function memory(room = Infinity): WorkStorage & { readonly map: Map<string, string> } {
+  const map = new Map<string, string>();
+  const used = (except: string) =>
+    [...map].reduce((sum, [key, text]) => sum + (key === except ? 0 : key.length + text.length), 0);
+  return {
+    map,
+    getItem: (key) => map.get(key) ?? null,
+    removeItem: (key) => void map.delete(key),
+    setItem: (key, text) => {
+      if (used(key) + key.length + text.length > room) throw new DOMException('full', 'QuotaExceededError');
+      map.set(key, text);
+    },
+  };
+}
+
+/** A page whose leaving a test can announce. */
+function fakePage(): PageEvents & { leave(): void; readonly listeners: Set<() => void> } {
+  const listeners = new Set<() => void>();
+  return {
+    listeners,
+    addEventListener: (_, listener) => void listeners.add(listener),
+    removeEventListener: (_, listener) => void listeners.delete(listener),
+    leave: () => listeners.forEach((listener) => listener()),
+  };
+}
+
+const visit = (storage: WorkStorage | null, page = fakePage()) =>
+  openWorkbench({ first: smallPlate, analyse: countingAnalyse().analyse, storage, pages: [page] });
+const renamed =
+  (name: string) =>
+  (layout: Layout): Layout => ({ ...layout, name });
+const nameOf = ({ bench }: ReturnType<typeof visit>): string => bench.store.getState().layout.name;
+const codes = ({ bench }: ReturnType<typeof visit>): string[] =>
+  bench.store.getState().view.notices.map((notice) => notice.fault.code);
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+describe('a reload', () => {
+  test('brings back layout, height, ground and the dismissed line', () => {
+    const storage = memory();
+    const first = visit(storage);
+    first.bench.change('Name', renamed('Kept'));
+    first.bench.setView({ height_mm: 12.5, theme: 'dark', firstRunDismissed: true, selection: ['P01'] });
+    vi.advanceTimersByTime(SAVE_DELAY_MS);
+    const second = visit(storage);
+    expect(second.bench.store.getState().layout).toEqual(renamed('Kept')(smallPlate()));
+    expect(second.bench.store.getState().view).toMatchObject({
+      height_mm: 12.5,
+      theme: 'dark',
+      firstRunDismissed: true,
+      selection: [],
+    });
+    expect(codes(second)).toEqual([]);
+  });
+
+  test('in the middle of a gesture brings back what was on the screen', () => {
+    const storage = memory();
+    const page = fakePage();
+    const first = visit(storage, page);
+    first.bench.beginGesture('Drag');
+    first.bench.change('frame', renamed('half way'));
+    expect(storage.map.has(LAYOUT_KEY)).toBe(false);
+    page.leave();
+    expect(nameOf(visit(storage))).toBe('half way');
+  });
+
+  test('after a crash in a long gesture loses no more than the delay', () => {
+    const storage = memory();
+    const first = visit(storage);
+    first.bench.beginGesture('Drag');
+    for (let frame = 1; frame <= 100; frame++) {
+      first.bench.change('frame', renamed(`frame ${frame}`));
+      vi.advanceTimersByTime(SAVE_DELAY_MS / 20);
+    }
+    expect(nameOf(visit(storage))).toMatch(/^frame (8\d|9\d|100)$/);
+  });
+
+  test('hovering, selecting and zooming write nothing', () => {
+    const storage = memory();
+    const { bench } = visit(storage);
+    bench.setView({ selection: ['P01'], camera: { centreX_mm: 1, centreY_mm: 2, pxPerMm: 3 }, tool: 'disc' });
+    vi.advanceTimersByTime(10 * SAVE_DELAY_MS);
+    expect(storage.map.size).toBe(0);
+  });
+
+  test('a stopped saving writes what is open and then no more', () => {
+    const storage = memory();
+    const page = fakePage();
+    const { bench, saving } = visit(storage, page);
+    bench.change('Name', renamed('last'));
+    saving.stop();
+    expect(page.listeners.size).toBe(0);
+    bench.change('Name', renamed('later'));
+    vi.advanceTimersByTime(10 * SAVE_DELAY_MS);
+    expect(nameOf(visit(storage))).toBe('last');
+  });
+});
+
+describe('saved text that cannot be read', () => {
+  const unreadable = {
+    'not JSON': '{ "format": "evenplate-lay',
+    'a newer version': writeLayout(smallPlate()).replace('"version": 1', '"version": 99'),
+    'an unknown key': writeLayout(smallPlate()).replace('"version": 1', '"version": 1, "extra": 1'),
+    empty: '',
+  };
+  test.each(Object.entries(unreadable))('is kept aside and named: %s', (_, text) => {
+    const storage = memory();
+    storage.map.set(LAYOUT_KEY, text);
+    const opened = visit(storage);
+    expect(nameOf(opened)).toBe('Small plate');
+    expect(codes(opened)).toEqual(['saved-work-unreadable']);
+    const { fault } = opened.bench.store.getState().view.notices[0]!;
+    expect(messageText(fault.code, fault.params)).not.toContain('?');
+    expect(fault.params['key']).toBe(ASIDE_KEY);
+    opened.bench.change('Name', renamed('new work'));
+    vi.advanceTimersByTime(SAVE_DELAY_MS);
+    expect(storage.map.get(ASIDE_KEY)).toBe(text);
+    expect(nameOf(visit(storage))).toBe('new work');
+  });
+
+  test('does not overwrite what was kept aside before', () => {
+    const storage = memory();
+    for (const text of ['first', 'second', 'third']) {
+      storage.map.set(LAYOUT_KEY, text);
+      visit(storage);
+    }
+    expect([...storage.map.values()]).toEqual(['first', 'second', 'third']);
+  });
+
+  test('is kept aside in a storage that has no room for a second copy', () => {
+    const text = 'x'.repeat(1000);
+    const storage = memory(1000 + ASIDE_KEY.length);
+    storage.map.set(LAYOUT_KEY, text);
+    visit(storage);
+    expect(storage.map.get(ASIDE_KEY)).toBe(text);
+  });
+
+  test('a spoilt view is left out piece by piece', () => {
+    const storage = memory();
+    storage.map.set(
+      VIEW_KEY,
+      JSON.stringify({ height_mm: 'high', theme: 'dark', firstRunDismissed: 1, drawHeight_mm: -4 }),
+    );
+    expect(savedWork(storage).view).toEqual({ theme: 'dark' });
+    storage.map.set(VIEW_KEY, 'null');
+    expect(savedWork(storage).view).toEqual({});
+    storage.map.set(VIEW_KEY, '{{');
+    expect(savedWork(storage).view).toEqual({});
+  });
+});
+
+describe('a storage that refuses', () => {
+  test('is reported once while it is full, and work goes on', () => {
+    const opened = visit(memory(100));
+    for (const name of ['a', 'b', 'c']) {
+      opened.bench.change('Name', renamed(name));
+      vi.advanceTimersByTime(SAVE_DELAY_MS);
+    }
+    expect(codes(opened)).toEqual(['work-not-saved-full']);
+    expect(nameOf(opened)).toBe('c');
+  });
+
+  test('that has room again takes the work, and a second filling is reported again', () => {
+    const storage = memory(20_000);
+    const opened = visit(storage);
+    const filler = 'x'.repeat(19_900);
+    const save = (name: string) => {
+      opened.bench.change('Name', renamed(name));
+      vi.advanceTimersByTime(SAVE_DELAY_MS);
+    };
+    storage.map.set('other page', filler);
+    save('a');
+    storage.map.delete('other page');
+    save('b');
+    expect(nameOf(visit(storage))).toBe('b');
+    storage.map.clear();
+    storage.map.set('other page', filler);
+    save('c');
+    expect(codes(opened)).toEqual(['work-not-saved-full', 'work-not-saved-full']);
+  });
+
+  test('or is missing is reported once, and work goes on', () => {
+    const opened = visit(null);
+    opened.bench.change('Name', renamed('a'));
+    vi.advanceTimersByTime(10 * SAVE_DELAY_MS);
+    expect(codes(opened)).toEqual(['work-not-saved-no-storage']);
+    expect(nameOf(opened)).toBe('a');
+  });
+
+  test('or throws when it is only looked at counts as missing', () => {
+    const forbidden = () => {
+      throw new DOMException('denied', 'SecurityError');
+    };
+    expect(storageOf(forbidden)).toBeNull();
+    const throwing: WorkStorage = { getItem: forbidden, setItem: forbidden, removeItem: forbidden };
+    const opened = visit(throwing);
+    opened.bench.change('Name', renamed('a'));
+    vi.advanceTimersByTime(SAVE_DELAY_MS);
+    expect(codes(opened)).toEqual(['work-not-saved-full']);
+  });
+});
