@@ -2,7 +2,6 @@
  * From the plate to the screen and back. Plate: mm, origin at the platform's centre, +x right, +y back. Screen: CSS px,
  * origin at the canvas' top left, +y down; so y turns over. A camera of null in the store means: fit the platform.
  */
-import type { Point } from '../layout/types';
 import type { Camera } from '../store/types';
 import type { Mm, PlatePoint, Px, ScreenPoint } from '../units/types';
 
@@ -72,15 +71,11 @@ export const panBy = (camera: Camera, dx: Px, dy: Px): Camera => ({
   centreY_mm: camera.centreY_mm + dy / camera.pxPerMm,
 });
 
-/** A canvas transform (a, b, c, d, e, f) under which plate millimetres are drawn. */
+/** The canvas transform (a, b, c, d, e, f) under which plate millimetres are drawn. */
 export const plateTransform = (
   camera: Camera,
   size: Size,
-  ratio: number,
 ): [number, number, number, number, number, number] => {
-  const scale = camera.pxPerMm * ratio;
   const origin = toScreen({ x: 0, y: 0 }, camera, size);
-  return [scale, 0, 0, -scale, origin.left * ratio, origin.top * ratio];
+  return [camera.pxPerMm, 0, 0, -camera.pxPerMm, origin.left, origin.top];
 };
-
-export const asPoint = (p: PlatePoint): Point => [p.x, p.y];

@@ -36,7 +36,7 @@ const levelRange = (region: Region, f: Frame): readonly [number, number] => {
   let high = -Infinity;
   for (const ring of region) {
     for (let i = 0; i < ring.length; i += 2) {
-      const at = level(ring[i] ?? 0, ring[i + 1] ?? 0, f);
+      const at = level(ring[i], ring[i + 1], f);
       low = Math.min(low, at);
       high = Math.max(high, at);
     }
@@ -46,12 +46,12 @@ const levelRange = (region: Region, f: Frame): readonly [number, number] => {
 
 const crossRing = (ring: Ring, f: Frame, into: Crossings): void => {
   const n = ring.length;
-  let x0 = ring[n - 2] ?? 0;
-  let y0 = ring[n - 1] ?? 0;
+  let x0 = ring[n - 2];
+  let y0 = ring[n - 1];
   let a = level(x0, y0, f);
   for (let i = 0; i < n; i += 2) {
-    const x1 = ring[i] ?? 0;
-    const y1 = ring[i + 1] ?? 0;
+    const x1 = ring[i];
+    const y1 = ring[i + 1];
     const b = level(x1, y1, f);
     for (let k = Math.ceil(Math.min(a, b)); k < Math.max(a, b); k++) {
       const t = (k - a) / (b - a);
@@ -72,7 +72,7 @@ const pairUp = (crossings: Crossings, f: Frame): Float64Array => {
     line.sort((p, q) => p - q);
     const across = (crossings.first + i) * f.spacing;
     for (let k = 0; k + 1 < line.length; k += 2) {
-      for (const along of [line[k] ?? 0, line[k + 1] ?? 0]) {
+      for (const along of [line[k], line[k + 1]]) {
         segments[at++] = along * f.ux - across * f.uy;
         segments[at++] = along * f.uy + across * f.ux;
       }

@@ -95,7 +95,7 @@ const channels = (hex: string): readonly number[] =>
 /** `share` of `over` laid on `under`, both "#RRGGBB". */
 export const mix = (under: string, over: string, share: number): string => {
   const top = channels(over);
-  const mixed = channels(under).map((low, i) => Math.round(low * (1 - share) + (top[i] ?? 0) * share));
+  const mixed = channels(under).map((low, i) => Math.round(low * (1 - share) + top[i] * share));
   return `#${mixed.map((value) => value.toString(16).padStart(2, '0')).join('')}`;
 };
 

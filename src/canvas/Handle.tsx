@@ -1,0 +1,97 @@
+/**
+ * A handle on the plan: a 24 px target or larger that the pointer drags and arrow keys move. A held key is one entry of
+ * history, ended by letting it go.
+ */
+import { useRef, type KeyboardEvent, type PointerEvent, type ReactNode } from 'react';
+import type { ScreenPoint } from '../units/types';
+import { useWorkbench } from './bench';
+import type { Modifiers } from './snapping';
+
+/** +1 or −1 along each screen axis for an arrow key; null for other keys. */
+export const arrowOf = (key: string): { readonly x: number; readonly y: number } | null => {
+  switch (key) {
+    case 'ArrowLeft':
+      return { x: -1, y: 0 };
+    case 'ArrowRight':
+      return { x: 1, y: 0 };
+    case 'ArrowUp':
+      return { x: 0, y: 1 };
+    case 'ArrowDown':
+      return { x: 0, y: -1 };
+    default:
+      return null;
+  }
+};
+
+interface KeyState {
+  readonly shiftKey: boolean;
+  readonly altKey: boolean;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+}
+export const heldOf = (event: KeyState): Modifiers => ({
+  shift: event.shiftKey,
+  alt: event.altKey,
+  ctrl: event.ctrlKey || event.metaKey,
+});
+
+export interface HandleProps {
+  readonly at: ScreenPoint;
+  readonly label: string;
+  readonly value: number;
+  readonly least: number;
+  readonly most: number;
+  readonly valueText: string;
+  readonly className: string;
+  readonly testId: string;
+  readonly cursor: string;
+  /** False for a second handle of the same thing: the pointer finds it, the keyboard does not need it. */
+  readonly reachable?: boolean;
+  /** Name of the history entry of a held key. */
+  readonly history: string;
+  readonly onPress: (event: PointerEvent) => void;
+  /** An arrow key: x and y are −1, 0 or 1. */
+  readonly onArrow: (arrow: { readonly x: number; readonly y: number }, held: Modifiers) => void;
+  readonly children: ReactNode;
+}
+
+export function Handle(props: HandleProps) {
+  const bench = useWorkbench();
+  const holding = useRef(false);
+  const letGo = () => {
+    if (holding.current) bench.endGesture();
+    holding.current = false;
+  };
+  const press = (event: KeyboardEvent) => {
+    const arrow = arrowOf(event.key);
+    if (!arrow || bench.gestureOpen() !== holding.current) return;
+    event.preventDefault();
+    event.stopPropagation();
+    if (!holding.current) bench.beginGesture(props.history);
+    holding.current = true;
+    props.onArrow(arrow, heldOf(event));
+  };
+  return (
+    // A range input runs along one axis; this handle is dragged on the plate.
+    // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
+    <div
+      role="slider"
+      tabIndex={props.reachable === false ? -1 : 0}
+      aria-hidden={props.reachable === false}
+      aria-label={props.label}
+      aria-valuenow={props.value}
+      aria-valuemin={props.least}
+      aria-valuemax={props.most}
+      aria-valuetext={props.valueText}
+      data-testid={props.testId}
+      className={`plan-handle ${props.className}`}
+      style={{ transform: `translate(${props.at.left}px, ${props.at.top}px)`, cursor: props.cursor }}
+      onPointerDown={props.onPress}
+      onKeyDown={press}
+      onKeyUp={letGo}
+      onBlur={letGo}
+    >
+      {props.children}
+    </div>
+  );
+}

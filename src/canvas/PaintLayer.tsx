@@ -1,0 +1,25 @@
+/**
+ * A konva layer that one function paints. It repaints when it is given another function, at once and not a frame later,
+ * so that canvas and readout change in the same frame. Nothing on it listens: what stands under the pointer is
+ * answered by the geometry itself.
+ */
+import { useCallback, useLayoutEffect, useRef } from 'react';
+import type { Context } from 'konva/lib/Context';
+import type { Layer as KonvaLayer } from 'konva/lib/Layer';
+import { Layer, Shape } from 'react-konva/lib/ReactKonvaCore';
+import type { Ctx } from './draw/pen';
+
+export function PaintLayer({ paint }: { paint: (ctx: Ctx) => void }) {
+  const layer = useRef<KonvaLayer>(null);
+  const latest = useRef(paint);
+  useLayoutEffect(() => {
+    latest.current = paint;
+    layer.current?.draw();
+  }, [paint]);
+  const scene = useCallback((context: Context) => latest.current(context._context), []);
+  return (
+    <Layer ref={layer} listening={false}>
+      <Shape sceneFunc={scene} listening={false} perfectDrawEnabled={false} />
+    </Layer>
+  );
+}

@@ -1,0 +1,120 @@
+/**
+ * The plan: the platform from above at the present height. Layers from below: ground and zones, sections at rest,
+ * sections under the hand, marks over the parts, the hand's own drawing with the rulers. Each repaints only when what
+ * it shows has changed, in the frame of the change.
+ */
+import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { Stage } from 'react-konva/lib/ReactKonvaCore';
+import { useStore } from 'zustand';
+import type { Hover } from '../store/types';
+import { useAnalysis, useBench, useWorkbench } from './bench';
+import './canvas.css';
+import { drawGround } from './draw/ground';
+import { drawHand } from './draw/hand';
+import { drawOverlay } from './draw/overlay';
+import type { Ctx, Sheet } from './draw/pen';
+import { drawItems } from './draw/sections';
+import { layerFiguresAt } from './layerAt';
+import { PaintLayer } from './PaintLayer';
+import { GROUNDS } from './palette';
+import { keepSame, planItems, type PartItem } from './plan/items';
+import { PlanHandles } from './PlanHandles';
+import { PlanTip } from './PlanTip';
+import { useTheme } from './theme';
+import { usePlanPointer } from './usePlanPointer';
+import { planSizeOf, useCamera, usePlanSize, useSize } from './viewport';
+
+/** Hands back the list it gave last time as long as nothing in it has changed. */
+const keeper = () => {
+  let last: readonly PartItem[] = [];
+  return (next: readonly PartItem[]) => (last = keepSame(last, next));
+};
+
+/** Only a laser's hover shows on the ground (its reach). */
+const groundHover = (hover: Hover | null): Hover | null => (hover?.kind === 'laser' ? hover : null);
+
+/** Follows the element's size into the workbench's viewport, where the elevation reads it. */
+function useMeasuredPlan(element: React.RefObject<HTMLElement | null>) {
+  const bench = useWorkbench();
+  const measured = useSize(element);
+  useLayoutEffect(() => planSizeOf(bench).setState(measured), [bench, measured]);
+  return usePlanSize();
+}
+
+function usePlanItems(moving: readonly string[]) {
+  const analysis = useAnalysis();
+  const height = useBench((state) => state.view.height_mm);
+  const [keep] = useState(() => ({ all: keeper(), still: keeper(), moving: keeper() }));
+  const layer = layerFiguresAt(analysis, height);
+  const items = useMemo(() => keep.all(planItems(analysis, layer)), [keep, analysis, layer]);
+  const still = useMemo(
+    () => keep.still(items.filter((item) => !moving.includes(item.part.id))),
+    [keep, items, moving],
+  );
+  const loose = useMemo(
+    () => keep.moving(items.filter((item) => moving.includes(item.part.id))),
+    [keep, items, moving],
+  );
+  return { analysis, layer, items, still, loose };
+}
+
+export function Plan() {
+  const element = useRef<HTMLDivElement>(null);
+  const size = useMeasuredPlan(element);
+  const camera = useCamera();
+  const theme = useTheme();
+  const { host, pressHandle, handlers } = usePlanPointer(element);
+  const ui = useStore(host.ui);
+  const { analysis, layer, items, still, loose } = usePlanItems(ui.moving);
+  const selection = useBench((state) => state.view.selection);
+  const hover = useBench((state) => state.view.hover);
+
+  const sheet = useMemo((): Sheet => ({ camera, size, ground: GROUNDS[theme] }), [camera, size, theme]);
+  const { machine } = analysis.layout;
+  const { division } = analysis;
+  const underHover = groundHover(hover);
+  const paintGround = useCallback(
+    (ctx: Ctx) => drawGround(ctx, sheet, theme, { machine, division, hover: underHover }),
+    [sheet, theme, machine, division, underHover],
+  );
+  const paintStill = useCallback((ctx: Ctx) => drawItems(ctx, sheet, theme, still), [sheet, theme, still]);
+  const paintLoose = useCallback((ctx: Ctx) => drawItems(ctx, sheet, theme, loose), [sheet, theme, loose]);
+  const paintMarks = useCallback(
+    (ctx: Ctx) => drawOverlay(ctx, sheet, { theme, analysis, layer, items, view: { selection, hover } }),
+    [sheet, theme, analysis, layer, items, selection, hover],
+  );
+  const { draft, cross, pointer } = ui;
+  const paintHand = useCallback(
+    (ctx: Ctx) => drawHand(ctx, sheet, machine.platform, { draft, cross, pointer }),
+    [sheet, machine.platform, draft, cross, pointer],
+  );
+  const ready = size.width > 0 && size.height > 0;
+  return (
+    <div
+      ref={element}
+      className="plan-canvas"
+      data-testid="plan"
+      role="application"
+      aria-label="Plan of the platform, front edge below"
+      // An application takes the keys itself: the drawing tools' cross moves with the arrows.
+      // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex
+      tabIndex={0}
+      style={{ cursor: ui.panKey ? 'grab' : ui.cursor }}
+      {...handlers}
+    >
+      {ready && (
+        <>
+          <Stage width={size.width} height={size.height} listening={false}>
+            <PaintLayer paint={paintGround} />
+            <PaintLayer paint={paintStill} />
+            <PaintLayer paint={paintLoose} />
+            <PaintLayer paint={paintMarks} />
+            <PaintLayer paint={paintHand} />
+          </Stage>
+          <PlanHandles host={host} size={size} onPress={pressHandle} />
+          <PlanTip host={host} size={size} analysis={analysis} layer={layer} />
+        </>
+      )}
+    </div>
+  );
+}

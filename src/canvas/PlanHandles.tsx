@@ -1,0 +1,202 @@
+/**
+ * Handles of the plan: gas flow and blade arrows at the edges they come from, grips of the zone lines, the turn handle
+ * of the selected part. Degrees counter-clockwise from +x, millimetres on the platform.
+ */
+import type { PointerEvent } from 'react';
+import { setZoneLine, turnParts } from '../commands/operations';
+import type { ZoneLine } from '../zoning/types';
+import { useAnalysis, useBench, useWorkbench } from './bench';
+import type { Size } from './camera';
+import {
+  lineGesture,
+  setStream,
+  streamDirection,
+  streamGesture,
+  streamStep,
+  turnGesture,
+  type Stream,
+} from './gestures/edits';
+import type { Gesture, Input, PlanHost } from './gestures/gesture';
+import { Handle } from './Handle';
+import { gripPlaces, streamPlace, turnPlace } from './plan/places';
+import type { Modifiers } from './snapping';
+import { useCamera } from './viewport';
+
+export interface HandlesProps {
+  readonly host: PlanHost;
+  readonly size: Size;
+  /** Begins a gesture at a press on a handle. */
+  readonly onPress: (event: PointerEvent, begin: (start: Input) => Gesture) => void;
+}
+
+const STREAM_WORDS: Readonly<Record<Stream, { label: string; tag: string; history: string }>> = {
+  gas: { label: 'Gas flow, direction', tag: 'GAS', history: 'Turn the gas flow' },
+  blade: { label: 'Blade, direction', tag: 'BLADE', history: 'Turn the blade' },
+};
+
+function StreamArrow({ stream }: { stream: Stream }) {
+  return (
+    <>
+      {stream === 'gas' ? (
+        <path d="M-13 -5H4M-13 0H7M-13 5H4" />
+      ) : (
+        <path d="M-10 -11V11M-10 0H7" className="thick" />
+      )}
+      <path d="M13 0L4 -5V5Z" className="head" />
+    </>
+  );
+}
+
+/** Words beside an arrow: below it at the sides, beside it at front and rear. */
+const tagClass = (towards: number, stream: Stream): string => {
+  const alongX = Math.abs(Math.cos((towards * Math.PI) / 180)) > 0.7;
+  if (alongX) return 'stream-tag below';
+  return stream === 'gas' ? 'stream-tag right' : 'stream-tag left';
+};
+
+function StreamHandle({ stream, host, size, onPress }: HandlesProps & { stream: Stream }) {
+  const bench = useWorkbench();
+  const camera = useCamera();
+  const towards = useBench((state) => streamDirection(state.layout, stream));
+  const platform = useBench((state) => state.layout.machine.platform);
+  const rad = (towards * Math.PI) / 180;
+  // Seen along the stream, gas stands on one hand and blade on the other; the side is chosen so that from the rear
+  // and the front gas stands right of the middle.
+  const right = Math.sin(rad) > 0.5 || Math.cos(rad) > 0.5 ? 1 : -1;
+  const side = ((stream === 'gas' ? 1 : -1) * right) as 1 | -1;
+  const at = streamPlace(towards, side, platform, camera, size);
+  const words = STREAM_WORDS[stream];
+  const turn = (arrow: { x: number; y: number }, held: Modifiers) => {
+    const by = (arrow.x + arrow.y) * streamStep(stream, held);
+    bench.change(words.history, (layout) => setStream(layout, stream, streamDirection(layout, stream) + by));
+  };
+  return (
+    <Handle
+      at={at}
+      label={words.label}
+      value={towards}
+      least={0}
+      most={360}
+      valueText={`towards ${towards}°`}
+      className="stream"
+      testId={`${stream}-arrow`}
+      cursor="grab"
+      history={words.history}
+      onPress={(event) => onPress(event, (start) => streamGesture(host, start, stream))}
+      onArrow={turn}
+    >
+      <svg viewBox="-18 -18 36 36" aria-hidden="true">
+        <g transform={`rotate(${-towards})`}>
+          <StreamArrow stream={stream} />
+        </g>
+      </svg>
+      <span className={tagClass(towards, stream)}>{words.tag}</span>
+    </Handle>
+  );
+}
+
+const lineTitle = (line: ZoneLine): string => {
+  if (line.key.kind === 'strip') return `Zone line ${line.key.index + 1}`;
+  return line.key.kind === 'quadrantX' ? 'Zone line left to right' : 'Zone line front to back';
+};
+const lineId = ({ key }: ZoneLine): string => (key.kind === 'strip' ? `strip-${key.index}` : key.kind);
+const STEPS = (held: Modifiers): number => (held.shift ? 10 : held.ctrl ? 0.1 : 1);
+
+function LineGrips({ line, host, size, onPress }: HandlesProps & { line: ZoneLine }) {
+  const bench = useWorkbench();
+  const camera = useCamera();
+  const platform = useBench((state) => state.layout.machine.platform);
+  const places = gripPlaces(line, platform, camera, size);
+  const half = (platform.width_mm * Math.abs(line.nx) + platform.depth_mm * Math.abs(line.ny)) / 2;
+  const move = (arrow: { x: number; y: number }, held: Modifiers) => {
+    const by = (arrow.x * (Math.sign(line.nx) || 1) + arrow.y * (Math.sign(line.ny) || 1)) * STEPS(held);
+    bench.change('Move a zone line', (layout) => {
+      const present = bench.analysis().division.lines.find((other) => lineId(other) === lineId(line));
+      return setZoneLine(layout, line.key, (present?.c ?? line.c) + by);
+    });
+  };
+  const angle = (Math.atan2(-line.nx, -line.ny) * 180) / Math.PI;
+  return places?.map((at, end) => (
+    <Handle
+      key={end === 0 ? 'front' : 'rear'}
+      at={at}
+      label={lineTitle(line)}
+      value={line.c}
+      least={-half}
+      most={half}
+      valueText={`${line.c} mm`}
+      className="grip"
+      testId={`line-${lineId(line)}${end === 0 ? '' : '-rear'}`}
+      cursor={Math.abs(line.nx) > Math.abs(line.ny) ? 'col-resize' : 'row-resize'}
+      reachable={end === 0}
+      history="Move a zone line"
+      onPress={(event) => onPress(event, (start) => lineGesture(host, start, [line]))}
+      onArrow={move}
+    >
+      <svg viewBox="-12 -12 24 24" aria-hidden="true">
+        <path d="M0 -8L5 0L0 8L-5 0Z" transform={`rotate(${angle})`} className="diamond" />
+      </svg>
+    </Handle>
+  ));
+}
+
+function TurnHandle({ host, size, onPress }: HandlesProps) {
+  const bench = useWorkbench();
+  const camera = useCamera();
+  const analysis = useAnalysis();
+  const selection = useBench((state) => state.view.selection);
+  const lead = selection.at(-1);
+  const index = analysis.layout.parts.findIndex((part) => part.id === lead);
+  const part = analysis.layout.parts[index];
+  const view = analysis.parts[index];
+  if (!part || !view) return null;
+  const { root, handle } = turnPlace(part, view, camera, size);
+  const turn = (arrow: { x: number; y: number }, held: Modifiers) => {
+    // Up and left turn counter-clockwise, as the angle grows.
+    const by = (arrow.y - arrow.x) * (held.shift ? 15 : held.ctrl ? 0.1 : 1);
+    bench.change(`Turn ${part.id}`, (layout) => turnParts(layout, selection, by));
+  };
+  return (
+    <>
+      <svg className="plan-leader" aria-hidden="true">
+        <line x1={root.left} y1={root.top} x2={handle.left} y2={handle.top} />
+      </svg>
+      <Handle
+        at={handle}
+        label={`Turn ${part.id}`}
+        value={part.turn_deg}
+        least={0}
+        most={360}
+        valueText={`${part.turn_deg}°`}
+        className="turn"
+        testId="turn-handle"
+        cursor="grab"
+        history={`Turn ${part.id}`}
+        onPress={(event) => onPress(event, (start) => turnGesture(host, start, part.id, selection))}
+        onArrow={turn}
+      >
+        <svg viewBox="-12 -12 24 24" aria-hidden="true">
+          <circle r="7" />
+          <path d="M-3.5 1.5A3.7 3.7 0 1 0 0 -3.7" />
+          <path d="M0 -6.2L-3 -3.6L0 -1.2Z" className="head" />
+        </svg>
+      </Handle>
+    </>
+  );
+}
+
+/** All handles that the present tool offers. */
+export function PlanHandles(props: HandlesProps) {
+  const { lines } = useAnalysis().division;
+  const tool = useBench((state) => state.view.tool);
+  return (
+    <>
+      <StreamHandle stream="gas" {...props} />
+      <StreamHandle stream="blade" {...props} />
+      {lines.map((line) => (
+        <LineGrips key={lineId(line)} line={line} {...props} />
+      ))}
+      {tool === 'select' && <TurnHandle {...props} />}
+    </>
+  );
+}

@@ -1,0 +1,76 @@
+/**
+ * Words beside the pointer, figures of a clicked seam, and one line that says what the present tool does. Screen px.
+ */
+import { useStore } from 'zustand';
+import type { Analysis, LayerFigures } from '../build/types';
+import type { Tool } from '../store/types';
+import { formatMm } from '../units/format';
+import type { Px } from '../units/types';
+import { useBench } from './bench';
+import { toScreen, type Size } from './camera';
+import type { PlanHost } from './gestures/gesture';
+import type { PlanUi, Tip } from './gestures/planUi';
+import { seamAt } from './plan/hit';
+
+const ASIDE_PX: Px = 14;
+/** Room a tip may need; nearer to an edge it stands on the other side of the pointer. */
+const ROOM = { width: 190, height: 60 };
+
+const HINTS: Readonly<Record<Tool, string>> = {
+  select: 'Steps of 0.1 mm, Alt: free',
+  pan: 'Drag the plate',
+  rectangle: 'Corner to corner, Alt: free',
+  disc: 'From the centre outward',
+  ring: 'Outer circle, then the inner one',
+  polygon: 'A click per corner, Enter ends',
+  zone: 'A click per corner, Enter ends',
+};
+
+/** Figures of the seam that was clicked, as long as it is there. */
+const seamTip = (ui: PlanUi, analysis: Analysis, layer: LayerFigures | null, host: PlanHost): Tip | null => {
+  if (!ui.seam || !layer) return null;
+  const camera = host.camera();
+  const seam = layer.seams[seamAt(layer, ui.seam.at, camera.pxPerMm)];
+  if (!seam || analysis.layout.parts[seam.part]?.id !== ui.seam.part) return null;
+  const [a, b] = seam.lasers.map((laser) => analysis.division.laserIds[laser] ?? '?');
+  const marks = `${seam.witnessLines} witness ${seam.witnessLines === 1 ? 'line' : 'lines'}`;
+  return {
+    at: toScreen(ui.seam.at, camera, host.size()),
+    lines: [`Seam in ${ui.seam.part}, ${a} and ${b}`, `${formatMm(seam.length_mm)}, ${marks}`],
+  };
+};
+
+export interface PlanTipProps {
+  readonly host: PlanHost;
+  readonly size: Size;
+  readonly analysis: Analysis;
+  readonly layer: LayerFigures | null;
+}
+
+export function PlanTip({ host, size, analysis, layer }: PlanTipProps) {
+  const ui = useStore(host.ui);
+  const tool = useBench((state) => state.view.tool);
+  const tip = ui.tip ?? seamTip(ui, analysis, layer, host);
+  const flipX = tip !== null && tip.at.left > size.width - ROOM.width;
+  const flipY = tip !== null && tip.at.top > size.height - ROOM.height;
+  return (
+    <>
+      <p className="plan-hint">{HINTS[tool]}</p>
+      {tip && (
+        <div
+          className="plan-tip"
+          data-testid="plan-tip"
+          style={{
+            left: tip.at.left + (flipX ? -ASIDE_PX : ASIDE_PX),
+            top: tip.at.top + (flipY ? -ASIDE_PX : ASIDE_PX),
+            transform: `translate(${flipX ? '-100%' : '0'}, ${flipY ? '-100%' : '0'})`,
+          }}
+        >
+          {tip.lines.map((words) => (
+            <div key={words}>{words}</div>
+          ))}
+        </div>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,134 @@
+/**
+ * What lies over the parts: zone lines, faults with their numbers, what is lit up, what is selected, the drawing under
+ * way. Hovered: 2 px ink. Selected: 2 px ink in a 3 px halo of paper. Faulty: dash-dot in the warning colour.
+ */
+import type { Analysis, LayerFigures } from '../../build/types';
+import type { PartId } from '../../layout/types';
+import type { Hover, View } from '../../store/types';
+import type { ScreenPoint } from '../../units/types';
+import type { ZoneLine } from '../../zoning/types';
+import { toScreen } from '../camera';
+import { THICK_PX, THIN_PX, type Theme } from '../palette';
+import { footprintBox, type PartItem } from '../plan/items';
+import { lineEnds } from '../plan/lineEnds';
+import { drawZoneNumbers } from './ground';
+import { CHAIN, FAULT, balloon, inPlate, line, strokeRegion, setPen, type Ctx, type Sheet } from './pen';
+import { drawLabel, drawSeam } from './sections';
+
+const HALO_PX = 3;
+
+export interface Overlay {
+  readonly theme: Theme;
+  readonly analysis: Analysis;
+  readonly layer: LayerFigures | null;
+  readonly items: readonly PartItem[];
+  readonly view: Pick<View, 'selection' | 'hover'>;
+}
+
+const drawZoneLine = (ctx: Ctx, sheet: Sheet, analysis: Analysis, zoneLine: ZoneLine): void => {
+  const ends = lineEnds(zoneLine, analysis.layout.machine.platform);
+  if (!ends) return;
+  const [from, to] = ends.map((p) => toScreen(p, sheet.camera, sheet.size));
+  setPen(ctx, { colour: sheet.ground.sheet, width_px: THICK_PX + 1 }, 1);
+  line(ctx, from, to);
+  setPen(ctx, { colour: sheet.ground.ink, width_px: THIN_PX, dash_px: CHAIN }, 1);
+  line(ctx, from, to);
+};
+
+/** Numbers of the problems that name each part, in the order of the list. */
+export const faultNumbers = (analysis: Analysis): ReadonlyMap<PartId, readonly number[]> => {
+  const numbers = new Map<PartId, number[]>();
+  analysis.problems.forEach((problem, i) => {
+    for (const part of problem.parts) numbers.set(part, [...(numbers.get(part) ?? []), i + 1]);
+  });
+  return numbers;
+};
+
+const drawFaults = (ctx: Ctx, sheet: Sheet, { analysis, items, view }: Overlay): void => {
+  const { warning, sheet: fill } = sheet.ground;
+  const numbers = faultNumbers(analysis);
+  const faulty = items.filter((item) => numbers.has(item.part.id));
+  inPlate(ctx, sheet, () => {
+    for (const { part, view: shown } of faulty) {
+      const width_px = view.selection.includes(part.id) ? THIN_PX : THICK_PX;
+      strokeRegion(ctx, sheet, shown.footprint, { colour: warning, width_px, dash_px: FAULT });
+    }
+  });
+  for (const item of faulty) {
+    const box = footprintBox(item.view);
+    const at = toScreen({ x: box.maxX, y: box.maxY }, sheet.camera, sheet.size);
+    balloon(ctx, (numbers.get(item.part.id) ?? []).join(' '), at, fill, warning, warning);
+  }
+};
+
+/** Pieces that a hover lights up. */
+const litPieces = ({ layer, items, analysis }: Overlay, hover: Hover | null): PartItem['pieces'] => {
+  const pieces = items.flatMap((item) => item.pieces);
+  if (hover?.kind === 'laser') return pieces.filter((piece) => piece.laser === hover.laser);
+  if (hover?.kind === 'unassigned') return pieces.filter((piece) => piece.laser < 0);
+  if (hover?.kind !== 'binding') return [];
+  const setBy = layer?.bestSetBy ?? [];
+  return pieces.filter((piece) => setBy.includes(analysis.layout.machine.lasers[piece.laser]?.id ?? ''));
+};
+
+const litParts = ({ analysis }: Overlay, hover: Hover | null): readonly PartId[] => {
+  if (hover?.kind === 'part') return [hover.part];
+  return hover?.kind === 'problem' ? (analysis.problems[hover.problem]?.parts ?? []) : [];
+};
+
+const drawLit = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
+  const { hover } = overlay.view;
+  const { ink, warning } = sheet.ground;
+  const parts = litParts(overlay, hover);
+  const lit = overlay.items.filter((item) => parts.includes(item.part.id));
+  inPlate(ctx, sheet, () => {
+    const colour = hover?.kind === 'unassigned' ? warning : ink;
+    for (const piece of litPieces(overlay, hover))
+      strokeRegion(ctx, sheet, piece.region, { colour, width_px: THICK_PX });
+    for (const item of lit)
+      strokeRegion(ctx, sheet, item.view.footprint, { colour: ink, width_px: THICK_PX });
+    (overlay.layer?.seams ?? []).forEach((seam, i) => {
+      const asked = hover?.kind === 'seams' || (hover?.kind === 'seam' && hover.seam === i);
+      if (asked) drawSeam(ctx, sheet, seam, true);
+    });
+  });
+  for (const item of lit) drawLabel(ctx, sheet, item, true);
+};
+
+const drawSelected = (ctx: Ctx, sheet: Sheet, { items, view }: Overlay): void => {
+  const selected = items.filter((item) => view.selection.includes(item.part.id));
+  if (selected.length === 0) return;
+  const { ink, paper } = sheet.ground;
+  inPlate(ctx, sheet, () => {
+    for (const { view: shown } of selected) {
+      strokeRegion(ctx, sheet, shown.footprint, { colour: paper, width_px: THICK_PX + 2 * HALO_PX });
+      strokeRegion(ctx, sheet, shown.footprint, { colour: ink, width_px: THICK_PX });
+    }
+    for (const item of selected) for (const seam of item.seams) drawSeam(ctx, sheet, seam);
+  });
+  for (const { part } of selected)
+    drawOrigin(ctx, sheet, toScreen({ x: part.at_mm[0], y: part.at_mm[1] }, sheet.camera, sheet.size));
+};
+
+/** The shape's origin, about which it turns. */
+const drawOrigin = (ctx: Ctx, sheet: Sheet, at: ScreenPoint): void => {
+  const arm = 5;
+  for (const pass of [
+    { colour: sheet.ground.paper, width_px: 3 },
+    { colour: sheet.ground.ink, width_px: THIN_PX },
+  ]) {
+    setPen(ctx, pass, 1);
+    line(ctx, { left: at.left - arm, top: at.top }, { left: at.left + arm, top: at.top });
+    line(ctx, { left: at.left, top: at.top - arm }, { left: at.left, top: at.top + arm });
+  }
+};
+
+/** Everything over the parts but the hand's own drawing. */
+export const drawOverlay = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
+  for (const zoneLine of overlay.analysis.division.lines)
+    drawZoneLine(ctx, sheet, overlay.analysis, zoneLine);
+  drawZoneNumbers(ctx, sheet, overlay.theme, overlay.analysis.division);
+  drawSelected(ctx, sheet, overlay);
+  drawFaults(ctx, sheet, overlay);
+  drawLit(ctx, sheet, overlay);
+};

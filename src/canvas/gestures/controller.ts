@@ -1,0 +1,120 @@
+/**
+ * What the pointer and the keys do on the plan, by tool. The free hand selects, moves and lights up; drawing tools draw;
+ * the middle button, or Space held, pans whatever the tool. Zoom keeps the point under the pointer.
+ */
+import type { PlatePoint, ScreenPoint } from '../../units/types';
+import { toPlate, zoomAt } from '../camera';
+import { NO_MODIFIERS, type Modifiers } from '../snapping';
+import {
+  commitDraft,
+  drawGesture,
+  dropCorner,
+  finishCorners,
+  followDraft,
+  isDrawTool,
+  pressCorner,
+} from './drawing';
+import type { Gesture, Input, PlanHost } from './gesture';
+import { createHand, type Hand } from './hand';
+import { panGesture } from './looking';
+import { hoverSelect, pressSelect } from './select';
+
+/** Zoom per px of wheel travel; a pinch on a trackpad sends small steps. */
+const WHEEL_RATE = 0.0015;
+const PINCH_RATE = 0.01;
+
+export interface Controller {
+  input(screen: ScreenPoint, held?: Modifiers): Input;
+  /** A press on the plan; `middle` pans whatever the tool. */
+  press(input: Input, middle: boolean): void;
+  /** A press on a handle: begins its gesture. */
+  begin(gesture: Gesture): void;
+  move(input: Input): void;
+  release(input: Input): void;
+  cancel(): void;
+  leave(): void;
+  doubleClick(): void;
+  wheel(at: ScreenPoint, delta: number, pinch: boolean): void;
+  /** Modifier keys changed while the pointer rests. */
+  modifiers(held: Modifiers): void;
+  /** Enter, Escape, Backspace for a drawing or gesture under way; true where the key was used. */
+  key(key: string): boolean;
+  busy(): boolean;
+}
+
+const toolOf = ({ bench }: PlanHost) => bench.store.getState().view.tool;
+
+const press = (host: PlanHost, hand: Hand, at: Input, middle: boolean): void => {
+  const tool = toolOf(host);
+  const { draft, panKey } = host.ui.getState();
+  if (middle || panKey || tool === 'pan') return hand.begin(panGesture(host, at));
+  if (tool === 'select') return hand.begin(pressSelect(host, at));
+  if (draft?.kind === 'ring') return commitDraft(host, draft);
+  if (tool === 'polygon' || tool === 'zone') return pressCorner(host, tool, at);
+  return hand.begin(drawGesture(host, at, tool));
+};
+
+const leave = ({ bench, ui }: PlanHost, hand: Hand): void => {
+  if (hand.busy()) return;
+  hand.forget();
+  ui.setState({ pointer: null, cursor: 'default' });
+  const { hover } = bench.store.getState().view;
+  if (hover?.kind === 'part' || hover?.kind === 'seam') bench.setView({ hover: null });
+};
+
+const escape = (host: PlanHost, hand: Hand): boolean => {
+  const { draft, seam } = host.ui.getState();
+  if (!hand.busy() && !draft && !seam) return false;
+  hand.cancel();
+  host.ui.setState({ draft: null, tip: null, seam: null });
+  return true;
+};
+
+const tryKey = (host: PlanHost, hand: Hand, key: string): boolean => {
+  if (key === 'Escape') return escape(host, hand);
+  if (!host.ui.getState().draft || !isDrawTool(toolOf(host))) return false;
+  if (key === 'Enter') return finishCorners(host);
+  if (key !== 'Backspace') return false;
+  dropCorner(host);
+  return true;
+};
+
+/** `nextFrame` runs a callback with the next frame (requestAnimationFrame in the page). */
+export const createController = (host: PlanHost, nextFrame: (run: () => void) => void): Controller => {
+  const { bench, ui } = host;
+  let lastScreen: ScreenPoint | null = null;
+  const hand = createHand(ui, nextFrame, (to) => {
+    if (ui.getState().draft) followDraft(host, to);
+    else if (toolOf(host) === 'select') hoverSelect(host, to);
+  });
+  const input = (screen: ScreenPoint, held: Modifiers = NO_MODIFIERS): Input => {
+    const at: PlatePoint = toPlate(screen, host.camera(), host.size());
+    return { at, screen, held };
+  };
+  const move = (to: Input) => {
+    lastScreen = to.screen;
+    hand.move(to);
+  };
+  return {
+    input,
+    move,
+    begin: hand.begin,
+    release: hand.release,
+    cancel: hand.cancel,
+    busy: hand.busy,
+    press(at, middle) {
+      lastScreen = at.screen;
+      press(host, hand, at, middle);
+    },
+    leave: () => leave(host, hand),
+    doubleClick: () => void finishCorners(host),
+    wheel(at, delta, pinch) {
+      const factor = Math.exp(-delta * (pinch ? PINCH_RATE : WHEEL_RATE));
+      bench.setView({ camera: zoomAt(host.camera(), at, factor, host.size()) });
+    },
+    modifiers(held) {
+      if (lastScreen && (hand.busy() || ui.getState().draft)) move(input(lastScreen, held));
+    },
+    key: (key) => tryKey(host, hand, key),
+  };
+};

@@ -1,0 +1,108 @@
+/**
+ * Drags that change what stands on the plate: parts moved and turned, zone lines, gas flow and blade. Each works on the
+ * present layout, so nothing else that changed meanwhile is lost. Millimetres, degrees counter-clockwise from +x.
+ */
+import { moveParts, setGasFlow, setRecoater, setZoneLine, turnParts } from '../../commands/operations';
+import type { Layout, PartId } from '../../layout/types';
+import type { Degrees, Mm, PlatePoint } from '../../units/types';
+import type { ZoneLine } from '../../zoning/types';
+import { TURN_STEP_DEG, directionOf, snapMm, snapTurn, type Modifiers } from '../snapping';
+import { editGesture, type Gesture, type Input, type PlanHost } from './gesture';
+import { mmWords, placeWords, turnWords } from './words';
+
+const partOf = (layout: Layout, id: PartId) => layout.parts.find((part) => part.id === id);
+
+/** Moves parts with the pointer; the one that was grabbed keeps to the steps, the others keep their distance. */
+export const moveGesture = (
+  host: PlanHost,
+  start: Input,
+  lead: PartId,
+  ids: readonly PartId[],
+  clicked: (at: Input) => void,
+): Gesture => {
+  const from = partOf(host.bench.store.getState().layout, lead)?.at_mm ?? [0, 0];
+  const target = (to: Input): PlatePoint => ({
+    x: snapMm(from[0] + to.at.x - start.at.x, to.held),
+    y: snapMm(from[1] + to.at.y - start.at.y, to.held),
+  });
+  return editGesture(host, start, {
+    label: ids.length > 1 ? `Move ${ids.length} parts` : `Move ${lead}`,
+    begun: () => host.ui.setState({ moving: ids }),
+    change: (layout, to) => {
+      const at = partOf(layout, lead)?.at_mm;
+      const wanted = target(to);
+      return at ? moveParts(layout, ids, wanted.x - at[0], wanted.y - at[1]) : layout;
+    },
+    words: (to) => [placeWords(target(to), to.held)],
+    clicked,
+  });
+};
+
+/** Turns parts by the angle the pointer goes round the lead part's origin; the lead's own angle keeps to the steps. */
+export const turnGesture = (host: PlanHost, start: Input, lead: PartId, ids: readonly PartId[]): Gesture => {
+  const part = partOf(host.bench.store.getState().layout, lead);
+  const centre = { x: part?.at_mm[0] ?? 0, y: part?.at_mm[1] ?? 0 };
+  const offset = (part?.turn_deg ?? 0) - directionOf(centre, start.at);
+  const target = (to: Input): Degrees => snapTurn(directionOf(centre, to.at) + offset, to.held);
+  return editGesture(host, start, {
+    label: ids.length > 1 ? `Turn ${ids.length} parts` : `Turn ${lead}`,
+    begun: () => host.ui.setState({ moving: ids }),
+    change: (layout, to) => turnParts(layout, ids, target(to) - (partOf(layout, lead)?.turn_deg ?? 0)),
+    words: (to) => [turnWords(target(to))],
+  });
+};
+
+const lineName = ({ key }: ZoneLine): string => {
+  if (key.kind === 'strip') return `line ${key.index + 1}`;
+  return key.kind === 'quadrantX' ? 'x' : 'y';
+};
+const sameKey = (a: ZoneLine['key'], b: ZoneLine['key']): boolean =>
+  a.kind === b.kind && (a.kind !== 'strip' || (b.kind === 'strip' && a.index === b.index));
+
+/** Moves one zone line, or both lines of the quadrants by their crossing point. */
+export const lineGesture = (
+  host: PlanHost,
+  start: Input,
+  lines: readonly ZoneLine[],
+  clicked?: (at: Input) => void,
+): Gesture => {
+  const along = (line: ZoneLine, p: PlatePoint): Mm => line.nx * p.x + line.ny * p.y;
+  const target = (line: ZoneLine, to: Input): Mm =>
+    snapMm(line.c + along(line, to.at) - along(line, start.at), to.held);
+  const present = (line: ZoneLine): Mm =>
+    host.bench.analysis().division.lines.find((other) => sameKey(other.key, line.key))?.c ?? line.c;
+  return editGesture(host, start, {
+    label: lines.length > 1 ? 'Move the crossing point' : 'Move a zone line',
+    change: (layout, to) => lines.reduce((so, line) => setZoneLine(so, line.key, target(line, to)), layout),
+    words: (to) => [lines.map((line) => `${lineName(line)} ${mmWords(present(line), to.held)}`).join('  ')],
+    clicked,
+  });
+};
+
+export type Stream = 'gas' | 'blade';
+const FREE_GAS_DEG: Degrees = 1;
+const SIDE_DEG: Degrees = 90;
+
+/** Flow and blade as the layout has them. */
+export const streamDirection = (layout: Layout, stream: Stream): Degrees =>
+  stream === 'gas' ? layout.machine.gasFlow.towards_deg : layout.machine.recoater.towards_deg;
+
+export const setStream = (layout: Layout, stream: Stream, towards: Degrees): Layout =>
+  stream === 'gas' ? setGasFlow(layout, towards) : setRecoater(layout, towards);
+
+/** Gas: whole degrees, 15° steps with Shift. Blade: the four sides, 15° steps with Shift. */
+export const streamStep = (stream: Stream, held: Modifiers): Degrees =>
+  held.shift ? TURN_STEP_DEG : stream === 'gas' ? FREE_GAS_DEG : SIDE_DEG;
+
+/** Takes an arrow around the platform; it blows from where it stands towards the centre. */
+export const streamGesture = (host: PlanHost, start: Input, stream: Stream): Gesture => {
+  const target = (to: Input): Degrees => {
+    const step = streamStep(stream, to.held);
+    return (Math.round((directionOf({ x: 0, y: 0 }, to.at) + 180) / step) * step) % 360;
+  };
+  return editGesture(host, start, {
+    label: stream === 'gas' ? 'Turn the gas flow' : 'Turn the blade',
+    change: (layout, to) => setStream(layout, stream, target(to)),
+    words: (to) => [`${stream === 'gas' ? 'gas flows' : 'blade moves'} towards ${target(to)}°`],
+  });
+};

@@ -1,0 +1,49 @@
+/**
+ * What the plan shows only while a hand is at work: the drawing under way, what is being moved, the words beside the
+ * pointer. Never saved, never undone. Millimetres on the platform, CSS px on the canvas.
+ */
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { PartId } from '../../layout/types';
+import type { Mm, PlatePoint, ScreenPoint } from '../../units/types';
+
+/** A drawing under way; `to` is where the pointer stands. */
+export type Draft =
+  | { readonly kind: 'rectangle'; readonly from: PlatePoint; readonly to: PlatePoint }
+  | { readonly kind: 'disc'; readonly centre: PlatePoint; readonly radius_mm: Mm }
+  | { readonly kind: 'ring'; readonly centre: PlatePoint; readonly outer_mm: Mm; readonly inner_mm: Mm }
+  | { readonly kind: 'polygon' | 'zone'; readonly points: readonly PlatePoint[]; readonly to: PlatePoint }
+  | { readonly kind: 'box'; readonly from: PlatePoint; readonly to: PlatePoint };
+
+/** Words beside a place on the canvas, line by line. */
+export interface Tip {
+  readonly at: ScreenPoint;
+  readonly lines: readonly string[];
+}
+export interface PlanUi {
+  readonly draft: Draft | null;
+  readonly tip: Tip | null;
+  /** Parts under the hand: drawn on a layer of their own. */
+  readonly moving: readonly PartId[];
+  /** CSS cursor. */
+  readonly cursor: string;
+  /** Where the pointer, or the keyboard's cross, stands; marked on the rulers. */
+  readonly pointer: PlatePoint | null;
+  /** The cross that arrow keys move while a drawing tool is chosen. */
+  readonly cross: PlatePoint | null;
+  /** A seam that was clicked: its figures stand beside it until the next click. */
+  readonly seam: { readonly part: PartId; readonly at: PlatePoint } | null;
+  readonly panKey: boolean;
+}
+export type PlanUiStore = StoreApi<PlanUi>;
+
+export const IDLE_UI: PlanUi = {
+  draft: null,
+  tip: null,
+  moving: [],
+  cursor: 'default',
+  pointer: null,
+  cross: null,
+  seam: null,
+  panKey: false,
+};
+export const createPlanUi = (): PlanUiStore => createStore<PlanUi>(() => IDLE_UI);

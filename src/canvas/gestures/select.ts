@@ -1,0 +1,79 @@
+/**
+ * The free hand: what a press takes hold of, what a click chooses, what the pointer lights up on its way.
+ */
+import type { PartId } from '../../layout/types';
+import type { Hover } from '../../store/types';
+import { layerFiguresAt } from '../layerAt';
+import { partAt, seamAt, targetAt, type Target } from '../plan/hit';
+import { lineGesture, moveGesture } from './edits';
+import type { Gesture, Input, PlanHost } from './gesture';
+import { boxGesture } from './looking';
+
+const toggled = (selection: readonly PartId[], id: PartId): readonly PartId[] =>
+  selection.includes(id) ? selection.filter((other) => other !== id) : [...selection, id];
+
+const layerOf = ({ bench }: PlanHost) =>
+  layerFiguresAt(bench.analysis(), bench.store.getState().view.height_mm);
+
+/** A click: the seam under it shows its figures, and the part under it is the one selected. */
+const click = (host: PlanHost, at: Input, wasSelected: boolean): void => {
+  const { bench, ui } = host;
+  const analysis = bench.analysis();
+  const { selection } = bench.store.getState().view;
+  const layer = layerOf(host);
+  const seam = layer?.seams[seamAt(layer, at.at, host.camera().pxPerMm)];
+  const seamPart = seam ? analysis.layout.parts[seam.part]?.id : undefined;
+  ui.setState({ seam: seamPart ? { part: seamPart, at: at.at } : null });
+  const part = seamPart ?? partAt(analysis, selection, at.at);
+  if (part === null) return;
+  if (!at.held.shift) bench.setView({ selection: [part] });
+  else if (wasSelected) bench.setView({ selection: toggled(selection, part) });
+};
+
+const pressPart = (host: PlanHost, start: Input, part: PartId): Gesture => {
+  const { bench } = host;
+  const { selection } = bench.store.getState().view;
+  const wasSelected = selection.includes(part);
+  const ids = wasSelected ? selection : start.held.shift ? [...selection, part] : [part];
+  if (!wasSelected) bench.setView({ selection: ids });
+  return moveGesture(host, start, part, ids, (at) => click(host, at, wasSelected));
+};
+
+/** What a press with the free hand begins. */
+export const pressSelect = (host: PlanHost, start: Input): Gesture => {
+  const { bench, ui } = host;
+  const { selection } = bench.store.getState().view;
+  const target = targetAt(bench.analysis(), selection, start.at, host.camera().pxPerMm);
+  if (target.kind === 'lines') {
+    return lineGesture(host, start, target.lines, (at) => click(host, at, true));
+  }
+  if (target.kind === 'part') return pressPart(host, start, target.part);
+  ui.setState({ seam: null });
+  return boxGesture(host, start);
+};
+
+const lineCursor = (target: Extract<Target, { kind: 'lines' }>): string => {
+  if (target.lines.length > 1) return 'move';
+  const { nx, ny } = target.lines[0];
+  if (Math.abs(nx) > 0.92) return 'col-resize';
+  if (Math.abs(ny) > 0.92) return 'row-resize';
+  return nx * ny > 0 ? 'nesw-resize' : 'nwse-resize';
+};
+
+const sameHover = (a: Hover | null, b: Hover | null): boolean => JSON.stringify(a) === JSON.stringify(b);
+
+/** Lights up the seam or part under the pointer and shows what a press would do. */
+export const hoverSelect = (host: PlanHost, input: Input): void => {
+  const { bench, ui } = host;
+  const analysis = bench.analysis();
+  const { view } = bench.store.getState();
+  const zoom = host.camera().pxPerMm;
+  const target = targetAt(analysis, view.selection, input.at, zoom);
+  const seam = seamAt(layerOf(host), input.at, zoom);
+  const part = partAt(analysis, view.selection, input.at);
+  const hover: Hover | null =
+    seam >= 0 ? { kind: 'seam', seam } : part === null ? null : { kind: 'part', part };
+  if (!sameHover(hover, view.hover)) bench.setView({ hover });
+  const cursor = target.kind === 'lines' ? lineCursor(target) : target.kind === 'part' ? 'move' : 'default';
+  if (ui.getState().cursor !== cursor) ui.setState({ cursor });
+};

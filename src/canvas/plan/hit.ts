@@ -1,0 +1,81 @@
+/**
+ * What stands under the pointer. A zone line is caught within 5 px, but a part that is already selected comes first;
+ * within 10 px of the quadrants' crossing both lines are caught. Millimetres on the platform, tolerances in screen px.
+ */
+import type { Analysis, LayerFigures, PartView, Seam } from '../../build/types';
+import { containsPoint } from '../../geometry/region';
+import type { Platform, PartId } from '../../layout/types';
+import type { Mm, PlatePoint, Px } from '../../units/types';
+import type { ZoneLine } from '../../zoning/types';
+import { footprintBox } from './items';
+
+export type Target =
+  | { readonly kind: 'lines'; readonly lines: readonly ZoneLine[] }
+  | { readonly kind: 'part'; readonly part: PartId }
+  | { readonly kind: 'empty' };
+
+const LINE_PX: Px = 5;
+const CROSSING_PX: Px = 10;
+const SEAM_PX: Px = 6;
+
+const holds = (view: PartView, { x, y }: PlatePoint): boolean => {
+  const box = footprintBox(view);
+  const inside = x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY;
+  return inside && containsPoint(view.footprint, x, y);
+};
+
+/** The part under a point: a selected one before others, the one drawn last before the rest; null where none is. */
+export const partAt = (analysis: Analysis, selection: readonly PartId[], at: PlatePoint): PartId | null => {
+  const under = analysis.parts.filter((view) => holds(view, at)).map((view) => view.id);
+  return under.findLast((id) => selection.includes(id)) ?? under.at(-1) ?? null;
+};
+
+const onPlatform = ({ width_mm, depth_mm }: Platform, { x, y }: PlatePoint, slack: Mm): boolean =>
+  Math.abs(x) <= width_mm / 2 + slack && Math.abs(y) <= depth_mm / 2 + slack;
+
+/** Zone lines under a point: one, or both of the quadrants at their crossing. */
+export const linesAt = (analysis: Analysis, at: PlatePoint, pxPerMm: number): readonly ZoneLine[] => {
+  const { lines } = analysis.division;
+  if (!onPlatform(analysis.layout.machine.platform, at, LINE_PX / pxPerMm)) return [];
+  const near = (line: ZoneLine, px: Px) => Math.abs(line.nx * at.x + line.ny * at.y - line.c) * pxPerMm <= px;
+  const quadrants = lines.length === 2 && lines.every((line) => line.key.kind !== 'strip');
+  if (quadrants && lines.every((line) => near(line, CROSSING_PX))) return lines;
+  const caught = lines.find((line) => near(line, LINE_PX));
+  return caught ? [caught] : [];
+};
+
+/** What a press with the free hand would take hold of. */
+export const targetAt = (
+  analysis: Analysis,
+  selection: readonly PartId[],
+  at: PlatePoint,
+  pxPerMm: number,
+): Target => {
+  const part = partAt(analysis, selection, at);
+  if (part !== null && selection.includes(part)) return { kind: 'part', part };
+  const lines = linesAt(analysis, at, pxPerMm);
+  if (lines.length > 0) return { kind: 'lines', lines };
+  return part === null ? { kind: 'empty' } : { kind: 'part', part };
+};
+
+const distanceToSegment = (p: PlatePoint, path: Float64Array, i: number): Mm => {
+  const [x0, y0, x1, y1] = [path[i], path[i + 1], path[i + 2], path[i + 3]];
+  const [dx, dy] = [x1 - x0, y1 - y0];
+  const square = dx * dx + dy * dy;
+  const t = square === 0 ? 0 : Math.min(1, Math.max(0, ((p.x - x0) * dx + (p.y - y0) * dy) / square));
+  return Math.hypot(p.x - x0 - t * dx, p.y - y0 - t * dy);
+};
+
+const distanceToSeam = (seam: Seam, p: PlatePoint): Mm => {
+  let least = Infinity;
+  for (let i = 0; i + 3 < seam.path.length; i += 2)
+    least = Math.min(least, distanceToSegment(p, seam.path, i));
+  return least;
+};
+
+/** Index of the nearest seam within 6 px; −1 where none is. */
+export const seamAt = (layer: LayerFigures | null, at: PlatePoint, pxPerMm: number): number => {
+  const distances = (layer?.seams ?? []).map((seam) => distanceToSeam(seam, at) * pxPerMm);
+  const least = Math.min(...distances);
+  return least <= SEAM_PX ? distances.indexOf(least) : -1;
+};
