@@ -80,6 +80,23 @@ export const MESSAGES = {
     blocks: false,
   },
 
+  // the command line
+  'command-usage': {
+    text: 'The command cannot be run: {detail}.',
+    advice: 'Use: npm run --silent analyse -- FILE [--height MM]',
+    blocks: false,
+  },
+  'file-not-read': {
+    text: 'The file cannot be read: {reason}.',
+    advice: 'Name a layout file, that is JSON with "format": "evenplate-layout".',
+    blocks: false,
+  },
+  'height-outside-build': {
+    text: 'There is no layer at a height of {found} mm.',
+    advice: 'Give a height from 0 to {top} mm, the top of the highest part.',
+    blocks: false,
+  },
+
   // layout files that are refused
   'file-too-large': {
     text: 'The file holds {found} MB.',
@@ -119,11 +136,6 @@ export const MESSAGES = {
   'layout-wrong-value': {
     text: '{path} is {found}.',
     advice: 'It has to be {accepted}.',
-    blocks: false,
-  },
-  'layout-too-many': {
-    text: '{path} has {found} entries.',
-    advice: 'It may have {limit}.',
     blocks: false,
   },
   'layout-duplicate-id': {
