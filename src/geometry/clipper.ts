@@ -161,7 +161,7 @@ function offset(region: Region, by: Mm): Region {
     );
   const solution: Paths = [];
   offsetter.Execute(solution, by * frame.scale);
-  return converter.toRegion(solution).map((ring) => mergeShortEdges(ring, size));
+  return converter.toRegion(solution).map(mergeShortEdges);
 }
 
 /** The region shrunk by d ≥ 0: points at least d from the outline; round at reflex corners. */

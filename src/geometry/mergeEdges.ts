@@ -6,20 +6,19 @@
 import type { Mm } from '../units/types';
 import type { Ring } from './types';
 
-/** Edges shorter than this share of the offset may go, where the outline turns by less than MOST_TURN over them. */
-const SHORT_SHARE = 0.06;
-const MOST_TURN = 0.06;
+/** Area that replacing one short edge may cost, and the turn of the outline over it. */
+const MOST_AREA_MM2 = 1e-6;
+const MOST_TURN = 0.15;
 
-/** The ring without the short edges that an offset of the given size put at flat corners. */
-export function mergeShortEdges(ring: Ring, offset_mm: Mm): Ring {
+/** The ring without the short edges that an offset put at flat corners. */
+export function mergeShortEdges(ring: Ring): Ring {
   const n = ring.length;
   if (n < 10) return ring;
-  const limit = SHORT_SHARE * offset_mm;
   const out = new Float64Array(n);
   let m = 0;
   for (let i = 0; i < n; i += 2) {
     const j = (i + 2) % n;
-    const met = j === 0 ? null : meeting(ring, (i + n - 2) % n, i, j, (i + 4) % n, limit);
+    const met = j === 0 ? null : meeting(ring, (i + n - 2) % n, i, j, (i + 4) % n);
     if (met === null) {
       out[m++] = ring[i];
       out[m++] = ring[i + 1];
@@ -33,11 +32,11 @@ export function mergeShortEdges(ring: Ring, offset_mm: Mm): Ring {
 }
 
 /** Where the edges before and after the short edge i → j meet; null where that edge has to stay. */
-function meeting(r: Ring, h: number, i: number, j: number, k: number, limit: Mm): [Mm, Mm] | null {
+function meeting(r: Ring, h: number, i: number, j: number, k: number): [Mm, Mm] | null {
   const ex = r[j] - r[i];
   const ey = r[j + 1] - r[i + 1];
   const short = Math.hypot(ex, ey);
-  if (short > limit || short === 0) return null;
+  if (short === 0) return null;
   const ax = r[i] - r[h];
   const ay = r[i + 1] - r[h + 1];
   const bx = r[k] - r[j];
@@ -48,6 +47,7 @@ function meeting(r: Ring, h: number, i: number, j: number, k: number, limit: Mm)
   const cross = ax * by - ay * bx;
   const sine = cross / (la * lb);
   if (Math.abs(sine) > MOST_TURN || Math.abs(sine) < 1e-7 || ax * bx + ay * by < 0) return null;
+  if (short * short * Math.abs(sine) > 4 * MOST_AREA_MM2) return null;
   // i + u·a lies on the line through j along b; it has to lie ahead of i, within the short edge.
   const u = (ex * by - ey * bx) / cross;
   if (u < 0 || u * la > short) return null;
