@@ -9,9 +9,9 @@ import type { BalanceProblem, BalanceSolution } from '../types';
 import { lowerBound } from './bound';
 import { fewestCuts } from './cuts';
 import { flatten, loadsOf } from './flatten';
-import { orderOf, partOut, type Fragment, type Group } from './groups';
+import { byMaskOf, orderOf, partOut, type Fragment, type Group } from './groups';
 import { RELATIVE_TIE, requireLaserCount, sizeOf } from './sets';
-import { byMask, divideAll, divideByFlow, divisible, type Give } from './shares';
+import { divideAll, divideByFlow, divisible, type Give } from './shares';
 import { slackOf, watchedSets } from './slack';
 import type { Budget } from './tree';
 
@@ -32,7 +32,7 @@ function solveGroup(
 ): boolean {
   const all = [...group.free, ...group.decisions.flatMap(({ fragments }) => fragments)];
   if (all.length === 0) return true;
-  const loads = byMask(all);
+  const loads = byMaskOf(all);
   const sets = watchedSets(group.lasers.length, [...loads.keys()]);
   const tiny_s = best_s * RELATIVE_TIE;
   const open = new Int32Array(group.decisions.length).fill(-1);

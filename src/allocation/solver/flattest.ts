@@ -7,6 +7,9 @@ import type { Seconds } from '../../units/types';
 import { densestByFlow, type Groups } from './flow';
 import { sizeOf } from './sets';
 
+/** Loads per laser, in seconds. */
+export type FlatLoads = Float64Array;
+
 const MOST_BY_SUBSETS = 12;
 const SIZE = Uint8Array.from({ length: 1 << MOST_BY_SUBSETS }, (_, set) => sizeOf(set));
 const reach = new Float64Array(1 << MOST_BY_SUBSETS);

@@ -8,7 +8,7 @@
  * - Lasers are in one group where a chain of shared fragments joins them; groups do not meet.
  */
 import type { Seconds } from '../../units/types';
-import type { BalanceProblem, SharedPart } from '../types';
+import type { BalanceProblem, SharedLoad, SharedPart } from '../types';
 import { lowestOf, requireMask, sizeOf } from './sets';
 
 /** One shared fragment; mask in the group's own numbering. */
@@ -44,6 +44,13 @@ export interface Parted {
   /** Fragments only one laser may take; mask in the layer's numbering. */
   readonly settled: readonly Fragment[];
   readonly groups: readonly Group[];
+}
+
+/** Load by set of lasers, every set once; what has no load left out. */
+export function byMaskOf(loads: readonly SharedLoad[]): Map<number, number> {
+  const out = new Map<number, number>();
+  for (const { mask, load_s } of loads) if (load_s > 0) out.set(mask, (out.get(mask) ?? 0) + load_s);
+  return out;
 }
 
 interface Draft {

@@ -6,7 +6,7 @@
  */
 import { bestDive } from './cuts';
 import { fill } from './flow';
-import type { Fragment, Group, Item } from './groups';
+import { byMaskOf, type Fragment, type Group, type Item } from './groups';
 import { lowestOf } from './sets';
 import { mostOn, slackOf, take, takeSome, type Slack } from './slack';
 
@@ -26,12 +26,6 @@ export function divisible(group: Group, laserOf: Int32Array): Fragment[] {
   const falling = (list: readonly Fragment[]): Fragment[] => [...list].sort((a, b) => b.load_s - a.load_s);
   return [...falling(group.free), ...falling(cut)];
 }
-
-export const byMask = (fragments: readonly Fragment[]): Map<number, number> => {
-  const out = new Map<number, number>();
-  for (const { mask, load_s } of fragments) out.set(mask, (out.get(mask) ?? 0) + load_s);
-  return out;
-};
 
 /** Divides one fragment: as much as possible to one laser, then to the next; lasers of `prefer` win ties. */
 function divide(slack: Slack, fragment: Fragment, prefer: number, give: Give): void {
@@ -68,7 +62,7 @@ export function divideAll(
   tiny_s: number,
   give: Give,
 ): void {
-  const slack = slackOf(sets, room_s, byMask(fragments), tiny_s);
+  const slack = slackOf(sets, room_s, byMaskOf(fragments), tiny_s);
   const items = fragments.map(itemOf);
   const prefer = Int32Array.from(fragments, ({ part }) => held.get(part) ?? 0);
   const { laserOf } = bestDive(slack, items, [], prefer);
@@ -92,7 +86,7 @@ export function divideByFlow(
   scale_s: number,
   give: Give,
 ): void {
-  const filling = fill(byMask(fragments), room_s, scale_s);
+  const filling = fill(byMaskOf(fragments), room_s, scale_s);
   filling.masks.forEach((mask, j) => {
     const amounts = room_s.map((_, k) => filling.flow_s[j * room_s.length + k]!);
     let k = 0;
