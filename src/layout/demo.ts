@@ -1,7 +1,7 @@
 /**
  * The plate a newcomer sees first: a workshop's spares for harbour ferries on a 340 mm platform with four lasers.
  * A working plate without a problem, divided into quadrants at the platform's middle, whose imbalance is there to be
- * improved: most of the mass stands on the right. Millimetres; origin at the platform's centre. All of it is invented;
+ * improved: the front right quarter is light, and the high parts stand on the left. Millimetres; origin at the platform's centre. All of it is invented;
  * the process numbers are common practice for 316L and come from no source.
  */
 import { DEFAULT_LIMITS, DEFAULT_MACHINE, DEFAULT_PROCESS } from './defaults';
@@ -23,20 +23,20 @@ type Place = readonly [DemoShape, number, number, number];
 const PLACES: readonly Place[] = [
   ['impeller', 110, 112, 15],
   ['impeller', 112, 20, 40],
-  ['impeller', 112, -72, 65],
   ['housing', 15, 100, 0],
   ['housing', 15, -8, 0],
   ['housing', 18, -104, 0],
   ['valve block', -128, 130, 0],
   ['valve block', -128, 80, 0],
   ['valve block', -128, 30, 180],
-  ['valve block', -128, -20, 180],
+  ['valve block', -128, -24, 180],
   ['manifold', -105, -66, 0],
   ['manifold', -105, -100, 180],
   ['bracket', -58, 126, 90],
   ['bracket', -58, 58, 90],
   ['bracket', -58, -10, 270],
-  ['bracket', 112, -139, 0],
+  ['seal ring', 130, -62, 0],
+  ['seal ring', 130, -112, 0],
   ['seal ring', -136, -140, 0],
   ['seal ring', -90, -140, 0],
   ['seal ring', -45, -140, 0],
@@ -46,6 +46,8 @@ const PLACES: readonly Place[] = [
   ['test bar', -89, 5, 0],
   ['test bar', 62, 62, 0],
   ['test bar', 66, -44, 0],
+  ['test bar', 92, -82, 0],
+  ['test bar', 92, -130, 0],
 ];
 /** The first impeller is balanced to grade after the build and may not carry a seam. */
 const WITHOUT_SEAMS = new Set(['P01']);
@@ -66,7 +68,7 @@ export const demoLayout = (): Layout => ({
   process: DEMO_PROCESS,
   shapes: DEMO_SHAPES,
   parts: PLACES.map(partAt),
-  zoning: { strategy: 'quadrants', at_mm: [0, 0], sharedBand_mm: 40, lasers: ['L1', 'L2', 'L3', 'L4'] },
+  zoning: { strategy: 'quadrants', at_mm: [0, 0], sharedBand_mm: 20, lasers: ['L1', 'L2', 'L3', 'L4'] },
   allocation: 'balanced',
   limits: DEFAULT_LIMITS,
 });
