@@ -52,6 +52,7 @@ export interface HandleProps {
   readonly onPress: (event: PointerEvent) => void;
   /** An arrow key: x and y are −1, 0 or 1. */
   readonly onArrow: (arrow: { readonly x: number; readonly y: number }, held: Modifiers) => void;
+  readonly onFocus?: () => void;
   readonly children: ReactNode;
 }
 
@@ -72,9 +73,9 @@ export function Handle(props: HandleProps) {
     props.onArrow(arrow, heldOf(event));
   };
   return (
-    // A range input runs along one axis; this handle is dragged on the plate.
-    // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
     <div
+      // A range input runs along one axis; this handle is dragged on the plate.
+      // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
       role="slider"
       tabIndex={props.reachable === false ? -1 : 0}
       aria-hidden={props.reachable === false}
@@ -89,6 +90,7 @@ export function Handle(props: HandleProps) {
       onPointerDown={props.onPress}
       onKeyDown={press}
       onKeyUp={letGo}
+      onFocus={props.onFocus}
       onBlur={letGo}
     >
       {props.children}

@@ -3,11 +3,11 @@
  * sections under the hand, marks over the parts, the hand's own drawing with the rulers. Each repaints only when what
  * it shows has changed, in the frame of the change.
  */
-import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
 import type { Hover } from '../store/types';
-import { useAnalysis, useBench, useWorkbench } from './bench';
+import { useAnalysis, useBench } from './bench';
 import './canvas.css';
 import { drawGround } from './draw/ground';
 import { drawHand } from './draw/hand';
@@ -22,7 +22,7 @@ import { PlanHandles } from './PlanHandles';
 import { PlanTip } from './PlanTip';
 import { useTheme } from './theme';
 import { usePlanPointer } from './usePlanPointer';
-import { planSizeOf, useCamera, usePlanSize, useSize } from './viewport';
+import { useCamera, useFittedCamera, useSize } from './viewport';
 
 /** Hands back the list it gave last time as long as nothing in it has changed. */
 const keeper = () => {
@@ -32,14 +32,6 @@ const keeper = () => {
 
 /** Only a laser's hover shows on the ground (its reach). */
 const groundHover = (hover: Hover | null): Hover | null => (hover?.kind === 'laser' ? hover : null);
-
-/** Follows the element's size into the workbench's viewport, where the elevation reads it. */
-function useMeasuredPlan(element: React.RefObject<HTMLElement | null>) {
-  const bench = useWorkbench();
-  const measured = useSize(element);
-  useLayoutEffect(() => planSizeOf(bench).setState(measured), [bench, measured]);
-  return usePlanSize();
-}
 
 function usePlanItems(moving: readonly string[]) {
   const analysis = useAnalysis();
@@ -60,10 +52,11 @@ function usePlanItems(moving: readonly string[]) {
 
 export function Plan() {
   const element = useRef<HTMLDivElement>(null);
-  const size = useMeasuredPlan(element);
+  const size = useSize(element);
+  useFittedCamera(size);
   const camera = useCamera();
   const theme = useTheme();
-  const { host, pressHandle, handlers } = usePlanPointer(element);
+  const { host, pressHandle, handlers } = usePlanPointer(element, size);
   const ui = useStore(host.ui);
   const { analysis, layer, items, still, loose } = usePlanItems(ui.moving);
   const selection = useBench((state) => state.view.selection);

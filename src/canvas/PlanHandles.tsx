@@ -100,16 +100,18 @@ const lineTitle = (line: ZoneLine): string => {
   return line.key.kind === 'quadrantX' ? 'Zone line left to right' : 'Zone line front to back';
 };
 const lineId = ({ key }: ZoneLine): string => (key.kind === 'strip' ? `strip-${key.index}` : key.kind);
-const STEPS = (held: Modifiers): number => (held.shift ? 10 : held.ctrl ? 0.1 : 1);
+const stepOf = (held: Modifiers): number => (held.shift ? 10 : held.ctrl ? 0.1 : 1);
 
-function LineGrips({ line, host, size, onPress }: HandlesProps & { line: ZoneLine }) {
+function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: ZoneLine; index: number }) {
   const bench = useWorkbench();
+  const active = useBench((state) => state.view.activeLine === index);
+  const choose = () => bench.setView({ activeLine: index });
   const camera = useCamera();
   const platform = useBench((state) => state.layout.machine.platform);
   const places = gripPlaces(line, platform, camera, size);
   const half = (platform.width_mm * Math.abs(line.nx) + platform.depth_mm * Math.abs(line.ny)) / 2;
   const move = (arrow: { x: number; y: number }, held: Modifiers) => {
-    const by = (arrow.x * (Math.sign(line.nx) || 1) + arrow.y * (Math.sign(line.ny) || 1)) * STEPS(held);
+    const by = (arrow.x * (Math.sign(line.nx) || 1) + arrow.y * (Math.sign(line.ny) || 1)) * stepOf(held);
     bench.change('Move a zone line', (layout) => {
       const present = bench.analysis().division.lines.find((other) => lineId(other) === lineId(line));
       return setZoneLine(layout, line.key, (present?.c ?? line.c) + by);
@@ -125,12 +127,16 @@ function LineGrips({ line, host, size, onPress }: HandlesProps & { line: ZoneLin
       least={-half}
       most={half}
       valueText={`${line.c} mm`}
-      className="grip"
+      className={active ? 'grip active' : 'grip'}
       testId={`line-${lineId(line)}${end === 0 ? '' : '-rear'}`}
       cursor={Math.abs(line.nx) > Math.abs(line.ny) ? 'col-resize' : 'row-resize'}
       reachable={end === 0}
       history="Move a zone line"
-      onPress={(event) => onPress(event, (start) => lineGesture(host, start, [line]))}
+      onPress={(event) => {
+        choose();
+        onPress(event, (start) => lineGesture(host, start, [line]));
+      }}
+      onFocus={choose}
       onArrow={move}
     >
       <svg viewBox="-12 -12 24 24" aria-hidden="true">
@@ -193,8 +199,8 @@ export function PlanHandles(props: HandlesProps) {
     <>
       <StreamHandle stream="gas" {...props} />
       <StreamHandle stream="blade" {...props} />
-      {lines.map((line) => (
-        <LineGrips key={lineId(line)} line={line} {...props} />
+      {lines.map((line, index) => (
+        <LineGrips key={lineId(line)} line={line} index={index} {...props} />
       ))}
       {tool === 'select' && <TurnHandle {...props} />}
     </>

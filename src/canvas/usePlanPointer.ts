@@ -4,6 +4,7 @@
  */
 import {
   useEffect,
+  useLayoutEffect,
   useMemo,
   useRef,
   useState,
@@ -19,7 +20,8 @@ import { isDrawTool } from './gestures/drawing';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
 import { createPlanUi } from './gestures/planUi';
 import { arrowOf, heldOf } from './Handle';
-import { cameraOf, planSizeOf } from './viewport';
+import type { Size } from './camera';
+import { cameraOf } from './viewport';
 
 const MODIFIERS = ['Shift', 'Alt', 'Control', 'Meta'];
 const CROSS_STEP_MM = 1;
@@ -155,12 +157,13 @@ function useFreshTool(host: PlanHost, controller: Controller): void {
   }, [tool, host, controller]);
 }
 
-export function usePlanPointer(element: RefObject<HTMLElement | null>): PlanPointer {
+export function usePlanPointer(element: RefObject<HTMLElement | null>, size: Size): PlanPointer {
   const bench = useWorkbench();
   const [ui] = useState(createPlanUi);
   const active = useRef<number | null>(null);
+  useLayoutEffect(() => ui.setState({ size }), [ui, size]);
   const { host, controller } = useMemo(() => {
-    const made: PlanHost = { bench, ui, camera: () => cameraOf(bench), size: planSizeOf(bench).getState };
+    const made: PlanHost = { bench, ui, camera: () => cameraOf(bench), size: () => ui.getState().size };
     return { host: made, controller: createController(made, requestAnimationFrame) };
   }, [bench, ui]);
   useUrgentKeys(host, controller);

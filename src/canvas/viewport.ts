@@ -1,45 +1,38 @@
 /**
- * How large the plan is on screen, kept beside each workbench because the elevation shares the plan's x axis and so its
- * camera. CSS px.
+ * The camera in force, and sizes of elements on screen. The plan tells the view what camera would fit the platform;
+ * the elevation shares the plan's x axis and so its camera. CSS px.
  */
 import { useLayoutEffect, useState, type RefObject } from 'react';
-import { useStore } from 'zustand';
-import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Camera, Workbench } from '../store/types';
 import { useBench, useWorkbench } from './bench';
 import { fitCamera, type Size } from './camera';
 
-const sizes = new WeakMap<Workbench, StoreApi<Size>>();
-
-/** The plan's size on screen; 0 × 0 until it has been laid out. */
-export const planSizeOf = (bench: Workbench): StoreApi<Size> => {
-  const kept = sizes.get(bench) ?? createStore<Size>(() => ({ width: 0, height: 0 }));
-  sizes.set(bench, kept);
-  return kept;
-};
+/** Before the plan has been laid out. */
+const UNMEASURED: Camera = { centreX_mm: 0, centreY_mm: 0, pxPerMm: 1 };
 
 /** The camera in force: the view's own, or the one that fits the platform. */
 export const cameraOf = (bench: Workbench): Camera => {
-  const { view, layout } = bench.store.getState();
-  const { width_mm, depth_mm } = layout.machine.platform;
-  return view.camera ?? fitCamera(width_mm, depth_mm, planSizeOf(bench).getState());
+  const { view } = bench.store.getState();
+  return view.camera ?? view.fitted ?? UNMEASURED;
 };
-
-export function usePlanSize(): Size {
-  return useStore(planSizeOf(useWorkbench()));
-}
 
 /** The camera in force; re-renders when it changes. */
 export function useCamera(): Camera {
-  const size = usePlanSize();
-  const camera = useBench((state) => state.view.camera);
-  const width = useBench((state) => state.layout.machine.platform.width_mm);
-  const depth = useBench((state) => state.layout.machine.platform.depth_mm);
-  return camera ?? fitCamera(width, depth, size);
+  return useBench(({ view }) => view.camera ?? view.fitted ?? UNMEASURED);
 }
 
-/** Size of an element's content box, followed as it changes. */
-export function useSize(element: RefObject<HTMLElement | null>): Size {
+/** Keeps the view's fitting camera right as the plan or the platform changes size. */
+export function useFittedCamera(size: Size): void {
+  const bench = useWorkbench();
+  const width = useBench((state) => state.layout.machine.platform.width_mm);
+  const depth = useBench((state) => state.layout.machine.platform.depth_mm);
+  useLayoutEffect(() => {
+    if (size.width > 0 && size.height > 0) bench.setView({ fitted: fitCamera(width, depth, size) });
+  }, [bench, width, depth, size]);
+}
+
+/** Size of an element's content box, followed as it changes; 0 × 0 until it has been laid out. */
+export function useSize(element: RefObject<Element | null>): Size {
   const [size, setSize] = useState<Size>({ width: 0, height: 0 });
   useLayoutEffect(() => {
     const node = element.current;

@@ -5,6 +5,7 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { PartId } from '../../layout/types';
 import type { Mm, PlatePoint, ScreenPoint } from '../../units/types';
+import type { Size } from '../camera';
 
 /** A drawing under way; `to` is where the pointer stands. */
 export type Draft =
@@ -33,6 +34,8 @@ export interface PlanUi {
   /** A seam that was clicked: its figures stand beside it until the next click. */
   readonly seam: { readonly part: PartId; readonly at: PlatePoint } | null;
   readonly panKey: boolean;
+  /** Of the canvas. */
+  readonly size: Size;
 }
 export type PlanUiStore = StoreApi<PlanUi>;
 
@@ -45,5 +48,6 @@ export const IDLE_UI: PlanUi = {
   cross: null,
   seam: null,
   panKey: false,
+  size: { width: 0, height: 0 },
 };
 export const createPlanUi = (): PlanUiStore => createStore<PlanUi>(() => IDLE_UI);

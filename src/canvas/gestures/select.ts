@@ -45,6 +45,7 @@ export const pressSelect = (host: PlanHost, start: Input): Gesture => {
   const { selection } = bench.store.getState().view;
   const target = targetAt(bench.analysis(), selection, start.at, host.camera().pxPerMm);
   if (target.kind === 'lines') {
+    bench.setView({ activeLine: bench.analysis().division.lines.indexOf(target.lines[0]) });
     return lineGesture(host, start, target.lines, (at) => click(host, at, true));
   }
   if (target.kind === 'part') return pressPart(host, start, target.part);

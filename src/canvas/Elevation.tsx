@@ -1,0 +1,173 @@
+/**
+ * The elevation: parts from the front. x is the plan's own axis (same camera), z goes upward and is shared with the
+ * time per layer. Stretches of equal sections are marked by lines and brackets; the line across is the height the plan
+ * is cut at. Millimetres.
+ */
+import { useMemo, useRef, type PointerEvent } from 'react';
+import type { Stretch } from '../build/types';
+import type { PartId } from '../layout/types';
+import { useAnalysis, useBench, useWorkbench } from './bench';
+import './elevation.css';
+import { faultNumbers } from './draw/overlay';
+import { HeightHandle, setHeightAt } from './HeightLine';
+import { tickLabel, ticks } from './ruler';
+import { silhouettes, type Silhouette } from './silhouettes';
+import { useCamera, useSize } from './viewport';
+import { Z_LEFT_PX, zAxis, type ZAxis } from './zAxis';
+
+const LABEL_LEAST_PX = 24;
+
+interface Frame {
+  readonly axis: ZAxis;
+  readonly width: number;
+  toX(x: number): number;
+}
+
+function ZRuler({ axis }: { axis: ZAxis }) {
+  return (
+    <g className="ruler">
+      <line x1={Z_LEFT_PX} x2={Z_LEFT_PX} y1={axis.toPx(axis.top_mm)} y2={axis.toPx(0)} />
+      {ticks(0, axis.top_mm, axis.pxPerMm, 28).map(({ value, major }) => (
+        <g key={value}>
+          <line x1={Z_LEFT_PX - (major ? 8 : 4)} x2={Z_LEFT_PX} y1={axis.toPx(value)} y2={axis.toPx(value)} />
+          {major && (
+            <text x={Z_LEFT_PX - 10} y={axis.toPx(value) + 4} textAnchor="end">
+              {tickLabel(value)}
+            </text>
+          )}
+        </g>
+      ))}
+      <text x={4} y={11}>
+        z mm
+      </text>
+    </g>
+  );
+}
+
+function Stretches({ stretches, frame }: { stretches: readonly Stretch[]; frame: Frame }) {
+  return (
+    <g className="stretches">
+      {stretches.map((stretch) => {
+        const y = frame.axis.toPx(Math.min(stretch.to_mm, frame.axis.top_mm));
+        return <line key={stretch.firstLayer} x1={Z_LEFT_PX} x2={frame.width} y1={y} y2={y} />;
+      })}
+    </g>
+  );
+}
+
+interface PartProps {
+  readonly silhouette: Silhouette;
+  readonly frame: Frame;
+  readonly state: string;
+}
+
+function PartFront({ silhouette, frame, state }: PartProps) {
+  const bench = useWorkbench();
+  const { id } = silhouette.view;
+  const light = (on: boolean) => bench.setView({ hover: on ? { kind: 'part', part: id } : null });
+  const left = Math.min(...silhouette.blocks.map((block) => block.left_mm));
+  const right = Math.max(...silhouette.blocks.map((block) => block.right_mm));
+  const roomy =
+    (right - left) * frame.axis.pxPerMm >= LABEL_LEAST_PX &&
+    frame.toX(right) - frame.toX(left) >= LABEL_LEAST_PX;
+  const choose = (event: PointerEvent) => {
+    if (event.button !== 0) return;
+    const { selection } = bench.store.getState().view;
+    const others = selection.filter((other) => other !== id);
+    const added = others.length < selection.length ? others : [...selection, id];
+    bench.setView({ selection: event.shiftKey ? added : [id] });
+  };
+  return (
+    <g
+      className={`front ${state}`}
+      onPointerEnter={() => light(true)}
+      onPointerLeave={() => light(false)}
+      onPointerDown={choose}
+    >
+      {silhouette.blocks.map((block) => (
+        <rect
+          key={`${block.from_mm} ${block.left_mm}`}
+          x={frame.toX(block.left_mm)}
+          y={frame.axis.toPx(block.to_mm)}
+          width={Math.max(0.5, frame.toX(block.right_mm) - frame.toX(block.left_mm))}
+          height={Math.max(0.5, (block.to_mm - block.from_mm) * frame.axis.pxPerMm)}
+        />
+      ))}
+      {(roomy || state.includes('lit')) && (
+        <text
+          x={frame.toX((left + right) / 2)}
+          y={frame.axis.toPx(silhouette.view.height_mm) + 13}
+          textAnchor="middle"
+        >
+          {id}
+        </text>
+      )}
+    </g>
+  );
+}
+
+function useStates(): (id: PartId) => string {
+  const analysis = useAnalysis();
+  const selection = useBench((state) => state.view.selection);
+  const hover = useBench((state) => state.view.hover);
+  const faulty = useMemo(() => faultNumbers(analysis), [analysis]);
+  return (id) =>
+    [
+      faulty.has(id) ? 'faulty' : '',
+      selection.includes(id) ? 'selected' : '',
+      hover?.kind === 'part' && hover.part === id ? 'lit' : '',
+      hover?.kind === 'problem' && analysis.problems[hover.problem]?.parts.includes(id) ? 'lit' : '',
+    ].join(' ');
+}
+
+/** Stacking by state, so that what is selected or lit is never hidden behind its neighbours. */
+const rank = (state: string): number => (state.includes('lit') ? 2 : state.includes('selected') ? 1 : 0);
+
+export function Elevation() {
+  const element = useRef<HTMLDivElement>(null);
+  const size = useSize(element);
+  const bench = useWorkbench();
+  const analysis = useAnalysis();
+  const camera = useCamera();
+  const stateOf = useStates();
+  const platform = analysis.layout.machine.platform;
+  const axis = useMemo(
+    () => zAxis(analysis.build.height_mm, size.height),
+    [analysis.build.height_mm, size.height],
+  );
+  const frame: Frame = {
+    axis,
+    width: size.width,
+    toX: (x) => size.width / 2 + (x - camera.centreX_mm) * camera.pxPerMm,
+  };
+  const fronts = silhouettes(analysis.parts)
+    .map((silhouette) => ({ silhouette, state: stateOf(silhouette.view.id) }))
+    .sort((a, b) => rank(a.state) - rank(b.state));
+  const press = (event: PointerEvent<HTMLDivElement>) => {
+    const frameBox = event.currentTarget.getBoundingClientRect();
+    if (event.clientX - frameBox.left <= Z_LEFT_PX) setHeightAt(bench, axis, event.clientY - frameBox.top);
+  };
+  const base = axis.toPx(0);
+  const [left, right] = [frame.toX(-platform.width_mm / 2), frame.toX(platform.width_mm / 2)];
+  return (
+    <div ref={element} className="elevation-canvas" data-testid="elevation-view" onPointerDown={press}>
+      {size.width > 0 && (
+        <>
+          <svg width={size.width} height={size.height} role="img" aria-label="Parts from the front">
+            <Stretches stretches={analysis.stretches} frame={frame} />
+            {fronts.map(({ silhouette, state }) => (
+              <PartFront key={silhouette.view.id} silhouette={silhouette} frame={frame} state={state} />
+            ))}
+            <rect className="platform-edge" x={left} y={base} width={Math.max(0, right - left)} height={4} />
+            <rect className="ruler-ground" x={0} y={0} width={Z_LEFT_PX} height={size.height} />
+            <ZRuler axis={axis} />
+            <text className="note" x={Math.max(Z_LEFT_PX + 4, left)} y={base + 18}>
+              platform, seen from the front
+            </text>
+          </svg>
+          <HeightHandle axis={axis} width={size.width} />
+        </>
+      )}
+    </div>
+  );
+}
