@@ -1,0 +1,64 @@
+/**
+ * The border where outline files come in: SVG or DXF text to shapes in millimetres, +x right, +y up. A file that is
+ * malformed or too large is a fault; what is well formed but no outline is counted in `leftOut`.
+ */
+import { fail, ok, type Result } from '../layout/result';
+import { readDxf } from './dxf/read';
+import { LeftOutList } from './leftOut';
+import { Budget, FURTHEST_mm, MOST_CHARACTERS, MOST_CURVES, MOST_RINGS } from './limits';
+import { nest } from './nest';
+import { readSvg } from './svg/read';
+import type { ImportSettings, OutlineImport } from './types';
+
+export { placeImport } from './place';
+export { importProblems } from './problems';
+export { DRAWING_UNITS, MM_PER_UNIT } from './units';
+export type * from './types';
+
+const CHARACTERS_PER_MB = 1_000_000;
+
+/**
+ * Reads an outline file.
+ * @param name file name; its ending decides the kind, the text's beginning where the ending is another
+ * @param text the file's text (a DXF in binary form is recognised and refused)
+ */
+export function readOutlines(name: string, text: string, settings: ImportSettings): Result<OutlineImport> {
+  if (text.length > MOST_CHARACTERS) {
+    const found = Math.ceil(text.length / CHARACTERS_PER_MB);
+    return fail('outlines-too-large', { found, limit: MOST_CHARACTERS / CHARACTERS_PER_MB });
+  }
+  const plain = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  const kind = kindOf(name, plain);
+  if (kind === null) return fail('outlines-unknown-kind', { name });
+  const leftOut = new LeftOutList();
+  const budget = new Budget();
+  const found =
+    kind === 'svg' ? readSvg(plain, settings, leftOut, budget) : readDxf(plain, settings, leftOut, budget);
+  if (!found.ok) return found;
+  const { rings, unit, repaired } = found.value;
+  if (!budget.left || rings.length > MOST_RINGS) return fail('outlines-too-much', { found: MOST_CURVES });
+  const far = furthest(rings.map(({ ring }) => ring));
+  if (!(far <= FURTHEST_mm))
+    return fail('outlines-too-far', { found: far.toPrecision(3), limit: FURTHEST_mm });
+  const nesting = nest(rings);
+  for (const duplicate of nesting.duplicates) leftOut.add('duplicate', duplicate);
+  const list = leftOut.list();
+  if (nesting.shapes.length === 0 && list.length === 0) return fail('outlines-empty', { name });
+  const box = nesting.box ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  const { shapes } = nesting;
+  return ok({ name, kind, unit, box, shapes, leftOut: list, repaired: repaired + nesting.repaired });
+}
+
+function kindOf(name: string, text: string): 'svg' | 'dxf' | null {
+  const start = text.slice(0, 1000).trimStart();
+  if (/\.svg$/i.test(name) || (start.startsWith('<') && !/\.dxf$/i.test(name))) return 'svg';
+  if (/\.dxf$/i.test(name) || /^(0\s*\r?\n\s*SECTION|999\s*\r?\n)/.test(start)) return 'dxf';
+  return start.startsWith('AutoCAD Binary DXF') ? 'dxf' : null;
+}
+
+/** Largest distance from the origin along x or y; NaN where a coordinate is no number. */
+function furthest(rings: readonly Float64Array[]): number {
+  let far = 0;
+  for (const ring of rings) for (const value of ring) far = Math.max(far, Math.abs(value));
+  return far;
+}
