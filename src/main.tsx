@@ -1,0 +1,28 @@
+/**
+ * Opens the work of the last visit, or the demo plate, and draws the workbench.
+ */
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { analyse } from './build/analyse';
+import { pagePorts } from './commands/pagePorts';
+import { demoLayout } from './layout/demo';
+import { Workbench } from './screens/Workbench';
+import { openWorkbench } from './store/open';
+import { storageOf } from './store/persist';
+
+const root = document.getElementById('root');
+if (root === null) throw new Error('main: expected an element with the id "root", found none');
+
+const { bench } = openWorkbench({
+  first: demoLayout,
+  analyse,
+  storage: storageOf(() => window.localStorage),
+  pages: [window, document],
+});
+const { download } = pagePorts(document, { showImport: () => undefined, showDialog: () => undefined });
+
+createRoot(root).render(
+  <StrictMode>
+    <Workbench bench={bench} download={download} />
+  </StrictMode>,
+);

@@ -1,0 +1,119 @@
+/**
+ * A field for one number with its unit. Enter or leaving the field commits, Escape restores, the up and down arrows
+ * step (with Shift ten steps; a held arrow is one history entry). Text that cannot be read shows its message and the
+ * old value stays in the layout.
+ */
+import type { KeyboardEvent } from 'react';
+import { useId, useState } from 'react';
+import { messageAdvice, messageText } from '../../layout/messages';
+import type { Fault } from '../../layout/result';
+import type { Reading } from './readField';
+import { readField, stepField } from './readField';
+
+export interface TypedFieldProps extends Reading {
+  readonly label: string;
+  readonly value: number;
+  readonly step: number;
+  readonly disabled?: boolean;
+  readonly testId?: string;
+  readonly hint?: string;
+  format(value: number): string;
+  /** Takes the value; returns why where it is refused. */
+  onCommit(value: number): Fault | null | void;
+  /** A held arrow key begins and ends one gesture. */
+  onHold?(phase: 'begin' | 'end'): void;
+}
+
+interface Draft {
+  readonly text: string;
+  readonly fault: Fault | null;
+}
+
+function useDraft(props: TypedFieldProps) {
+  const [draft, setDraft] = useState<Draft | null>(null);
+  const commit = (): void => {
+    if (draft === null) return;
+    const read = readField(draft.text, props);
+    if (!read.ok) {
+      setDraft({ text: draft.text, fault: read.fault });
+      return;
+    }
+    const refused = read.value === props.value ? null : (props.onCommit(read.value) ?? null);
+    setDraft(refused === null ? null : { text: draft.text, fault: refused });
+  };
+  return {
+    draft,
+    commit,
+    type: (text: string) => setDraft({ text, fault: null }),
+    restore: () => setDraft(null),
+  };
+}
+
+function useKeys(props: TypedFieldProps, edit: ReturnType<typeof useDraft>) {
+  const [held, setHeld] = useState(false);
+  const release = (): void => {
+    if (held) props.onHold?.('end');
+    setHeld(false);
+  };
+  const step = (event: KeyboardEvent, direction: 1 | -1): void => {
+    event.preventDefault();
+    if (!held) props.onHold?.('begin');
+    setHeld(true);
+    edit.restore();
+    props.onCommit(stepField(props.value, props.step * (event.shiftKey ? 10 : 1), direction, props));
+  };
+  const press = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter') edit.commit();
+    if (event.key === 'ArrowUp') step(event, 1);
+    if (event.key === 'ArrowDown') step(event, -1);
+    if (event.key === 'Escape' && edit.draft !== null) {
+      event.stopPropagation();
+      edit.restore();
+    }
+  };
+  return { press, release };
+}
+
+/** Label, input, unit and, where needed, the message. */
+export function TypedField(props: TypedFieldProps) {
+  const id = useId();
+  const edit = useDraft(props);
+  const keys = useKeys(props, edit);
+  const fault = edit.draft?.fault ?? null;
+  return (
+    <div className="field">
+      <label htmlFor={id} title={props.hint}>
+        {props.label}
+      </label>
+      <span className="field-box" data-invalid={fault !== null || undefined}>
+        <input
+          id={id}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          spellCheck={false}
+          disabled={props.disabled}
+          data-testid={props.testId}
+          aria-invalid={fault !== null}
+          aria-describedby={fault === null ? undefined : `${id}-fault`}
+          value={edit.draft?.text ?? props.format(props.value)}
+          onChange={(event) => edit.type(event.target.value)}
+          onFocus={(event) => event.target.select()}
+          onBlur={() => {
+            keys.release();
+            edit.commit();
+          }}
+          onKeyDown={keys.press}
+          onKeyUp={keys.release}
+        />
+        {props.unit !== '' && <span className="field-unit">{props.unit}</span>}
+      </span>
+      {fault !== null && (
+        <p className="field-fault" id={`${id}-fault`} role="alert">
+          {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)} Kept:{' '}
+          {props.format(props.value)} {props.unit}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,56 @@
+/**
+ * The typed fields of the panels: lengths ("25,4 mm", "1 in"), angles, plain numbers and counts. Each commit is one
+ * change under the field's label.
+ */
+import { formatField } from '../../units/format';
+import { parseAngle, parseLength, parseNumber } from '../../units/parse';
+import type { Layout } from '../../layout/types';
+import type { Result } from '../../layout/result';
+import { useEdit } from '../useEdit';
+import type { FieldLimits } from './readField';
+import { TypedField } from './TypedField';
+
+export interface FieldProps extends FieldLimits {
+  readonly label: string;
+  readonly value: number;
+  readonly testId?: string;
+  readonly disabled?: boolean;
+  readonly hint?: string;
+  readonly step?: number;
+  readonly unit?: string;
+  /** The document after the new value, or why it is refused. */
+  recipe(layout: Layout, value: number): Layout | Result<Layout>;
+}
+
+function DocumentField(
+  props: FieldProps & {
+    parse: (text: string) => Result<number>;
+    readonly unit: string;
+    readonly step: number;
+  },
+) {
+  const edit = useEdit();
+  const { recipe, ...shown } = props;
+  return (
+    <TypedField
+      {...shown}
+      what={props.label}
+      format={formatField}
+      onCommit={(value) => edit.change(props.label, (layout) => recipe(layout, value))}
+      onHold={edit.hold(props.label)}
+    />
+  );
+}
+
+/** A length in millimetres; the arrows step by 1 mm unless told otherwise. */
+export const LengthField = (props: FieldProps) => (
+  <DocumentField unit="mm" step={1} {...props} parse={parseLength} />
+);
+/** An angle in degrees, 0 ≤ a < 360. */
+export const AngleField = (props: FieldProps) => (
+  <DocumentField unit="°" step={1} {...props} parse={parseAngle} />
+);
+/** A bare number in the unit shown beside it. */
+export const NumberField = (props: FieldProps) => (
+  <DocumentField unit="" step={1} {...props} parse={parseNumber} />
+);

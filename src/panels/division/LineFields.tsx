@@ -1,0 +1,132 @@
+/**
+ * Every zone line as a number: the crossing point of the quadrants, each line between strips, the strips' count and
+ * direction, the shared band. Millimetres on the platform.
+ */
+import { MOST_STRIPS, FEWEST_STRIPS } from '../../commands/operations';
+import {
+  addStrip,
+  removeStrip,
+  setSharedBand,
+  setStripCount,
+  setStripDirection,
+  setZoneLine,
+} from '../../commands/operations';
+import type { Platform, QuadrantsZoning, StripsZoning } from '../../layout/types';
+import { formatMm } from '../../units/format';
+import { AngleField, LengthField, NumberField } from '../controls/fields';
+import { SliderLine } from '../controls/SliderLine';
+import { useEdit } from '../useEdit';
+
+export function CrossingFields({ zoning }: { readonly zoning: QuadrantsZoning }) {
+  const [x, y] = zoning.at_mm;
+  return (
+    <>
+      <LengthField
+        label="crossing x"
+        value={x}
+        testId="crossing-x"
+        recipe={(layout, c) => setZoneLine(layout, { kind: 'quadrantX' }, c)}
+      />
+      <LengthField
+        label="crossing y"
+        value={y}
+        testId="crossing-y"
+        recipe={(layout, c) => setZoneLine(layout, { kind: 'quadrantY' }, c)}
+      />
+    </>
+  );
+}
+
+function StripButtons({ count }: { readonly count: number }) {
+  const edit = useEdit();
+  return (
+    <div className="row">
+      <button
+        type="button"
+        className="button"
+        disabled={count >= MOST_STRIPS}
+        onClick={() => edit.press('add a strip', (layout) => addStrip(layout))}
+      >
+        Cut the widest
+      </button>
+      <button
+        type="button"
+        className="button"
+        disabled={count <= FEWEST_STRIPS}
+        onClick={() => edit.press('remove a strip', (layout) => removeStrip(layout))}
+      >
+        Merge the narrowest
+      </button>
+    </div>
+  );
+}
+
+export function StripFields({ zoning }: { readonly zoning: StripsZoning }) {
+  const axis = zoning.run_deg === 90 ? 'x' : zoning.run_deg === 0 ? 'y' : 'line';
+  return (
+    <>
+      <NumberField
+        label="strips, equal widths"
+        value={zoning.lasers.length}
+        min={FEWEST_STRIPS}
+        max={MOST_STRIPS}
+        whole
+        testId="strip-count"
+        recipe={setStripCount}
+      />
+      <AngleField
+        label="strips run along"
+        value={zoning.run_deg}
+        step={5}
+        testId="strip-direction"
+        hint="90°: side by side in x; 0°: front to back in y"
+        recipe={setStripDirection}
+      />
+      {zoning.lines_mm.map((c, index) => (
+        <LengthField
+          key={`${index} of ${zoning.lines_mm.length}`}
+          label={`line ${index + 1}, ${axis}`}
+          value={c}
+          testId={`strip-line-${index}`}
+          recipe={(layout, value) => setZoneLine(layout, { kind: 'strip', index }, value)}
+        />
+      ))}
+      <StripButtons count={zoning.lasers.length} />
+    </>
+  );
+}
+
+interface BandProps {
+  readonly width_mm: number;
+  readonly platform: Platform;
+}
+
+export function SharedBandFields({ width_mm, platform }: BandProps) {
+  const edit = useEdit();
+  const most = Math.max(platform.width_mm, platform.depth_mm);
+  return (
+    <>
+      <LengthField
+        label="shared band"
+        value={width_mm}
+        min={0}
+        max={most}
+        step={5}
+        testId="shared-band"
+        recipe={setSharedBand}
+      />
+      <SliderLine
+        label="Width of the shared band"
+        value={width_mm}
+        min={0}
+        max={most}
+        step={5}
+        valueText={formatMm(width_mm)}
+        testId="shared-band-slider"
+        onHold={edit.hold('shared band')}
+        onChange={(value) => edit.press('shared band', (layout) => setSharedBand(layout, value))}
+      />
+      <p className="hint">The strip that either of two neighbours may take; its load counts once.</p>
+    </>
+  );
+}

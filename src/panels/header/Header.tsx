@@ -1,0 +1,107 @@
+/**
+ * The sheet's header: name, division, rule for shared load, undo and redo, file, ground, help.
+ */
+import { lazy, Suspense, useState } from 'react';
+import { useBench, useHistory } from '../../canvas/bench';
+import { setTexts } from '../../commands/operations';
+import { Segmented } from '../controls/Segmented';
+import { TextField } from '../controls/TextField';
+import { keyText, useCommand } from '../useCommands';
+import { CommandButton } from './CommandButton';
+import { DivisionSwitch } from './DivisionSwitch';
+import { GroundIcon, RedoIcon, UndoIcon } from './icons';
+import './header.css';
+
+const FileMenu = lazy(() => import('./FileMenu'));
+
+function RuleSwitch() {
+  const rule = useBench((state) => state.layout.allocation);
+  const commands = {
+    balanced: useCommand('allocate-balanced'),
+    wholeParts: useCommand('allocate-whole-parts'),
+  };
+  const option = (value: keyof typeof commands, word: string) => ({
+    value,
+    label: commands[value].command.label,
+    content: (
+      <>
+        {word} <span className="key">{keyText(commands[value].command.keys[0] ?? '')}</span>
+      </>
+    ),
+  });
+  return (
+    <Segmented
+      label="Rule for shared load"
+      value={rule}
+      options={[option('balanced', 'Balanced'), option('wholeParts', 'Whole parts')]}
+      onChoose={(next) => commands[next].run()}
+    />
+  );
+}
+
+function HistoryButtons() {
+  const { undo, redo } = useHistory();
+  return (
+    <div className="row">
+      <CommandButton id="undo" label={undo === null ? 'Undo' : `Undo: ${undo}`}>
+        <UndoIcon />
+      </CommandButton>
+      <CommandButton id="redo" label={redo === null ? 'Redo' : `Redo: ${redo}`}>
+        <RedoIcon />
+      </CommandButton>
+    </div>
+  );
+}
+
+/** The button alone until it is pressed; the menu comes with its own code. */
+function FileButton() {
+  const [wanted, setWanted] = useState(false);
+  const button = (
+    <button
+      type="button"
+      className="button"
+      aria-haspopup="menu"
+      data-testid="file-menu"
+      onClick={() => setWanted(true)}
+    >
+      File
+    </button>
+  );
+  if (!wanted) return button;
+  return (
+    <Suspense fallback={button}>
+      <FileMenu />
+    </Suspense>
+  );
+}
+
+function LayoutName() {
+  const name = useBench((state) => state.layout.name);
+  return (
+    <TextField
+      bare
+      label="name of the layout"
+      value={name}
+      testId="layout-name"
+      recipe={(layout, next) => setTexts(layout, { name: next })}
+    />
+  );
+}
+
+export function Header() {
+  return (
+    <header className="header">
+      <h1 className="visually-hidden">Evenplate</h1>
+      <LayoutName />
+      <DivisionSwitch />
+      <RuleSwitch />
+      <span className="header-gap" />
+      <HistoryButtons />
+      <FileButton />
+      <CommandButton id="theme">
+        <GroundIcon />
+      </CommandButton>
+      <CommandButton id="help">?</CommandButton>
+    </header>
+  );
+}

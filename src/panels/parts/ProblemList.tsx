@@ -1,0 +1,53 @@
+/**
+ * What is wrong with the plate and what to do about it. A click selects the parts concerned; with nothing wrong the
+ * list says how many checks it stands for.
+ */
+import { useWorkbench } from '../../canvas/bench';
+import { useAnalysis } from '../../canvas/bench';
+import type { Problem } from '../../build/types';
+import { messageAdvice, messageText } from '../../layout/messages';
+import { useLight, useLit } from '../useLight';
+
+function ProblemRow({ problem, index }: { readonly problem: Problem; readonly index: number }) {
+  const bench = useWorkbench();
+  const light = useLight(`problem:${index}`);
+  const lit = useLit(`problem:${index}`);
+  return (
+    <li>
+      <button
+        type="button"
+        className="problem"
+        data-lit={lit || undefined}
+        data-code={problem.code}
+        onClick={() => bench.setView({ selection: problem.parts })}
+        {...light}
+      >
+        <b className="problem-mark">{index + 1}</b>
+        <span>
+          {messageText(problem.code, problem.params)} {messageAdvice(problem.code, problem.params)}
+          {problem.blocks && <em> Blocks hand-over.</em>}
+        </span>
+      </button>
+    </li>
+  );
+}
+
+export function ProblemList() {
+  const { problems, checks } = useAnalysis();
+  return (
+    <section className="problems" aria-label="Problems" data-testid="problems">
+      <h2 className="block-title">
+        PROBLEMS <span data-testid="problem-count">{problems.length}</span>
+      </h2>
+      {problems.length === 0 ? (
+        <p className="hint">No problems found ({checks} checks).</p>
+      ) : (
+        <ol>
+          {problems.map((problem, index) => (
+            <ProblemRow key={`${problem.code} ${problem.parts.join(' ')}`} problem={problem} index={index} />
+          ))}
+        </ol>
+      )}
+    </section>
+  );
+}

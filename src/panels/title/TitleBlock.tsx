@@ -1,0 +1,85 @@
+/**
+ * The title block at the foot of the sheet (fields as in ISO 7200): units, machine, process, layers, hours, checksum,
+ * state, and the cautions that belong to every sheet.
+ */
+import { useEffect, useState } from 'react';
+import { useAnalysis } from '../../canvas/bench';
+import type { Analysis } from '../../build/types';
+import { checksum } from '../../layout/checksum';
+import type { Layout } from '../../layout/types';
+import { formatHours } from '../../units/format';
+import './title.css';
+
+export interface SheetState {
+  readonly text: string;
+  readonly blocked: boolean;
+}
+
+/** "NOT FOR USE" while anything blocks hand-over; otherwise a draft, which nobody has released. */
+export function sheetState(analysis: Analysis): SheetState {
+  const blocking = analysis.problems.filter((problem) => problem.blocks).length;
+  if (blocking > 0) return { text: 'NOT FOR USE', blocked: true };
+  return { text: analysis.layout.parts.length === 0 ? 'empty plate' : 'draft, not released', blocked: false };
+}
+
+interface CellProps {
+  readonly label: string;
+  readonly value: string;
+  readonly testId?: string;
+  readonly warn?: boolean;
+}
+
+function Cell({ label, value, testId, warn }: CellProps) {
+  return (
+    <div className="title-cell" data-warn={warn || undefined}>
+      <dt>{label}</dt>
+      <dd data-testid={testId} title={value}>
+        {value}
+      </dd>
+    </div>
+  );
+}
+
+/** A checksum reads the whole layout: it is worked out once the layout has been still for this long. */
+const STILL_MS = 150;
+const PENDING = '············';
+
+/** The checksum of this layout; dots while the layout is still changing. */
+function useChecksum(layout: Layout): string {
+  const [known, setKnown] = useState<{ readonly layout: Layout; readonly sum: string } | null>(null);
+  useEffect(() => {
+    const timer = setTimeout(() => setKnown({ layout, sum: checksum(layout) }), STILL_MS);
+    return () => clearTimeout(timer);
+  }, [layout]);
+  return known?.layout === layout ? known.sum : PENDING;
+}
+
+function Checksum({ layout }: { readonly layout: Layout }) {
+  return <Cell label="checksum" value={useChecksum(layout)} testId="checksum" />;
+}
+
+export function TitleBlock() {
+  const analysis = useAnalysis();
+  const { machine, process } = analysis.layout;
+  const { layers, time_h } = analysis.build;
+  const state = sheetState(analysis);
+  return (
+    <footer className="title-block" aria-label="Title block">
+      <dl>
+        <Cell label="program" value="Evenplate" />
+        <Cell label="units" value="mm, s, °" />
+        <Cell label="machine" value={machine.name} />
+        <Cell label="process" value={process.name} />
+        <Cell label="layers" value={`${layers} × ${process.layer_mm} mm`} testId="layers" />
+        <Cell label="build, estimate" value={formatHours(time_h)} />
+        <Checksum layout={analysis.layout} />
+        <Cell label="state" value={state.text} testId="sheet-state" warn={state.blocked} />
+      </dl>
+      <p className="caution">
+        A plan and an estimate, unvalidated by measurement for several lasers. The machine maker’s
+        instructions, site rules, local law and trained people decide. Hatching shows who exposes, not the
+        scan direction.
+      </p>
+    </footer>
+  );
+}

@@ -1,0 +1,48 @@
+/**
+ * Commands for buttons: the one list of src/commands, run with the page's own ports. A button shows its command's keys
+ * and is off where the command does not apply.
+ */
+import type { ReactNode } from 'react';
+import { createContext, useContext } from 'react';
+import { command, runCommand } from '../commands';
+import type { Command, Context } from '../commands/types';
+
+const CommandContext = createContext<Context | null>(null);
+
+export function CommandProvider({ context, children }: { context: Context; children: ReactNode }) {
+  return <CommandContext value={context}>{children}</CommandContext>;
+}
+
+export interface BoundCommand {
+  readonly command: Command;
+  readonly enabled: boolean;
+  run(): void;
+}
+
+/** The command of that id, ready to be pressed. Whoever uses it re-renders by what the command's `when` reads. */
+export function useCommand(id: string): BoundCommand {
+  const context = useContext(CommandContext);
+  if (context === null) throw new Error('useCommand: expected a CommandProvider above, found none');
+  const found = command(id);
+  return { command: found, enabled: found.when(context), run: () => void runCommand(id, context) };
+}
+
+const SIGNS: Readonly<Record<string, string>> = {
+  ArrowLeft: '←',
+  ArrowRight: '→',
+  ArrowUp: '↑',
+  ArrowDown: '↓',
+  Delete: 'Del',
+  Escape: 'Esc',
+  PageUp: 'PgUp',
+  PageDown: 'PgDn',
+};
+
+/** A key as it is written on buttons: "Ctrl+Z", "Q", "PgUp". */
+export function keyText(keys: string): string {
+  if (keys === '+') return keys;
+  return keys
+    .split(/(?<=.)\+/)
+    .map((key) => SIGNS[key] ?? (key.length === 1 ? key.toUpperCase() : key))
+    .join('+');
+}

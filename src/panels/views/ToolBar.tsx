@@ -1,0 +1,79 @@
+/**
+ * What the pointer does on the plan, one picture and one key each, and the height that newly drawn parts get.
+ */
+import { useBench, useWorkbench } from '../../canvas/bench';
+import { COMMANDS } from '../../commands';
+import type { Tool } from '../../store/types';
+import { formatField } from '../../units/format';
+import { parseLength } from '../../units/parse';
+import { Segmented } from '../controls/Segmented';
+import { TypedField } from '../controls/TypedField';
+import { CommandButton } from '../header/CommandButton';
+import { TOOL_ICONS } from '../header/icons';
+import { keyText } from '../useCommands';
+
+const PREFIX = 'tool-';
+const OPTIONS = COMMANDS.filter(({ id }) => id.startsWith(PREFIX)).map(({ id, label, keys }) => {
+  const value = id.slice(PREFIX.length) as Tool;
+  const key = keyText(keys[0] ?? '');
+  return {
+    value,
+    label,
+    title: `${label} (${key})`,
+    content: (
+      <>
+        {TOOL_ICONS[value]}
+        <span className="key">{key}</span>
+      </>
+    ),
+  };
+});
+const DRAWS: readonly Tool[] = ['rectangle', 'disc', 'ring', 'polygon'];
+
+function DrawHeight() {
+  const bench = useWorkbench();
+  const value = useBench((state) => state.view.drawHeight_mm);
+  return (
+    <TypedField
+      label="height"
+      what="height"
+      unit="mm"
+      parse={parseLength}
+      format={formatField}
+      min={0.001}
+      max={10_000}
+      step={1}
+      value={value}
+      testId="draw-height"
+      onCommit={(drawHeight_mm) => bench.setView({ drawHeight_mm })}
+    />
+  );
+}
+
+export function ToolBar() {
+  const bench = useWorkbench();
+  const tool = useBench((state) => state.view.tool);
+  return (
+    <>
+      <Segmented
+        label="Tool"
+        value={tool}
+        options={OPTIONS}
+        onChoose={(next) => bench.setView({ tool: next })}
+      />
+      {DRAWS.includes(tool) && <DrawHeight />}
+    </>
+  );
+}
+
+export function ZoomButtons() {
+  useBench((state) => state.view.camera);
+  useBench((state) => state.view.fitted);
+  return (
+    <div className="row zoom-buttons">
+      <CommandButton id="zoom-out">−</CommandButton>
+      <CommandButton id="zoom-in">+</CommandButton>
+      <CommandButton id="zoom-fit">Fit</CommandButton>
+    </div>
+  );
+}

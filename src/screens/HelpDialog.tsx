@@ -1,0 +1,59 @@
+/**
+ * The keys, made from the one list of commands, and what the pointer does.
+ */
+import { COMMANDS } from '../commands';
+import type { Command, CommandGroup } from '../commands/types';
+import { keyText } from '../panels/useCommands';
+import { Cautions } from './Cautions';
+import { Sheet } from './Sheet';
+
+const GROUPS: readonly { readonly group: CommandGroup; readonly title: string }[] = [
+  { group: 'division', title: 'Division' },
+  { group: 'part', title: 'Parts' },
+  { group: 'draw', title: 'Tools' },
+  { group: 'edit', title: 'Edit' },
+  { group: 'view', title: 'View' },
+  { group: 'file', title: 'File' },
+  { group: 'help', title: 'Help' },
+];
+
+const withKeys = (group: CommandGroup): readonly Command[] =>
+  COMMANDS.filter((entry) => entry.group === group && entry.keys.length > 0);
+
+function Group({ group, title }: (typeof GROUPS)[number]) {
+  return (
+    <section>
+      <h3>{title}</h3>
+      <dl className="keys">
+        {withKeys(group).map(({ id, label, keys }) => (
+          <div key={id}>
+            <dt>
+              {keys.map((key) => (
+                <kbd key={key}>{keyText(key)}</kbd>
+              ))}
+            </dt>
+            <dd>{label}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}
+
+export default function HelpDialog({ onClose }: { onClose(): void }) {
+  return (
+    <Sheet title="Keys and help" wide onClose={onClose}>
+      <p className="hint">
+        Every figure of the readout says what it means when the pointer rests on it or the Tab key reaches it.
+        Fields read “25,4 mm”, “1 in” and “1/4 in”; Enter commits, Escape restores, the arrow keys step. The
+        wheel zooms at the pointer; Shift adds to the selection; Alt drags without snapping to 0.1 mm.
+      </p>
+      <div className="key-groups">
+        {GROUPS.map((entry) => (
+          <Group key={entry.group} {...entry} />
+        ))}
+      </div>
+      <Cautions />
+    </Sheet>
+  );
+}

@@ -1,0 +1,131 @@
+/**
+ * The left column: parts, division, machine, process behind tabs, problems below. On narrow screens only a rail of
+ * pictures stands; a press lays the column over the plan, Escape or a second press puts it away.
+ */
+import { Tabs } from 'radix-ui';
+import type { ReactNode } from 'react';
+import { lazy, Suspense } from 'react';
+import { useAnalysis } from '../canvas/bench';
+import { PartsPanel } from '../panels/parts/PartsPanel';
+import { ProblemList } from '../panels/parts/ProblemList';
+import { DivisionIcon } from '../panels/division/icons';
+import './list.css';
+
+const DivisionPanel = lazy(() =>
+  import('../panels/division/DivisionPanel').then((m) => ({ default: m.DivisionPanel })),
+);
+const MachinePanel = lazy(() =>
+  import('../panels/machine/MachinePanel').then((m) => ({ default: m.MachinePanel })),
+);
+const ProcessPanel = lazy(() =>
+  import('../panels/process/ProcessPanel').then((m) => ({ default: m.ProcessPanel })),
+);
+
+export type ListTab = 'parts' | 'division' | 'machine' | 'process';
+
+interface Entry {
+  readonly tab: ListTab;
+  readonly label: string;
+  readonly picture: ReactNode;
+  readonly panel: ReactNode;
+}
+
+const line = (d: string): ReactNode => (
+  <svg width="17" height="17" viewBox="0 0 17 17" aria-hidden="true" fill="none" stroke="currentColor">
+    <path d={d} strokeWidth="1.5" />
+  </svg>
+);
+
+const ENTRIES: readonly Entry[] = [
+  {
+    tab: 'parts',
+    label: 'Parts',
+    picture: line('M2 3.5h13M2 8.5h13M2 13.5h13'),
+    panel: <PartsPanel />,
+  },
+  {
+    tab: 'division',
+    label: 'Division',
+    picture: <DivisionIcon choice="quadrants" />,
+    panel: <DivisionPanel />,
+  },
+  {
+    tab: 'machine',
+    label: 'Machine',
+    picture: line('M2 15.5V9.5h13v6M4 9.5l4.5-8 4.5 8'),
+    panel: <MachinePanel />,
+  },
+  {
+    tab: 'process',
+    label: 'Process',
+    picture: line('M2 14 14 2M2 9l7-7M7 15l8-8'),
+    panel: <ProcessPanel />,
+  },
+];
+
+interface ListColumnProps {
+  readonly tab: ListTab;
+  /** Narrow screens: the column lies over the plan. */
+  readonly open: boolean;
+  onTab(tab: ListTab): void;
+  onOpen(open: boolean): void;
+}
+
+function RailProblems({ onOpen }: { onOpen(): void }) {
+  const { problems } = useAnalysis();
+  return (
+    <button
+      type="button"
+      className="rail-problems"
+      aria-label={`${problems.length} problems`}
+      data-warn={problems.length > 0 || undefined}
+      onClick={onOpen}
+    >
+      {problems.length}
+    </button>
+  );
+}
+
+export function ListColumn({ tab, open, onTab, onOpen }: ListColumnProps) {
+  const press = (next: ListTab): void => {
+    onOpen(next !== tab || !open);
+    onTab(next);
+  };
+  return (
+    <Tabs.Root
+      className="view list"
+      value={tab}
+      orientation="horizontal"
+      activationMode="manual"
+      data-open={open || undefined}
+      onKeyDown={(event) => {
+        if (event.key === 'Escape' && open) onOpen(false);
+      }}
+    >
+      <Tabs.List className="tabs" aria-label="Lists and settings">
+        {ENTRIES.map((entry) => (
+          <Tabs.Trigger
+            key={entry.tab}
+            className="tab"
+            value={entry.tab}
+            title={entry.label}
+            data-testid={`tab-${entry.tab}`}
+            onClick={() => press(entry.tab)}
+          >
+            <span className="tab-picture">{entry.picture}</span>
+            <span className="tab-label">{entry.label}</span>
+          </Tabs.Trigger>
+        ))}
+        <RailProblems onOpen={() => onOpen(!open)} />
+      </Tabs.List>
+      <div className="list-body">
+        {ENTRIES.map((entry) => (
+          <Tabs.Content key={entry.tab} className="tab-panel" value={entry.tab} tabIndex={-1}>
+            <Suspense fallback={<p className="hint">Loading …</p>}>{entry.panel}</Suspense>
+          </Tabs.Content>
+        ))}
+        <ProblemList />
+      </div>
+    </Tabs.Root>
+  );
+}

@@ -1,0 +1,29 @@
+/**
+ * What could not be done, one sentence each, with what is accepted; the layout is untouched. Each can be put away.
+ */
+import { useBench, useWorkbench } from '../canvas/bench';
+import { messageAdvice, messageText } from '../layout/messages';
+
+export function Notices() {
+  const bench = useWorkbench();
+  const notices = useBench((state) => state.view.notices);
+  return (
+    <div className="notices" role="status" aria-live="polite" data-testid="notices">
+      {notices.map(({ id, fault }) => (
+        <div key={id} className="notice">
+          <p>
+            {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)}
+          </p>
+          <button
+            type="button"
+            className="button"
+            aria-label="Put this message away"
+            onClick={() => bench.dismissNotice(id)}
+          >
+            ×
+          </button>
+        </div>
+      ))}
+    </div>
+  );
+}

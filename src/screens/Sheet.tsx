@@ -1,0 +1,37 @@
+/**
+ * The frame of every dialog: title, body, a button that closes. Loaded with the first dialog.
+ */
+import { Dialog } from 'radix-ui';
+import type { ReactNode } from 'react';
+import './dialogs.css';
+
+interface SheetProps {
+  readonly title: string;
+  readonly wide?: boolean;
+  readonly children: ReactNode;
+  onClose(): void;
+}
+
+export function Sheet({ title, wide = false, children, onClose }: SheetProps) {
+  return (
+    <Dialog.Root open onOpenChange={(open) => !open && onClose()}>
+      <Dialog.Portal>
+        <Dialog.Overlay className="overlay" />
+        <Dialog.Content
+          className="dialog"
+          data-wide={wide || undefined}
+          aria-describedby={undefined}
+          onKeyDown={(event) => event.stopPropagation()}
+        >
+          <header className="dialog-head">
+            <Dialog.Title>{title}</Dialog.Title>
+            <Dialog.Close className="button" aria-label="Close">
+              ×
+            </Dialog.Close>
+          </header>
+          <div className="dialog-body">{children}</div>
+        </Dialog.Content>
+      </Dialog.Portal>
+    </Dialog.Root>
+  );
+}

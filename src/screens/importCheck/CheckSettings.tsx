@@ -1,0 +1,133 @@
+/**
+ * What holds for the whole drawing: unit, mirror, turn, height and copies of all; and what was left out.
+ */
+import { Choice } from '../../panels/controls/Choice';
+import { TypedField } from '../../panels/controls/TypedField';
+import type { ImportUnit, OutlineImport } from '../../import/types';
+import { formatField } from '../../units/format';
+import { parseAngle, parseLength, parseNumber } from '../../units/parse';
+import type { Choices } from './choices';
+import { unitText } from './choices';
+import { leftOutText } from './leftOutText';
+
+const UNITS: readonly ImportUnit[] = ['mm', 'cm', 'm', 'in', 'ft', 'um', 'mil', 'px', 'pt'];
+
+interface SettingsProps {
+  readonly imported: OutlineImport;
+  readonly choices: Choices;
+  onChange(choices: Choices): void;
+}
+
+function UnitChoice({ imported, choices, onChange }: SettingsProps) {
+  const said = imported.unit?.from === 'chosen' ? 'as the file says' : unitText(imported);
+  return (
+    <div className="field wide" data-ask={imported.unit === null || undefined}>
+      <Choice<ImportUnit | ''>
+        label="unit"
+        testId="import-unit"
+        value={choices.unit ?? ''}
+        options={[{ value: '', label: said }, ...UNITS.map((unit) => ({ value: unit, label: unit }))]}
+        onChoose={(unit) => onChange({ ...choices, unit: unit === '' ? null : unit })}
+      />
+      {imported.unit === null && (
+        <p className="hint" data-testid="import-unit-asked">
+          The drawing does not say its unit. Compare the size with the part and choose.
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Mirrors({ choices, onChange }: Omit<SettingsProps, 'imported'>) {
+  return (
+    <>
+      <label className="switch">
+        <input
+          type="checkbox"
+          checked={choices.mirrorX}
+          data-testid="import-mirror-x"
+          onChange={(event) => onChange({ ...choices, mirrorX: event.target.checked })}
+        />
+        mirror left and right
+      </label>
+      <label className="switch">
+        <input
+          type="checkbox"
+          checked={choices.mirrorY}
+          onChange={(event) => onChange({ ...choices, mirrorY: event.target.checked })}
+        />
+        mirror front and back
+      </label>
+    </>
+  );
+}
+
+function LeftOutList({ imported }: { readonly imported: OutlineImport }) {
+  const { leftOut, repaired } = imported;
+  if (leftOut.length === 0 && repaired === 0)
+    return (
+      <p className="hint" data-testid="left-out">
+        Nothing was left out.
+      </p>
+    );
+  return (
+    <section className="check-left-out" data-testid="left-out">
+      {leftOut.length > 0 && <h3>Left out</h3>}
+      <ul>
+        {leftOut.map((entry) => (
+          <li key={`${entry.kind} ${entry.what}`}>{leftOutText(entry)}</li>
+        ))}
+      </ul>
+      {repaired > 0 && <p>{repaired} outlines crossed themselves and were put right.</p>}
+    </section>
+  );
+}
+
+export function CheckSettings(props: SettingsProps) {
+  const { imported, choices, onChange } = props;
+  return (
+    <div>
+      <UnitChoice {...props} />
+      <Mirrors choices={choices} onChange={onChange} />
+      <TypedField
+        label="turn"
+        what="turn"
+        unit="°"
+        step={15}
+        value={choices.turn_deg}
+        parse={parseAngle}
+        format={formatField}
+        testId="import-turn"
+        onCommit={(turn_deg) => onChange({ ...choices, turn_deg })}
+      />
+      <TypedField
+        label="height of all"
+        what="height"
+        unit="mm"
+        step={1}
+        min={0.001}
+        max={10_000}
+        value={choices.height_mm}
+        parse={parseLength}
+        format={formatField}
+        testId="import-height"
+        onCommit={(height_mm) => onChange({ ...choices, height_mm })}
+      />
+      <TypedField
+        label="copies of each"
+        what="copies"
+        unit=""
+        step={1}
+        min={0}
+        max={100}
+        whole
+        value={choices.copies}
+        parse={parseNumber}
+        format={formatField}
+        testId="import-copies"
+        onCommit={(copies) => onChange({ ...choices, copies })}
+      />
+      <LeftOutList imported={imported} />
+    </div>
+  );
+}
