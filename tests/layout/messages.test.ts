@@ -1,0 +1,27 @@
+// One table of messages (STYLE: every message a user reads has a stable code): each says what is wrong and what to do,
+// and a sentence built from it holds every word that it asks for.
+import { describe, expect, test } from 'vitest';
+import { messageAdvice, MESSAGES, messageText, type MessageCode } from '../../src/layout/messages';
+
+const codes = Object.keys(MESSAGES) as MessageCode[];
+
+describe.each(codes)('%s', (code) => {
+  const { text, advice } = MESSAGES[code];
+  test('is a stable code in kebab case', () => {
+    expect(code).toMatch(/^[a-z]+(-[a-z0-9]+)*$/);
+  });
+  test('says what is wrong and what to do in one line each', () => {
+    expect(text).toMatch(/^[^\n]{5,200}$/);
+    expect(advice).toMatch(/^[^\n]{5,200}$/);
+  });
+  test('asks for its words in braces only', () => {
+    expect((text + advice).replace(/\{\w+\}/g, '')).not.toMatch(/[{}]/);
+  });
+});
+
+test('words are put where the braces stand, a missing one shows as ?', () => {
+  const params = { path: 'parts[3]', found: 2, zones: 4 };
+  expect(messageText('layout-laser-count', params)).toBe('parts[3] lists 2 lasers for 4 zones.');
+  expect(messageAdvice('layout-unknown-laser', { known: 'L1, L2' })).toBe('The machine has L1, L2.');
+  expect(messageText('layout-laser-count', { path: 'x' })).toBe('x lists ? lasers for ? zones.');
+});
