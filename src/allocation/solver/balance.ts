@@ -20,7 +20,7 @@ export interface BalanceOptions {
   readonly work?: number;
 }
 /** About a third of a millisecond where the proof does not come sooner. */
-export const DEFAULT_WORK = 60_000;
+export const DEFAULT_WORK = 40_000;
 
 /** Solves one group; true where its number of cuts is proven the fewest. */
 function solveGroup(

@@ -1,20 +1,28 @@
 /**
  * Which parts are cut in one group of lasers, so that the slowest keeps its time and the cut parts are the fewest.
  * First quick constructions: everything starts as divisible and parts are then placed whole, the largest first,
- * on the roomiest laser; what fits nowhere stays cut (so there is always an answer, as few cuts as a basic solution of
+ * on the roomiest laser; what fits nowhere even after an exchange (repair.ts) stays cut (so there is always an answer, as few cuts as a basic solution of
  * the linear program has or fewer). Then a search for fewer, from none upwards, that proves the number where it ends
  * within its budget. Loads in seconds.
  */
 import type { Groups } from './flow';
 import type { Fragment, Group, Item } from './groups';
 import { bestFit, copyOf, take, type Slack } from './slack';
+import { repair } from './repair';
 import { lowestOf } from './sets';
 import { equalsOf, searchTree, twinsOf, type Budget, type Tree } from './tree';
+
+/** Constructions with the largest parts held back. */
+const MOST_DIVES = 6;
 
 export interface Plan {
   /** Item → laser it is whole on, −1: cut. */
   readonly laserOf: Int32Array;
   readonly cuts: number;
+}
+/** A plan and what it leaves of the lasers' time. */
+export interface Dive extends Plan {
+  readonly slack: Slack;
 }
 
 const countCuts = (laserOf: Int32Array): number => laserOf.reduce((n, k) => (k < 0 ? n + 1 : n), 0);
@@ -42,7 +50,7 @@ export function joiners(lasers: number, items: readonly Item[], free: readonly F
 }
 
 /** Places every item that is not held back, in order; then tries the others once more, the smallest first. */
-export function dive(start: Slack, items: readonly Item[], held: Uint8Array, prefer?: Int32Array): Plan {
+export function dive(start: Slack, items: readonly Item[], held: Uint8Array, prefer?: Int32Array): Dive {
   const slack = copyOf(start);
   const laserOf = new Int32Array(items.length).fill(-1);
   const place = (i: number): void => {
@@ -53,26 +61,38 @@ export function dive(start: Slack, items: readonly Item[], held: Uint8Array, pre
   };
   for (let i = 0; i < items.length; i++) if (held[i] === 0) place(i);
   for (let i = items.length - 1; i >= 0; i--) if (held[i] === 1) place(i);
-  return { laserOf, cuts: countCuts(laserOf) };
+  return { laserOf, cuts: countCuts(laserOf), slack };
 }
 
-/** The best of a few constructions: nothing held back, the joiners held back, one more of the largest at a time. */
+/** The better of two constructions: nothing held back, and the joiners held back. */
 export function bestDive(
   start: Slack,
   items: readonly Item[],
   free: readonly Fragment[],
   prefer?: Int32Array,
-): Plan {
-  const held = new Uint8Array(items.length);
-  let best = dive(start, items, held, prefer);
-  if (best.cuts <= 1) return best;
+): Dive {
+  const first = dive(start, items, new Uint8Array(items.length), prefer);
+  if (first.cuts <= 1) return first;
   const other = dive(start, items, joiners(start.lasers, items, free), prefer);
-  if (other.cuts < best.cuts) best = other;
-  for (let i = 0; i < items.length && i + 1 < best.cuts; i++) {
+  return other.cuts < first.cuts ? other : first;
+}
+
+/** The best of a few constructions, each repaired: as above, then with more and more of the largest held back. */
+function construct(start: Slack, { decisions, free }: Group, budget: Budget): Plan {
+  const share = { left: Math.floor(budget.left / 2) };
+  const given = share.left;
+  const mend = ({ slack, laserOf, cuts }: Dive): Plan => {
+    if (cuts > 0) repair(slack, decisions, laserOf, share);
+    return { laserOf, cuts: countCuts(laserOf) };
+  };
+  let best = mend(bestDive(start, decisions, free));
+  const held = new Uint8Array(decisions.length);
+  for (let i = 0; i < Math.min(best.cuts - 1, MOST_DIVES); i++) {
     held[i] = 1;
-    const next = dive(start, items, held, prefer);
+    const next = mend(dive(start, decisions, held));
     if (next.cuts < best.cuts) best = next;
   }
+  budget.left -= given - Math.max(0, share.left);
   return best;
 }
 
@@ -99,7 +119,7 @@ export function fewestCuts(
   loads: Groups,
   budget: Budget,
 ): Plan & { readonly proven: boolean } {
-  const plan = bestDive(slack, group.decisions, group.free);
+  const plan = construct(slack, group, budget);
   let proven = true;
   for (let cuts = 0; cuts < plan.cuts; cuts++) {
     const share = { left: Math.floor(budget.left / (plan.cuts - cuts)) };
@@ -110,5 +130,5 @@ export function fewestCuts(
     if (outcome === 'found') return { laserOf: tree.laserOf, cuts: countCuts(tree.laserOf), proven };
     if (outcome === 'unknown') proven = false;
   }
-  return { ...plan, proven };
+  return { laserOf: plan.laserOf, cuts: plan.cuts, proven };
 }

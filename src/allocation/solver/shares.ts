@@ -8,7 +8,7 @@ import { bestDive } from './cuts';
 import { fill } from './flow';
 import { byMaskOf, type Fragment, type Group, type Item } from './groups';
 import { lowestOf } from './sets';
-import { mostOn, slackOf, take, takeSome, type Slack } from './slack';
+import { mostOn, slackOf, takeSome, type Slack } from './slack';
 
 /** Called for every share found; laser in the group's numbering. */
 export type Give = (fragment: Fragment, laser: number, load_s: number) => void;
@@ -62,15 +62,14 @@ export function divideAll(
   tiny_s: number,
   give: Give,
 ): void {
-  const slack = slackOf(sets, room_s, byMaskOf(fragments), tiny_s);
+  const start = slackOf(sets, room_s, byMaskOf(fragments), tiny_s);
   const items = fragments.map(itemOf);
   const prefer = Int32Array.from(fragments, ({ part }) => held.get(part) ?? 0);
-  const { laserOf } = bestDive(slack, items, [], prefer);
+  const { laserOf, slack } = bestDive(start, items, [], prefer);
   const used = new Map(held);
   fragments.forEach((fragment, i) => {
     const k = laserOf[i]!;
     if (k < 0) return;
-    take(slack, items[i]!, k, 1);
     give(fragment, k, fragment.load_s);
     used.set(fragment.part, (used.get(fragment.part) ?? 0) | (1 << k));
   });

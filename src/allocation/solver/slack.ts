@@ -19,20 +19,31 @@ export interface Slack {
   /** Per set; less than −tiny_s: overdrawn. */
   readonly left_s: Float64Array;
   readonly tiny_s: Seconds;
+  /** (set of lasers, laser) → watched sets that hold the laser but not the whole set: see crossing(). */
+  readonly crossings: Map<number, Int32Array>;
 }
 
-/** Every union of overlapping masks; null where there are too many. */
+/** Every union of overlapping masks, by ascending mask; null where there are too many. */
 export function unionsOf(masks: readonly number[]): number[] | null {
-  const seen = new Set(masks);
-  const queue = [...seen];
-  for (let head = 0; head < queue.length; head++)
-    for (const mask of masks) {
-      const union = queue[head]! | mask;
-      if ((queue[head]! & mask) === 0 || seen.has(union)) continue;
+  const queue = [...new Set(masks)].sort((a, b) => a - b);
+  const parts = Int32Array.from(queue);
+  const top = parts.at(-1) ?? 0;
+  const seen = top < MOST_SETS ? new Uint8Array(MOST_SETS) : null;
+  const others = new Set(seen === null ? queue : []);
+  if (seen !== null) for (const mask of parts) seen[mask] = 1;
+  for (let head = 0; head < queue.length; head++) {
+    const set = queue[head]!;
+    for (let i = 0; i < parts.length; i++) {
+      const mask = parts[i]!;
+      const union = set | mask;
+      if (union === set || (set & mask) === 0) continue;
+      if (seen === null ? others.has(union) : seen[union] === 1) continue;
       if (queue.length >= MOST_SETS) return null;
-      seen.add(union);
+      if (seen === null) others.add(union);
+      else seen[union] = 1;
       queue.push(union);
     }
+  }
   return queue;
 }
 
@@ -53,14 +64,28 @@ export function slackOf(sets: Int32Array, room_s: readonly Seconds[], loads: Gro
     for (const [mask, load] of loads) if ((mask & ~sets[s]!) === 0) sum -= load;
     left_s[s] = sum;
   }
-  return { lasers: room_s.length, sets, left_s, tiny_s };
+  return { lasers: room_s.length, sets, left_s, tiny_s, crossings: new Map() };
 }
 
 /** The same state, to be changed apart. */
 export const copyOf = (slack: Slack): Slack => ({ ...slack, left_s: slack.left_s.slice() });
 
-/** True where the item may go whole to laser k and all the rest still finds room. */
-export function fits({ sets, left_s, tiny_s }: Slack, { masks, loads_s }: Item, k: number): boolean {
+/** The watched sets that load of `mask` newly burdens when it goes to laser k: found once, then kept. */
+function crossing({ sets, crossings }: Slack, mask: number, k: number): Int32Array {
+  const key = mask * 32 + k;
+  let found = crossings.get(key);
+  if (found === undefined) {
+    const list: number[] = [];
+    sets.forEach((set, s) => {
+      if (((set >>> k) & 1) !== 0 && (mask & ~set) !== 0) list.push(s);
+    });
+    found = Int32Array.from(list);
+    crossings.set(key, found);
+  }
+  return found;
+}
+
+function fitsMixed({ sets, left_s, tiny_s }: Slack, { masks, loads_s }: Item, k: number): boolean {
   for (let s = 0; s < sets.length; s++) {
     const set = sets[s]!;
     if (((set >>> k) & 1) === 0) continue;
@@ -71,27 +96,35 @@ export function fits({ sets, left_s, tiny_s }: Slack, { masks, loads_s }: Item, 
   return true;
 }
 
+/** True where the item may go whole to laser k and all the rest still finds room. */
+export function fits(slack: Slack, item: Item, k: number): boolean {
+  if (item.masks.length > 1) return fitsMixed(slack, item, k);
+  const { left_s } = slack;
+  const burdened = crossing(slack, item.masks[0]!, k);
+  const least = item.loads_s[0]! - slack.tiny_s;
+  for (let i = 0; i < burdened.length; i++) if (left_s[burdened[i]!]! < least) return false;
+  return true;
+}
+
+/** Puts `load_s` of load for `mask` on laser k; less than 0 takes it back to divisible. */
+export function takeSome(slack: Slack, mask: number, load_s: Seconds, k: number): void {
+  const { left_s } = slack;
+  const burdened = crossing(slack, mask, k);
+  for (let i = 0; i < burdened.length; i++) left_s[burdened[i]!]! -= load_s;
+}
+
 /** Puts the item whole on laser k (sign 1), or takes it back to divisible (sign −1). */
-export function take({ sets, left_s }: Slack, { masks, loads_s }: Item, k: number, sign: 1 | -1): void {
-  for (let s = 0; s < sets.length; s++) {
-    const set = sets[s]!;
-    if (((set >>> k) & 1) === 0) continue;
-    for (let f = 0; f < masks.length; f++) if ((masks[f]! & ~set) !== 0) left_s[s]! -= sign * loads_s[f]!;
-  }
+export function take(slack: Slack, { masks, loads_s }: Item, k: number, sign: 1 | -1): void {
+  for (let f = 0; f < masks.length; f++) takeSome(slack, masks[f]!, sign * loads_s[f]!, k);
 }
 
 /** The most of a fragment that laser k can take with all the rest still finding room. */
-export function mostOn({ sets, left_s }: Slack, mask: number, load_s: Seconds, k: number): Seconds {
+export function mostOn(slack: Slack, mask: number, load_s: Seconds, k: number): Seconds {
+  const { left_s } = slack;
+  const burdened = crossing(slack, mask, k);
   let most = load_s;
-  for (let s = 0; s < sets.length; s++)
-    if (((sets[s]! >>> k) & 1) !== 0 && (mask & ~sets[s]!) !== 0) most = Math.min(most, left_s[s]!);
+  for (let i = 0; i < burdened.length; i++) most = Math.min(most, left_s[burdened[i]!]!);
   return Math.max(0, most);
-}
-
-/** Puts `load_s` of a fragment on laser k. */
-export function takeSome({ sets, left_s }: Slack, mask: number, load_s: Seconds, k: number): void {
-  for (let s = 0; s < sets.length; s++)
-    if (((sets[s]! >>> k) & 1) !== 0 && (mask & ~sets[s]!) !== 0) left_s[s]! -= load_s;
 }
 
 /** The laser of `among` with the most time left, −1 where there is none; the first of equals. */

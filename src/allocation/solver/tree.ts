@@ -8,6 +8,9 @@
 import type { Decision } from './groups';
 import { fits, roomiest, take, type Slack } from './slack';
 
+/** What a step costs besides its watched sets. */
+const OVERHEAD = 20;
+
 /** Work that may still be done; shared by all searches of one call. */
 export interface Budget {
   left: number;
@@ -91,7 +94,7 @@ function descend(tree: Tree, i: number, cuts: number): Outcome {
   for (let left = open(tree, i); left !== 0;) {
     const k = roomiest(slack, left);
     left &= ~(1 << k);
-    budget.left -= slack.sets.length;
+    budget.left -= slack.sets.length + OVERHEAD;
     if (budget.left < 0) return 'unknown';
     if (tried(tree, k, before) || !fits(slack, decisions[i]!, k)) continue;
     before |= 1 << k;

@@ -20,7 +20,7 @@ export interface WholeOptions {
 }
 /** Evaluations of one stretch: a share for every build, and more with parts × stretches. */
 const EVALUATIONS = 12_000;
-const EVALUATIONS_PER_LOAD = 150;
+const EVALUATIONS_PER_LOAD = 350;
 /** Sets visited by the proof. */
 const PROOF = 60_000;
 

@@ -74,6 +74,8 @@ interface Walk {
   /** Parts with more than one laser to choose from, longest first. */
   readonly movable: readonly number[];
   readonly sameSquares: number;
+  /** What one evaluation costs: a unit per stretch, more where unions of lasers are watched. */
+  readonly cost: number;
   /** Evaluations left. */
   left: number;
 }
@@ -89,7 +91,7 @@ function tryMoves(walk: Walk, p: number, effect: Effect): boolean {
   const { state } = walk;
   for (let k = 0; k < state.lasers; k++) {
     if (k === state.laserOf[p] || !may(state, p, k)) continue;
-    walk.left -= state.stretches;
+    walk.left -= walk.cost;
     if (!helps(walk, effectOf(state, p, k, -1, effect))) continue;
     put(state, p, k);
     return true;
@@ -106,7 +108,7 @@ function tryExchanges(walk: Walk, at: number, effect: Effect): boolean {
     const q = movable[i]!;
     const [a, b] = [laserOf[p]!, laserOf[q]!];
     if (a === b || !may(state, p, b) || !may(state, q, a)) continue;
-    walk.left -= state.stretches;
+    walk.left -= walk.cost;
     if (!helps(walk, effectOf(state, p, b, q, effect))) continue;
     put(state, p, b);
     put(state, q, a);
@@ -156,7 +158,8 @@ export function searchWhole(state: WholeState, bound_s: number, evaluations: num
   let best = choiceOf(state);
   if (movable.length === 0) return best;
   const squares = order.reduce((sum, p) => sum + weightOf(state, p), 0) ** 2;
-  const walk: Walk = { state, movable, sameSquares: SAME_SQUARES * squares, left: evaluations };
+  const cost = (state.stretches * state.sets.length) / state.lasers;
+  const walk: Walk = { state, movable, sameSquares: SAME_SQUARES * squares, cost, left: evaluations };
   const random = randomFrom(20_261_125);
   const reached = (): boolean => best.exposure_s <= bound_s + state.tiny_s;
   descend(walk);

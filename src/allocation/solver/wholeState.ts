@@ -93,6 +93,13 @@ export const totalOf = ({ problem, exposure_s }: WholeState): Seconds =>
 function exposureAfter(state: WholeState, s: number, a: number, b: number, shift_s: number): Seconds {
   const { sets, reach_s, lasers } = state;
   const from = s * sets.length;
+  if (sets.length === lasers && a >= 0) {
+    // nothing shared, and the laser that is relieved is not the slowest: the rest need not be looked at
+    const [down, up] = shift_s > 0 ? [a, b] : [b, a];
+    const present_s = state.exposure_s[s]!;
+    if (reach_s[from + down]! < present_s)
+      return Math.max(present_s, reach_s[from + up]! + Math.abs(shift_s));
+  }
   let most = 0;
   for (let k = 0; k < lasers; k++) {
     const load = reach_s[from + k]! + (k === b ? shift_s : k === a ? -shift_s : 0);
