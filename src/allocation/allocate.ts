@@ -11,7 +11,7 @@ import { singleOf } from '../zoning/lasers';
 import type { LaserSet } from '../zoning/types';
 import type { Demand } from './demand';
 import { bestPossible, compactOf, planLayer, type Compact, type FreePart, type Plan } from './plan';
-import { loadsOf, realise, type PartToRealise, type RealiseContext } from './realise';
+import { addLoads, realise, type PartToRealise, type RealiseContext } from './realise';
 import { assembleUncut, rememberedDemand } from './remembered';
 
 /** How a part is given to lasers. */
@@ -35,6 +35,8 @@ export interface Allocation {
   /** By machine laser. */
   readonly loads_s: readonly Seconds[];
   readonly exposure_s: Seconds;
+  /** The exact minimum before any cut is made real, given the parts that keep their laser. */
+  readonly planned_s: Seconds;
   readonly best_s: Seconds;
   readonly setBy: LaserSet;
   readonly cutsProven: boolean;
@@ -120,6 +122,8 @@ function plannedLoads(fixed_s: readonly Seconds[], plan: Plan): Seconds[] {
 }
 
 const MOST_PLANS = 3;
+/** A plan is made anew where it promises at least this part of the exposure. */
+const WORTH_A_PLAN = 5e-4;
 
 /** Plans, makes real, and plans again with what seams and gaps came to, while that promises a faster layer. */
 function solve(
@@ -139,12 +143,13 @@ function solve(
     const planned = plannedLoads(planFor, plan);
     const extra = last.loads_s.map((load, k) => load - planned[k] + (planFor[k] - fixed_s[k]));
     planFor = fixed_s.map((load, k) => Math.max(0, load + extra[k]));
+    const shared = free.flatMap((part) => part.demand.shared);
+    if (bestPossible(compact, planFor, shared, []).best_s >= best.exposure_s * (1 - WORTH_A_PLAN)) break;
     plan = planLayer(compact, planFor, free);
-    if (plan.exposure_s >= best.exposure_s * (1 - 1e-6)) break;
     last = tryPlan(context, decided_s, free, plan);
     if (last.exposure_s < best.exposure_s * (1 - SAME)) best = last;
   }
-  return { ...best, cutsProven: first.cutsProven };
+  return { ...best, planned_s: first.exposure_s, cutsProven: first.cutsProven };
 }
 
 /** Divides one layer among the lasers. */
@@ -152,9 +157,20 @@ export function allocate(context: RealiseContext, parts: readonly LayerPart[]): 
   const compact = compactOf(context.division.on);
   const sorted = sortParts(context, parts);
   const decided = sorted.decided.filter((part) => part !== null);
-  const decided_s = loadsOf(context.machine, decided);
+  const decided_s = addLoads(
+    context.machine.lasers.map(() => 0),
+    decided,
+  );
   if (compact.lasers.length === 0) {
-    return { parts: decided, loads_s: decided_s, exposure_s: 0, best_s: 0, setBy: 0, cutsProven: true };
+    return {
+      parts: decided,
+      loads_s: decided_s,
+      exposure_s: 0,
+      planned_s: 0,
+      best_s: 0,
+      setBy: 0,
+      cutsProven: true,
+    };
   }
   const bound = boundOf(context, compact, parts, sorted);
   const solved = solve(context, compact, decided_s, sorted.free);
@@ -164,6 +180,7 @@ export function allocate(context: RealiseContext, parts: readonly LayerPart[]): 
     parts: all as AssembledPart[],
     loads_s: solved.loads_s,
     exposure_s: solved.exposure_s,
+    planned_s: solved.planned_s,
     best_s: bound.best_s,
     setBy: bound.setBy,
     cutsProven: solved.cutsProven,

@@ -3,13 +3,12 @@
  * on its near side is what the plan says: load below c = timeFactor · (perArea · hatch area below c + perOutline · true
  * outline below c), c measured along the cut's normal. Millimetres, seconds, platform coordinates.
  */
-import { intersect } from '../geometry/clipper';
 import { clipToConvex, cutByLine, untagged } from '../geometry/halfPlane';
 import { sweepProfile, type SweepProfile } from '../geometry/profile';
 import { area, boxOf, components } from '../geometry/region';
-import type { Region, TaggedRegion } from '../geometry/types';
+import type { Box, Region, TaggedRegion } from '../geometry/types';
 import type { Given } from '../exposure/pieces';
-import { outlineOf, taggedComponents } from '../exposure/tagged';
+import { liesIn, outlineOf, taggedComponents } from '../exposure/tagged';
 import type { TimeModel } from '../exposure/timeModel';
 import type { Fragment } from '../exposure/types';
 import type { Mm, Seconds } from '../units/types';
@@ -19,8 +18,6 @@ export type Normal = readonly [number, number];
 export interface CutFragment {
   readonly fragment: Fragment;
   readonly normal: Normal;
-  /** Lasers in the order of their sides along the normal. */
-  readonly lasers: readonly number[];
   readonly region: SweepProfile;
   readonly hatch: SweepProfile | null;
   /** Load of the whole fragment without seams and gaps. */
@@ -29,10 +26,9 @@ export interface CutFragment {
   loadBelow(c: Mm): Seconds;
 }
 
-export function cutFragment(
+function makeCutFragment(
   fragment: Fragment,
   normal: Normal,
-  lasers: readonly number[],
   model: TimeModel,
   timeFactor: number,
 ): CutFragment {
@@ -42,7 +38,31 @@ export function cutFragment(
   const perOutline = hatch ? model.perOutline : model.perContour;
   const loadBelow = (c: Mm): Seconds =>
     timeFactor * ((hatch ? hatch.area(c) * model.perArea : 0) + region.outline(c) * perOutline);
-  return { fragment, normal, lasers, region, hatch, total_s: loadBelow(region.max), loadBelow };
+  return { fragment, normal, region, hatch, total_s: loadBelow(region.max), loadBelow };
+}
+
+interface Made {
+  readonly cut: CutFragment;
+  readonly model: TimeModel;
+  readonly timeFactor: number;
+}
+const made = new WeakMap<Fragment, Made>();
+
+/** A fragment made ready to be cut along a normal; remembered, since the same fragments are cut frame after frame. */
+export function cutFragment(
+  fragment: Fragment,
+  normal: Normal,
+  model: TimeModel,
+  timeFactor: number,
+): CutFragment {
+  const known = made.get(fragment);
+  const [nx, ny] = normal;
+  if (known && known.model === model && known.timeFactor === timeFactor) {
+    if (known.cut.normal[0] === nx && known.cut.normal[1] === ny) return known.cut;
+  }
+  const cut = makeCutFragment(fragment, normal, model, timeFactor);
+  made.set(fragment, { cut, model, timeFactor });
+  return cut;
 }
 
 const STEPS = 60;
@@ -80,12 +100,15 @@ export function placeCuts(cut: CutFragment, shares_s: readonly Seconds[]): Mm[] 
   return shares_s.slice(0, -1).map((share) => placeCut(cut, (sum += share)));
 }
 
-export interface CutSide extends Given {
-  /** Position of the laser in the cut's order. */
+/** A connected part of one side of a cut. */
+export interface CutSide extends Omit<Given, 'laser'> {
+  /** 0 is the side at the smallest n·p. */
   readonly side: number;
+  readonly region: TaggedRegion;
+  readonly box: Box;
 }
 
-function elementsOf(
+function partsOfSide(
   cut: CutFragment,
   side: number,
   region: TaggedRegion,
@@ -97,7 +120,6 @@ function elementsOf(
   const loose = parts.length > 1 ? hatchBetween(cut, from, to) : [];
   return parts.map((part) => ({
     side,
-    laser: cut.lasers[side],
     region: part,
     box: boxOf(part.rings),
     area_mm2: area(part.rings),
@@ -117,28 +139,42 @@ function hatchBetween(cut: CutFragment, from: Mm, to: Mm): Region[] {
 }
 
 const hatchWithin = (loose: readonly Region[], part: Region): number =>
-  loose.reduce((sum, hatch) => sum + area(intersect(hatch, part)), 0);
+  loose.reduce((sum, hatch) => (liesIn(hatch, part) ? sum + area(hatch) : sum), 0);
 
-/** The sides that cuts at `positions` make, every connected part of a side on its own. */
+/** The sides that cuts at ascending positions make, every connected part of a side on its own. */
 export function cutSides(cut: CutFragment, positions: readonly Mm[]): CutSide[] {
   const [nx, ny] = cut.normal;
   let rest = cut.fragment.region;
   let from = cut.region.min;
   let hatchBefore = 0;
   const sides: CutSide[] = [];
-  for (let side = 0; side < cut.lasers.length; side++) {
-    const to = side < positions.length ? positions[side] : cut.region.max;
+  for (let side = 0; side <= positions.length; side++) {
+    const last = side === positions.length;
+    const to = last ? cut.region.max : positions[side];
     const hatchUpTo = cut.hatch ? cut.hatch.area(to) : 0;
-    let mine = rest;
-    if (side < positions.length) {
-      const { inside, outside } = cutByLine(rest, { nx, ny, c: to });
-      mine = inside;
-      rest = outside;
-    }
-    if (mine.rings.length > 0) sides.push(...elementsOf(cut, side, mine, hatchUpTo - hatchBefore, from, to));
+    const { inside, outside } = last ? { inside: rest, outside: rest } : cutByLine(rest, { nx, ny, c: to });
+    if (inside.rings.length > 0)
+      sides.push(...partsOfSide(cut, side, inside, hatchUpTo - hatchBefore, from, to));
+    rest = outside;
     [from, hatchBefore] = [to, hatchUpTo];
   }
   return sides;
+}
+
+/** The two sides of one cut by figures alone. */
+export function sideFigures(cut: CutFragment, c: Mm): Omit<Given, 'laser'>[] {
+  const area_mm2 = cut.region.area(c);
+  const hatch_mm2 = cut.hatch ? cut.hatch.area(c) : 0;
+  const outline_mm = cut.region.outline(c);
+  const { fragment } = cut;
+  return [
+    { area_mm2, hatch_mm2, outline_mm },
+    {
+      area_mm2: fragment.area_mm2 - area_mm2,
+      hatch_mm2: fragment.hatch_mm2 - hatch_mm2,
+      outline_mm: fragment.outline_mm - outline_mm,
+    },
+  ];
 }
 
 /** Extent of regions along a normal. */

@@ -7,15 +7,18 @@ import type { AssembledPart } from '../exposure/pieces';
 import type { TimeModel } from '../exposure/timeModel';
 import type { DividedSection } from '../exposure/types';
 import type { Limits, Machine, PartId } from '../layout/types';
-import type { Mm, Seconds } from '../units/types';
+import type { Seconds } from '../units/types';
 import { cutNormal } from '../zoning/cutDirection';
+import { singleOf } from '../zoning/lasers';
 import type { Division } from '../zoning/types';
-import { cutFragment, placeCuts, type CutFragment } from './cutFragment';
+import { cutFragment } from './cutFragment';
+import { cutPart, type CutPart } from './cutPart';
 import type { Demand } from './demand';
+import { fateOf, keepsSeveral, mendCrumbs, type Draft } from './draft';
+import type { Fate } from './fate';
 import { orderAlong } from './order';
 import type { Share } from './plan';
 import { assembleUncut } from './remembered';
-import { realisePart, type CrumbSide, type Fate, type RealisedPart } from './realisePart';
 import { spread } from './spread';
 
 export interface RealiseContext {
@@ -37,30 +40,9 @@ export interface Realised {
   readonly loads_s: readonly Seconds[];
 }
 
-/** A cut in the making. `held` shares do not move any more. */
-interface Draft {
-  readonly part: number;
-  readonly fragment: number;
-  readonly cut: CutFragment;
-  shares_s: Seconds[];
-  readonly held: Map<number, Seconds>;
-}
-
-/** Lasers per fragment as planned; one entry where the fragment stays whole. */
-function plannedLasers(part: PartToRealise, shares: readonly (readonly Share[])[]): (readonly Share[])[] {
-  const byFragment: (readonly Share[])[] = part.section.fragments.map((f) => [
-    { laser: 31 - Math.clz32(f.set), load_s: 0 },
-  ]);
-  part.demand.shared.forEach(({ fragment }, i) => {
-    if (fragment >= 0) byFragment[fragment] = shares[i];
-  });
-  return byFragment;
-}
-
 function draftCut(
   context: RealiseContext,
   part: PartToRealise,
-  p: number,
   fragment: number,
   shares: readonly Share[],
 ): Draft {
@@ -75,67 +57,65 @@ function draftCut(
     normal,
     shares.map((s) => s.laser),
   );
-  const cut = cutFragment(piece, normal, lasers, context.model, part.timeFactor);
+  const cut = cutFragment(piece, normal, context.model, part.timeFactor);
   const planned = shares.reduce((sum, s) => sum + s.load_s, 0);
   const scale = planned > 0 ? cut.total_s / planned : 0;
   const shareOf = (laser: number): Seconds => shares.find((s) => s.laser === laser)!.load_s * scale;
-  return { part: p, fragment, cut, shares_s: lasers.map(shareOf), held: new Map() };
+  return { fragment, cut, lasers, shares_s: lasers.map(shareOf), held: -1 };
 }
 
-/** Fate of every fragment of one part. */
-function fatesOf(planned: readonly (readonly Share[])[], drafts: readonly Draft[]): Fate[] {
-  return planned.map((shares, fragment): Fate => {
-    const draft = drafts.find((d) => d.fragment === fragment);
-    if (!draft) return { kind: 'laser', laser: shares[0].laser };
-    const kept = draft.shares_s.filter((share) => share > 0).length;
-    if (kept <= 1) return { kind: 'laser', laser: draft.cut.lasers[draft.shares_s.findIndex((s) => s > 0)] };
-    return { kind: 'cut', cut: draft.cut, positions: placeCuts(draft.cut, draft.shares_s) };
-  });
-}
+/** One part on its way from plan to pieces. */
+class PartInMaking {
+  readonly drafts: Draft[] = [];
+  /** Laser of every fragment that stays whole; of a cut one until then. */
+  private readonly lasers: number[];
+  private result: CutPart;
 
-/** The least share that leaves a side wide and large enough at its end of the fragment. */
-function leastShare({ cut }: Draft, side: number, limits: Limits): Seconds {
-  const { min, max } = cut.region;
-  const whole = cut.region.area(max);
-  if (side === 0) {
-    const c = Math.max(min + limits.crumbWidth_mm, cut.region.atArea(limits.crumbArea_mm2));
-    return cut.loadBelow(c + MARGIN_MM);
+  constructor(
+    private readonly context: RealiseContext,
+    private readonly part: PartToRealise,
+    shares: readonly (readonly Share[])[],
+  ) {
+    this.lasers = part.section.fragments.map((f) => singleOf(f.set));
+    part.demand.shared.forEach(({ fragment }, i) => {
+      if (fragment < 0) return;
+      this.lasers[fragment] = shares[i][0].laser;
+      if (shares[i].length > 1) this.drafts.push(draftCut(context, part, fragment, shares[i]));
+    });
+    this.result = this.make();
   }
-  const c = Math.min(max - limits.crumbWidth_mm, cut.region.atArea(whole - limits.crumbArea_mm2));
-  return cut.total_s - cut.loadBelow(c - MARGIN_MM);
-}
 
-const MARGIN_MM: Mm = 1e-6;
-
-/** A side that is a crumb gets its least share where that is nearer than nothing, else its share goes to the others. */
-function mendCrumb(draft: Draft, side: number, limits: Limits): void {
-  const least = leastShare(draft, side, limits);
-  const others = draft.cut.total_s - least;
-  const mayHold = !draft.held.has(side) && draft.cut.lasers.length === 2 && draft.shares_s[side] >= least / 2;
-  const room = mayHold && others > 0 && leastShare(draft, 1 - side, limits) <= others;
-  if (room) draft.held.set(side, least);
-  else draft.held.delete(side);
-  draft.shares_s[side] = room ? least : 0;
-  const rest = draft.shares_s.reduce((sum, s, i) => (i === side ? sum : sum + s), 0);
-  const target = draft.cut.total_s - draft.shares_s[side];
-  draft.shares_s = draft.shares_s.map((s, i) => (i === side ? s : rest > 0 ? (s * target) / rest : s));
-}
-
-function mendCrumbs(drafts: readonly Draft[], sides: readonly CrumbSide[], limits: Limits): boolean {
-  for (const { fragment, side } of sides) {
-    const draft = drafts.find((d) => d.fragment === fragment);
-    if (draft && draft.shares_s[side] > 0) mendCrumb(draft, side, limits);
+  get assembled(): AssembledPart {
+    return this.result.assembled;
   }
-  return sides.length > 0;
+
+  remake(): void {
+    this.result = this.make();
+  }
+
+  /** Deals with the crumbs of the last making; true where there were any. */
+  mend(): boolean {
+    return mendCrumbs(this.drafts, this.result.crumbSides, this.context.limits);
+  }
+
+  private make(): CutPart {
+    const { section, timeFactor } = this.part;
+    const { model, limits } = this.context;
+    const fates = this.lasers.map((laser): Fate => ({ kind: 'laser', laser }));
+    for (const draft of this.drafts) fates[draft.fragment] = fateOf(draft);
+    if (fates.some((fate) => fate.kind === 'cut')) return cutPart(section, fates, model, timeFactor, limits);
+    const lasers = fates.map((fate) => (fate.kind === 'laser' ? fate.laser : -1));
+    return { assembled: assembleUncut(section, lasers, model, timeFactor), crumbSides: [] };
+  }
 }
 
 /** Shares that even out the loads just realised; true where any moved. */
 function respread(drafts: readonly Draft[], loads_s: readonly Seconds[]): boolean {
-  const moving = drafts.filter((d) => d.held.size === 0 && d.shares_s.filter((s) => s > 0).length > 1);
+  const moving = drafts.filter((d) => d.held < 0 && keepsSeveral(d));
   const rest = [...loads_s];
-  for (const d of moving) d.cut.lasers.forEach((laser, i) => (rest[laser] -= d.shares_s[i]));
+  for (const d of moving) d.lasers.forEach((laser, i) => (rest[laser] -= d.shares_s[i]));
   const next = spread(
-    moving.map((d) => ({ lasers: d.cut.lasers, total_s: d.cut.total_s, shares_s: d.shares_s })),
+    moving.map((d) => ({ lasers: d.lasers, total_s: d.cut.total_s, shares_s: d.shares_s })),
     rest,
   );
   let moved = false;
@@ -148,23 +128,12 @@ function respread(drafts: readonly Draft[], loads_s: readonly Seconds[]): boolea
 }
 
 /** A share that moves by less than this part of its fragment has settled. */
-const SETTLED = 1e-9;
+const SETTLED = 1e-6;
 const MOST_ROUNDS = 12;
 
-export function loadsOf(machine: Machine, parts: readonly AssembledPart[]): Seconds[] {
-  const loads = machine.lasers.map(() => 0);
-  for (const part of parts) for (const piece of part.pieces) loads[piece.laser] += piece.load_s;
-  return loads;
-}
-
-function realiseOne(
-  { model, limits }: RealiseContext,
-  part: PartToRealise,
-  fates: readonly Fate[],
-): RealisedPart {
-  const lasers = fates.map((fate) => (fate.kind === 'laser' ? fate.laser : -1));
-  if (lasers.includes(-1)) return realisePart(part.section, fates, model, part.timeFactor, limits);
-  return { assembled: assembleUncut(part.section, lasers, model, part.timeFactor), crumbSides: [] };
+export function addLoads(loads_s: Seconds[], parts: readonly AssembledPart[]): Seconds[] {
+  for (const part of parts) for (const piece of part.pieces) loads_s[piece.laser] += piece.load_s;
+  return loads_s;
 }
 
 /** Makes a plan real; `fixed_s` is the load of all other parts, by machine laser. */
@@ -174,32 +143,33 @@ export function realise(
   parts: readonly PartToRealise[],
   shares: readonly (readonly (readonly Share[])[])[],
 ): Realised {
-  const { machine, limits } = context;
-  const planned = parts.map((part, p) => plannedLasers(part, shares[p]));
-  const drafts = planned.map((fragments, p) =>
-    fragments.flatMap((s, f) => (s.length > 1 ? [draftCut(context, parts[p], p, f, s)] : [])),
-  );
-  const all = drafts.flat();
-  const results: RealisedPart[] = [];
-  const make = (p: number): RealisedPart => realiseOne(context, parts[p], fatesOf(planned[p], drafts[p]));
-  parts.forEach((_, p) => (results[p] = make(p)));
-  for (let round = 0; round < MOST_ROUNDS && all.length > 0; round++) {
-    const mended = drafts.map((d, p) => mendCrumbs(d, results[p].crumbSides, limits)).some(Boolean);
-    const loads = loadsOf(
-      machine,
-      results.map((r) => r.assembled),
-    );
-    const moved =
-      mended ||
-      respread(
-        all,
-        loads.map((load, k) => load + fixed_s[k]),
-      );
-    if (!moved) break;
-    drafts.forEach((d, p) => {
-      if (d.length > 0) results[p] = make(p);
-    });
+  const making = parts.map((part, p) => new PartInMaking(context, part, shares[p]));
+  const cut = making.filter((part) => part.drafts.length > 0);
+  const uncut = making.filter((part) => part.drafts.length === 0).map((part) => part.assembled);
+  const settled_s = addLoads([...fixed_s], uncut);
+  const drafts = cut.flatMap((part) => part.drafts);
+  for (let round = 0; round < MOST_ROUNDS && cut.length > 0; round++) {
+    let mended = false;
+    for (const part of cut) if (part.mend()) mended = true;
+    if (
+      !mended &&
+      !respread(
+        drafts,
+        addLoads(
+          [...settled_s],
+          cut.map((part) => part.assembled),
+        ),
+      )
+    )
+      break;
+    for (const part of cut) part.remake();
   }
-  const assembled = results.map((r) => r.assembled);
-  return { parts: assembled, loads_s: loadsOf(machine, assembled) };
+  const assembled = making.map((part) => part.assembled);
+  return {
+    parts: assembled,
+    loads_s: addLoads(
+      context.machine.lasers.map(() => 0),
+      assembled,
+    ),
+  };
 }

@@ -2,34 +2,38 @@
  * Demands and uncut assemblies are remembered per divided section and time model: a part that did not change costs a
  * look-up, which is what keeps a drag live.
  */
-import { assemble, type AssembledPart } from '../exposure/pieces';
+import { AssembledPart } from '../exposure/pieces';
 import type { TimeModel } from '../exposure/timeModel';
 import type { DividedSection } from '../exposure/types';
 import { demandOf, type Demand } from './demand';
 
 interface Entry {
-  readonly demands: Map<number, Demand>;
-  readonly assembled: Map<string, AssembledPart>;
+  readonly model: TimeModel;
+  readonly timeFactor: number;
+  readonly demand: Demand;
+  readonly assembled: { readonly lasers: readonly number[]; readonly part: AssembledPart }[];
 }
 
-const entries = new WeakMap<DividedSection, WeakMap<TimeModel, Entry>>();
-const KEPT = 32;
+const entries = new WeakMap<DividedSection, Entry>();
+const KEPT = 16;
 
-function entryOf(section: DividedSection, model: TimeModel): Entry {
-  let byModel = entries.get(section);
-  if (!byModel) entries.set(section, (byModel = new WeakMap()));
-  let entry = byModel.get(model);
-  if (!entry) byModel.set(model, (entry = { demands: new Map(), assembled: new Map() }));
+function entryOf(section: DividedSection, model: TimeModel, timeFactor: number): Entry {
+  let entry = entries.get(section);
+  if (!entry || entry.model !== model || entry.timeFactor !== timeFactor) {
+    entry = { model, timeFactor, demand: demandOf(section, model, timeFactor), assembled: [] };
+    entries.set(section, entry);
+  }
   return entry;
 }
 
 /** As demandOf, remembered. */
-export function rememberedDemand(section: DividedSection, model: TimeModel, timeFactor: number): Demand {
-  const { demands } = entryOf(section, model);
-  let demand = demands.get(timeFactor);
-  if (!demand) demands.set(timeFactor, (demand = demandOf(section, model, timeFactor)));
-  return demand;
-}
+export const rememberedDemand = (section: DividedSection, model: TimeModel, timeFactor: number): Demand =>
+  entryOf(section, model, timeFactor).demand;
+
+const sameLasers = (a: readonly number[], b: readonly number[]): boolean => {
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+};
 
 /** The part with every fragment given whole to a laser, in the order of the fragments. */
 export function assembleUncut(
@@ -38,13 +42,23 @@ export function assembleUncut(
   model: TimeModel,
   timeFactor: number,
 ): AssembledPart {
-  const { assembled } = entryOf(section, model);
-  const key = lasers.length === 1 ? `${timeFactor}/${lasers[0]}` : `${timeFactor}/${lasers.join()}`;
-  let part = assembled.get(key);
-  if (!part) {
-    if (assembled.size >= KEPT) assembled.clear();
-    const given = section.fragments.map((fragment, i) => ({ ...fragment, laser: lasers[i] }));
-    assembled.set(key, (part = assemble(given, section.borders, section.section, model, timeFactor)));
-  }
+  const { assembled } = entryOf(section, model, timeFactor);
+  const known = assembled.find((entry) => sameLasers(entry.lasers, lasers));
+  if (known) return known.part;
+  const { fragments, borders } = section;
+  const given = fragments.map(({ area_mm2, hatch_mm2, outline_mm }, i) => ({
+    laser: lasers[i],
+    area_mm2,
+    hatch_mm2,
+    outline_mm,
+  }));
+  const geometry = () => ({
+    regions: fragments.map((f) => [f.region.rings]),
+    borders,
+    section: section.section,
+  });
+  const part = new AssembledPart(given, borders, geometry, model, timeFactor);
+  if (assembled.length >= KEPT) assembled.length = 0;
+  assembled.push({ lasers, part });
   return part;
 }

@@ -44,19 +44,21 @@ export const recoatTime = ({ recoater }: Machine): Seconds =>
 
 const regions = new WeakMap<PartPiece, Region>();
 /** A piece as one region; joined on first use, since only drawing needs it. */
-function regionOf(piece: PartPiece): Region {
-  if (piece.regions.length === 1) return piece.regions[0];
+function regionOf(part: AssembledPart, piece: PartPiece): Region {
   let region = regions.get(piece);
-  if (!region) regions.set(piece, (region = unite(piece.regions)));
+  if (!region) {
+    const own = part.regionsOf(piece);
+    regions.set(piece, (region = own.length === 1 ? own[0] : unite(own)));
+  }
   return region;
 }
 
-function pieceView(part: number, piece: PartPiece, overlap_mm: Mm): Piece {
+function pieceView(index: number, part: AssembledPart, piece: PartPiece, overlap_mm: Mm): Piece {
   return {
-    part,
+    part: index,
     laser: piece.laser,
     get region() {
-      return regionOf(piece);
+      return regionOf(part, piece);
     },
     area_mm2: piece.area_mm2,
     hatchArea_mm2: piece.hatch_mm2 + piece.seam_mm * overlap_mm,
@@ -94,13 +96,14 @@ function unassignedView(part: number, section: DividedSection): Piece {
 
 function piecesOf(input: LayerInput, overlap_mm: Mm): Piece[] {
   return input.parts.flatMap(({ index, section }, i) => {
-    const pieces = input.allocation.parts[i].pieces.map((piece) => pieceView(index, piece, overlap_mm));
+    const part = input.allocation.parts[i];
+    const pieces = part.pieces.map((piece) => pieceView(index, part, piece, overlap_mm));
     return section.unassigned_mm2 > 0 ? [...pieces, unassignedView(index, section)] : pieces;
   });
 }
 
 const seamsOf = (index: number, part: AssembledPart): Seam[] =>
-  part.seams.map((seam) => ({ part: index, ...seam }));
+  part.seams().seams.map((seam) => ({ part: index, ...seam }));
 
 function laserFigures(input: LayerInput, overlap_mm: Mm): LaserFigures[] {
   const { machine, allocation } = input;
@@ -126,28 +129,24 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 
 function timesOf({ machine, process, allocation }: LayerInput) {
   const recoat_s = recoatTime(machine);
-  const time_s = Math.max(process.minLayer_s, recoat_s + allocation.exposure_s);
+  const wait_s = Math.max(0, process.minLayer_s - recoat_s - allocation.exposure_s);
   return {
     exposure_s: allocation.exposure_s,
     recoat_s,
-    time_s,
-    wait_s: time_s - recoat_s - allocation.exposure_s,
+    time_s: recoat_s + allocation.exposure_s + wait_s,
+    wait_s,
     bestPossible_s: allocation.best_s,
     bestSetBy: membersOf(allocation.setBy).map((laser) => machine.lasers[laser].id),
-    costOfCutting_s: Math.max(0, allocation.exposure_s - allocation.best_s),
+    costOfCutting_s: Math.max(0, allocation.exposure_s - allocation.planned_s),
     fewestCutsProven: allocation.cutsProven,
   };
 }
 
-function seamFigures(input: LayerInput, overlap_mm: Mm) {
-  const { parts } = input.allocation;
-  const seams = input.parts.flatMap(({ index }, i) => seamsOf(index, parts[i]));
-  const seamLength_mm = sum(seams.map((seam) => seam.length_mm));
+function seamFigures({ allocation }: LayerInput, overlap_mm: Mm) {
+  const seamLength_mm = sum(allocation.parts.map((part) => part.seamLength_mm));
   return {
-    seams,
     seamLength_mm,
-    cutParts: parts.filter((part) => part.seams.length > 0).length,
-    witnessLines: sum(parts.map((part) => part.witnessLines)),
+    cutParts: allocation.parts.filter((part) => part.seamLength_mm > 0).length,
     doubleExposed_mm2: seamLength_mm * 2 * overlap_mm,
   };
 }
@@ -157,13 +156,21 @@ export function layerFigures(input: LayerInput): LayerFigures {
   const overlap_mm = modelOf(input.process).overlapPerSeam;
   const lasers = laserFigures(input, overlap_mm);
   const working = membersOf(input.on).map((laser) => lasers[laser]);
+  const { parts } = input.allocation;
   let pieces: readonly Piece[] | null = null;
+  let seams: readonly Seam[] | null = null;
   return {
     layer: input.layer,
     height_mm: middleOfLayer(input.layer, input.process.layer_mm),
     lasers,
     get pieces() {
       return (pieces ??= piecesOf(input, overlap_mm));
+    },
+    get seams() {
+      return (seams ??= input.parts.flatMap(({ index }, i) => seamsOf(index, parts[i])));
+    },
+    get witnessLines() {
+      return sum(parts.map((part) => part.seams().witnessLines));
     },
     ...seamFigures(input, overlap_mm),
     sectionArea_mm2: sum(input.parts.map(({ section }) => section.area_mm2)),

@@ -108,12 +108,12 @@ function choose(
   background: Background,
   compact: Compact,
 ): { laserOf: number[]; proven: boolean } {
-  const laserOf = units.map((unit) => singleOf(unit.set));
-  const open = units.flatMap((unit, i) => (laserOf[i] < 0 ? [i] : []));
+  const laserOf = units.map(({ set }) => singleOf(set));
+  const open = units.flatMap((_, i) => (laserOf[i] < 0 ? [i] : []));
   if (open.length === 0) return { laserOf, proven: true };
-  units.forEach((unit, i) => {
+  units.forEach(({ loads_s }, i) => {
     if (laserOf[i] < 0) return;
-    unit.loads_s.forEach((load, s) => (background.fixed_s[s][compact.lasers.indexOf(laserOf[i])] += load));
+    loads_s.forEach((load, s) => (background.fixed_s[s][compact.lasers.indexOf(laserOf[i])] += load));
   });
   const parts: StickyPart[] = open.map((i) => ({
     id: units[i].id,

@@ -66,7 +66,7 @@ export interface LayerFigures {
   readonly imbalanceArea_pct: Percent;
   readonly bestPossible_s: Seconds;
   readonly bestSetBy: readonly LaserId[];
-  /** exposure − best possible where cutting causes it. */
+  /** What the seams and gaps of cuts add to the exact minimum that was planned. */
   readonly costOfCutting_s: Seconds;
   /** The number of cut parts is proven to be the fewest. */
   readonly fewestCutsProven: boolean;

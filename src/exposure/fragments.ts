@@ -12,7 +12,7 @@ import type { Box, HalfPlane, Region, TaggedRegion } from '../geometry/types';
 import type { Mm } from '../units/types';
 import type { Cell, Division, LaserSet } from '../zoning/types';
 import type { Island, PlacedSlab } from './prepared';
-import { outlineOf, taggedComponents } from './tagged';
+import { liesIn, outlineOf, taggedComponents } from './tagged';
 import type { Border, DividedSection, Fragment } from './types';
 
 /** Rounding of the polygon engine: smaller regions are neither fragments nor unassigned area. */
@@ -52,7 +52,7 @@ function sectionInCell(island: Island, cell: Cell): TaggedRegion {
 
 /** The hatch components that lie in one of several fragments of the same cell. */
 function hatchInside(hatch: readonly Region[], fragment: Region): Region {
-  return hatch.filter((part) => area(intersect(part, fragment)) > area(part) / 2).flat();
+  return hatch.filter((part) => liesIn(part, fragment)).flat();
 }
 
 function islandInCell(island: Island, cell: Cell): Fragment[] {

@@ -1,26 +1,36 @@
 /**
  * Fragments given to lasers → pieces: adjacent fragments of one laser merge (DESIGN 5.4), borders to another laser are
- * seams, borders to unassigned area are neither seam nor contour. Millimetres, seconds, platform coordinates.
+ * seams, borders to unassigned area are neither seam nor contour. Figures come first; outlines of pieces and seams are
+ * worked out when somebody looks at them. Millimetres, seconds, platform coordinates.
  */
-import type { Box, Region, TaggedRegion } from '../geometry/types';
+import type { Region } from '../geometry/types';
 import type { Mm, Mm2, Seconds } from '../units/types';
 import { seamsOf, type PartSeams } from './seams';
 import { pieceLoad, type TimeModel } from './timeModel';
-import type { Border } from './types';
 
 /** A fragment, or part of one after a cut, given to a laser. */
 export interface Given {
   readonly laser: number;
-  readonly region: TaggedRegion;
-  readonly box: Box;
   readonly area_mm2: Mm2;
   readonly hatch_mm2: Mm2;
   readonly outline_mm: Mm;
 }
+/** Two given fragments touch along this length. */
+export interface Link {
+  readonly a: number;
+  readonly b: number;
+  readonly length_mm: Mm;
+}
+/** Where the given fragments lie. */
+export interface PartGeometry {
+  /** Per given fragment the regions it is made of. */
+  readonly regions: readonly (readonly Region[])[];
+  /** x0, y0, x1, y1 per segment. */
+  readonly borders: readonly { readonly a: number; readonly b: number; readonly segments: Float64Array }[];
+  readonly section: Region;
+}
 export interface PartPiece {
   readonly laser: number;
-  /** The regions that merged into it, side by side. */
-  readonly regions: readonly Region[];
   readonly area_mm2: Mm2;
   readonly hatch_mm2: Mm2;
   readonly outline_mm: Mm;
@@ -29,25 +39,77 @@ export interface PartPiece {
   /** Indices of the given fragments that merged into it. */
   readonly members: readonly number[];
 }
-export interface AssembledPart extends PartSeams {
+
+/** One part in one layer, given to lasers. */
+export class AssembledPart {
   readonly pieces: readonly PartPiece[];
+  readonly seamLength_mm: Mm;
+  private geometryMade: PartGeometry | null = null;
+  private seamsMade: PartSeams | null = null;
+
+  constructor(
+    readonly given: readonly Given[],
+    links: readonly Link[],
+    private readonly makeGeometry: () => PartGeometry,
+    model: TimeModel,
+    timeFactor: number,
+  ) {
+    const seamOf = seamLengths(given, links);
+    this.seamLength_mm = sum(seamOf) / 2;
+    this.pieces = groups(given, links).map((members) => makePiece(members, given, seamOf, model, timeFactor));
+  }
+
+  geometry(): PartGeometry {
+    return (this.geometryMade ??= this.makeGeometry());
+  }
+
+  /** The regions that make up a piece, side by side. */
+  regionsOf(piece: PartPiece): readonly Region[] {
+    const { regions } = this.geometry();
+    return piece.members.flatMap((i) => regions[i]);
+  }
+
+  seams(): PartSeams {
+    return (this.seamsMade ??= this.seamLength_mm > 0 ? this.findSeams() : NO_SEAMS);
+  }
+
+  private findSeams(): PartSeams {
+    const { borders, section } = this.geometry();
+    const between = borders
+      .map(({ a, b, segments }) => ({
+        lasers: [this.given[a].laser, this.given[b].laser] as const,
+        segments,
+      }))
+      .filter(({ lasers: [p, q] }) => p !== q);
+    return seamsOf(between, section);
+  }
 }
 
-function roots(count: number, given: readonly Given[], borders: readonly Border[]): number[] {
-  const parent = Array.from({ length: count }, (_, i) => i);
+const NO_SEAMS: PartSeams = { seams: [], witnessLines: 0 };
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** Given fragments of one laser that touch, as lists of indices in ascending order. */
+function groups(given: readonly Given[], links: readonly Link[]): number[][] {
+  if (given.length === 1) return [[0]];
+  const parent = given.map((_, i) => i);
   const find = (i: number): number => (parent[i] === i ? i : (parent[i] = find(parent[i])));
-  for (const { a, b } of borders) {
-    if (given[a].laser !== given[b].laser) continue;
-    const [low, high] = [find(a), find(b)].sort((p, q) => p - q) as [number, number];
-    parent[high] = low;
+  for (const { a, b } of links) {
+    if (given[a].laser === given[b].laser) parent[find(Math.max(a, b))] = find(Math.min(a, b));
   }
-  return parent.map((_, i) => find(i));
+  const members = new Map<number, number[]>();
+  for (let i = 0; i < given.length; i++) {
+    const root = find(i);
+    const group = members.get(root);
+    if (group) group.push(i);
+    else members.set(root, [i]);
+  }
+  return [...members.values()];
 }
 
 /** Seam length on the side of each given fragment. */
-function seamLengths(given: readonly Given[], borders: readonly Border[]): number[] {
+function seamLengths(given: readonly Given[], links: readonly Link[]): number[] {
   const lengths = given.map(() => 0);
-  for (const { a, b, length_mm } of borders) {
+  for (const { a, b, length_mm } of links) {
     if (given[a].laser === given[b].laser) continue;
     lengths[a] += length_mm;
     lengths[b] += length_mm;
@@ -62,45 +124,16 @@ function makePiece(
   model: TimeModel,
   timeFactor: number,
 ): PartPiece {
-  const sum = (pick: (i: number) => number): number => members.reduce((total, i) => total + pick(i), 0);
-  const measures = {
-    hatch_mm2: sum((i) => given[i].hatch_mm2),
-    outline_mm: sum((i) => given[i].outline_mm),
-    seam_mm: sum((i) => seamOf[i]),
-  };
-  return {
-    laser: given[members[0]].laser,
-    regions: members.map((i) => given[i].region.rings),
-    area_mm2: sum((i) => given[i].area_mm2),
-    ...measures,
-    load_s: pieceLoad(model, measures, timeFactor),
-    members,
-  };
-}
-
-/** Pieces and seams of one part in one layer. */
-export function assemble(
-  given: readonly Given[],
-  borders: readonly Border[],
-  section: Region,
-  model: TimeModel,
-  timeFactor: number,
-): AssembledPart {
-  const root = roots(given.length, given, borders);
-  const seamOf = seamLengths(given, borders);
-  const groups = new Map<number, number[]>();
-  root.forEach((r, i) => {
-    const group = groups.get(r);
-    if (group) group.push(i);
-    else groups.set(r, [i]);
-  });
-  const pieces = [...groups.values()].map((members) => makePiece(members, given, seamOf, model, timeFactor));
-  const seamBorders = borders
-    .filter(({ a, b }) => given[a].laser !== given[b].laser)
-    .map(({ a, b, segments }) => ({
-      lasers: [given[a].laser, given[b].laser] as const,
-      segments,
-    }));
-  if (seamBorders.length === 0) return { pieces, seams: [], witnessLines: 0 };
-  return { pieces, ...seamsOf(seamBorders, section) };
+  let area_mm2 = 0;
+  let hatch_mm2 = 0;
+  let outline_mm = 0;
+  let seam_mm = 0;
+  for (const i of members) {
+    area_mm2 += given[i].area_mm2;
+    hatch_mm2 += given[i].hatch_mm2;
+    outline_mm += given[i].outline_mm;
+    seam_mm += seamOf[i];
+  }
+  const load_s = pieceLoad(model, { hatch_mm2, outline_mm, seam_mm }, timeFactor);
+  return { laser: given[members[0]].laser, area_mm2, hatch_mm2, outline_mm, seam_mm, load_s, members };
 }

@@ -1,8 +1,8 @@
 /**
  * Measures of regions that remember their cut edges. Millimetres.
  */
-import { componentRings } from '../geometry/region';
-import type { TaggedRegion } from '../geometry/types';
+import { boxesMeet, boxOf, componentRings, containsPoint } from '../geometry/region';
+import type { Region, TaggedRegion } from '../geometry/types';
 import type { Mm } from '../units/types';
 
 /** Length of the true outline: cut edges do not count. */
@@ -28,4 +28,19 @@ export function taggedComponents(region: TaggedRegion): TaggedRegion[] {
     rings: rings.map((r) => region.rings[r]),
     cut: rings.map((r) => region.cut[r]),
   }));
+}
+
+/**
+ * Whether a connected region that lies in one of several disjoint parts lies in this one: some middle of its edges is
+ * inside. Edges along a common cut tell nothing, all others do.
+ */
+export function liesIn(region: Region, part: Region): boolean {
+  if (!boxesMeet(boxOf(region), boxOf(part))) return false;
+  return region.some((ring) => {
+    for (let i = 0; i < ring.length; i += 2) {
+      const j = i + 2 === ring.length ? 0 : i + 2;
+      if (containsPoint(part, (ring[i] + ring[j]) / 2, (ring[i + 1] + ring[j + 1]) / 2)) return true;
+    }
+    return false;
+  });
 }

@@ -47,12 +47,26 @@ export function unionsOf(masks: readonly number[]): number[] | null {
   return queue;
 }
 
-/** The sets to watch: single lasers, then unions of the masks (each of two lasers or more). */
+/** Sets found before, by lasers and masks: from frame to frame the zones stay, so the sets do. */
+const known = new Map<string, Int32Array | null>();
+const MOST_KNOWN = 32;
+const knownCrossings = new WeakMap<Int32Array, Map<number, Int32Array>>();
+
+/** The sets to watch: single lasers, then unions of the masks; null where there are too many. */
 export function watchedSets(lasers: number, masks: readonly number[]): Int32Array | null {
-  const unions = unionsOf(masks);
-  if (unions === null) return null;
+  const sorted = [...masks].sort((a, b) => a - b);
+  const key = `${lasers}:${sorted.join()}`;
+  const before = known.get(key);
+  if (before !== undefined) return before;
+  const unions = unionsOf(sorted);
   const singles = Array.from({ length: lasers }, (_, k) => 1 << k);
-  return Int32Array.from([...singles, ...unions.filter((set) => (set & (set - 1)) !== 0)]);
+  const sets =
+    unions === null
+      ? null
+      : Int32Array.from([...singles, ...unions.filter((set) => (set & (set - 1)) !== 0)]);
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(key, sets);
+  return sets;
 }
 
 /** Slack of every watched set where each laser has `room_s` and all of `loads` is still divisible. */
@@ -64,7 +78,9 @@ export function slackOf(sets: Int32Array, room_s: readonly Seconds[], loads: Gro
     for (const [mask, load] of loads) if ((mask & ~sets[s]!) === 0) sum -= load;
     left_s[s] = sum;
   }
-  return { lasers: room_s.length, sets, left_s, tiny_s, crossings: new Map() };
+  const crossings = knownCrossings.get(sets) ?? new Map<number, Int32Array>();
+  knownCrossings.set(sets, crossings);
+  return { lasers: room_s.length, sets, left_s, tiny_s, crossings };
 }
 
 /** The same state, to be changed apart. */

@@ -1,0 +1,76 @@
+/**
+ * A cut in the making: which fragment, among which lasers, in what shares; and what happens to a share that comes out
+ * too small to be exposed on its own. Seconds, millimetres.
+ */
+import type { Limits } from '../layout/types';
+import type { Mm, Seconds } from '../units/types';
+import { placeCut, type CutFragment } from './cutFragment';
+import type { CrumbSide, Fate } from './fate';
+
+export interface Draft {
+  readonly fragment: number;
+  readonly cut: CutFragment;
+  /** In the order of their sides along the cut's normal. */
+  readonly lasers: readonly number[];
+  /** In the order of `lasers`; 0 where a laser was dropped. */
+  shares_s: Seconds[];
+  /** A share that is held at its least value; −1: none. */
+  held: number;
+}
+
+export const keepsSeveral = (draft: Draft): boolean => draft.shares_s.filter((share) => share > 0).length > 1;
+
+/** Where the draft stands now. */
+export function fateOf(draft: Draft): Fate {
+  const kept = draft.lasers.flatMap((laser, i) =>
+    draft.shares_s[i] > 0 ? [{ laser, share: draft.shares_s[i] }] : [],
+  );
+  if (kept.length === 1) return { kind: 'laser', laser: kept[0].laser };
+  let sum = 0;
+  const positions = kept.slice(0, -1).map(({ share }) => placeCut(draft.cut, (sum += share)));
+  return { kind: 'cut', cut: draft.cut, lasers: kept.map(({ laser }) => laser), positions };
+}
+
+const MARGIN_MM: Mm = 1e-6;
+
+/** The least share that leaves an end of the fragment wide and large enough. */
+function leastShare({ cut }: Draft, side: number, limits: Limits): Seconds {
+  const { min, max } = cut.region;
+  if (side === 0) {
+    const c = Math.max(min + limits.crumbWidth_mm, cut.region.atArea(limits.crumbArea_mm2));
+    return cut.loadBelow(c + MARGIN_MM);
+  }
+  const rest = cut.region.area(max) - limits.crumbArea_mm2;
+  const c = Math.min(max - limits.crumbWidth_mm, cut.region.atArea(rest));
+  return cut.total_s - cut.loadBelow(c - MARGIN_MM);
+}
+
+/** True where a side may be held at its least share: two lasers, not tried before, nearer to it than to nothing. */
+function mayHold(draft: Draft, side: number, least: Seconds, limits: Limits): boolean {
+  if (draft.held >= 0 || draft.lasers.length !== 2 || draft.shares_s[side] < least / 2) return false;
+  const others = draft.cut.total_s - least;
+  return others > 0 && leastShare(draft, 1 - side, limits) <= others;
+}
+
+function mendCrumb(draft: Draft, side: number, limits: Limits): void {
+  const least = leastShare(draft, side, limits);
+  const hold = mayHold(draft, side, least, limits);
+  draft.held = hold ? side : -1;
+  const share = hold ? least : 0;
+  const rest = draft.shares_s.reduce((sum, s, i) => (i === side ? sum : sum + s), 0);
+  const scale = rest > 0 ? (draft.cut.total_s - share) / rest : 1;
+  draft.shares_s = draft.shares_s.map((s, i) => (i === side ? share : s * scale));
+}
+
+/** Gives every crumb its least share where that is nearer than nothing, else its share to the others; true where any. */
+export function mendCrumbs(drafts: readonly Draft[], sides: readonly CrumbSide[], limits: Limits): boolean {
+  let mended = false;
+  for (const { fragment, laser } of sides) {
+    const draft = drafts.find((d) => d.fragment === fragment);
+    const side = draft ? draft.lasers.indexOf(laser) : -1;
+    if (!draft || side < 0 || !keepsSeveral(draft) || draft.shares_s[side] === 0) continue;
+    mendCrumb(draft, side, limits);
+    mended = true;
+  }
+  return mended;
+}

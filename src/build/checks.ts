@@ -1,0 +1,180 @@
+/**
+ * Problems of parts standing on the platform (DESIGN 9), over footprints seen from above: off the platform, in its
+ * margin, on a keep-out, too high, out of every working laser's reach, too close together, overlapping. Millimetres.
+ * Outcomes are kept by the identity of the parts' views, so that moving one part checks only what concerns it.
+ */
+import { clean, intersect, subtract, unite } from '../geometry/clipper';
+import { CHORD_ERROR_MM } from '../geometry/circle';
+import { gap, overlapArea } from '../geometry/distance';
+import { areaInConvex } from '../geometry/halfPlane';
+import { area, boxOf, boxesMeet, rectangle } from '../geometry/region';
+import { ringFromLayout } from '../geometry/ring';
+import type { HalfPlane, Region } from '../geometry/types';
+import { MESSAGES, type MessageCode } from '../layout/messages';
+import type { Params } from '../layout/result';
+import type { Layout, Machine } from '../layout/types';
+import type { Mm, Mm2 } from '../units/types';
+import type { PartView, Problem } from './types';
+
+/** Circles stand for themselves within the chord error; nothing nearer than it is a fault. */
+const SLACK_MM: Mm = CHORD_ERROR_MM;
+/** Common areas below this are such slivers too. */
+const SLIVER_MM2: Mm2 = 0.05;
+
+/** What the platform of one machine forbids, made once per machine. */
+interface Site {
+  readonly planes: readonly HalfPlane[];
+  readonly platform: Region;
+  readonly keepOuts: readonly Region[];
+  /** Union of the working lasers' reach on the platform; null: all of it. */
+  readonly reach: Region | null;
+}
+interface PairOutcome {
+  readonly spacing_mm: Mm;
+  readonly gap_mm: Mm;
+  readonly overlap_mm2: Mm2;
+}
+
+export interface PlateChecks {
+  readonly problems: readonly Problem[];
+  /** Number of checks the problems stand for. */
+  readonly checks: number;
+}
+
+/** Checks every part against the platform and every pair of parts. */
+export function checkPlate(layout: Layout, parts: readonly PartView[]): PlateChecks {
+  const { machine, limits } = layout;
+  const problems = parts.flatMap((part) => alone(part, machine));
+  problems.push(...pairProblems(parts, limits.spacing_mm));
+  const perPart = 4 + machine.platform.keepOuts.length;
+  return { problems, checks: parts.length * perPart + (parts.length * (parts.length - 1)) / 2 };
+}
+
+const problem = (code: MessageCode, params: Params, ...parts: string[]): Problem => ({
+  code,
+  params,
+  parts,
+  blocks: MESSAGES[code].blocks,
+});
+
+const shownArea = (value: Mm2): string => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));
+const shownLength = (value: Mm): string => String(Number(value.toFixed(2)));
+
+const sites = new WeakMap<Machine, Site>();
+
+function siteOf(machine: Machine): Site {
+  let site = sites.get(machine);
+  if (site === undefined) sites.set(machine, (site = makeSite(machine)));
+  return site;
+}
+
+function makeSite(machine: Machine): Site {
+  const { width_mm, depth_mm, keepOuts } = machine.platform;
+  const [w, d] = [width_mm / 2, depth_mm / 2];
+  const platform = rectangle(-w, -d, w, d);
+  const working = machine.lasers.filter((laser) => laser.on);
+  const all = working.length === 0 || working.some((laser) => laser.reach === null);
+  const reach = (): Region => unite(working.map((laser) => regionOf([laser.reach!])));
+  return {
+    planes: [
+      { nx: 1, ny: 0, c: w },
+      { nx: -1, ny: 0, c: w },
+      { nx: 0, ny: 1, c: d },
+      { nx: 0, ny: -1, c: d },
+    ],
+    platform,
+    keepOuts: keepOuts.map((ring) => regionOf([ring])),
+    reach: all ? null : intersect(reach(), platform),
+  };
+}
+
+const regionOf = (rings: readonly Parameters<typeof ringFromLayout>[0][]): Region =>
+  clean(rings.map(ringFromLayout), 'evenOdd').region;
+
+const aloneKnown = new WeakMap<PartView, { machine: Machine; problems: readonly Problem[] }>();
+
+/** Problems of one part by itself. */
+function alone(part: PartView, machine: Machine): readonly Problem[] {
+  const known = aloneKnown.get(part);
+  if (known?.machine === machine) return known.problems;
+  const site = siteOf(machine);
+  const problems = [
+    ...edgeProblems(part, machine, site),
+    ...keepOutProblems(part, site),
+    ...heightProblems(part, machine),
+    ...reachProblems(part, site),
+  ];
+  aloneKnown.set(part, { machine, problems });
+  return problems;
+}
+
+function edgeProblems(part: PartView, machine: Machine, site: Site): Problem[] {
+  const { width_mm, depth_mm, margin_mm } = machine.platform;
+  const box = boxOf(part.footprint);
+  const past = Math.max(
+    Math.max(box.maxX, -box.minX) - width_mm / 2,
+    Math.max(box.maxY, -box.minY) - depth_mm / 2,
+  );
+  if (past > SLACK_MM) {
+    const off = area(part.footprint) - areaInConvex(part.footprint, site.planes);
+    return [problem('part-off-platform', { part: part.id, area: shownArea(off) }, part.id)];
+  }
+  const by = past + margin_mm;
+  if (margin_mm === 0 || !(by > SLACK_MM)) return [];
+  const params = { part: part.id, by: shownLength(by), margin: shownLength(margin_mm) };
+  return [problem('part-in-margin', params, part.id)];
+}
+
+function keepOutProblems(part: PartView, site: Site): Problem[] {
+  return site.keepOuts.flatMap((keepOut) => {
+    const covered = overlapArea(part.footprint, keepOut);
+    if (covered <= SLIVER_MM2) return [];
+    return [problem('part-in-keep-out', { part: part.id, area: shownArea(covered) }, part.id)];
+  });
+}
+
+function heightProblems(part: PartView, { buildHeight_mm }: Machine): Problem[] {
+  if (part.height_mm <= buildHeight_mm) return [];
+  const params = { part: part.id, height: shownLength(part.height_mm), limit: shownLength(buildHeight_mm) };
+  return [problem('part-too-high', params, part.id)];
+}
+
+function reachProblems(part: PartView, site: Site): Problem[] {
+  if (site.reach === null) return [];
+  const beyond = area(subtract(intersect(part.footprint, site.platform), site.reach));
+  if (beyond <= SLIVER_MM2) return [];
+  return [problem('part-out-of-reach', { part: part.id, area: shownArea(beyond) }, part.id)];
+}
+
+const pairsKnown = new WeakMap<PartView, WeakMap<PartView, PairOutcome>>();
+
+function pairProblems(parts: readonly PartView[], spacing_mm: Mm): Problem[] {
+  const boxes = parts.map((part) => boxOf(part.footprint));
+  const problems: Problem[] = [];
+  for (let i = 0; i < parts.length; i++)
+    for (let j = i + 1; j < parts.length; j++)
+      if (boxesMeet(boxes[i], boxes[j], spacing_mm))
+        problems.push(...together(parts[i], parts[j], spacing_mm));
+  return problems;
+}
+
+function together(a: PartView, b: PartView, spacing_mm: Mm): Problem[] {
+  const { gap_mm, overlap_mm2 } = outcomeOf(a, b, spacing_mm);
+  if (overlap_mm2 > SLIVER_MM2)
+    return [problem('parts-overlap', { part: a.id, other: b.id, area: shownArea(overlap_mm2) }, a.id, b.id)];
+  if (gap_mm >= spacing_mm - 2 * SLACK_MM) return [];
+  const params = { part: a.id, other: b.id, gap: shownLength(gap_mm), spacing: shownLength(spacing_mm) };
+  return [problem('parts-too-close', params, a.id, b.id)];
+}
+
+function outcomeOf(a: PartView, b: PartView, spacing_mm: Mm): PairOutcome {
+  let others = pairsKnown.get(a);
+  if (others === undefined) pairsKnown.set(a, (others = new WeakMap()));
+  const known = others.get(b);
+  if (known?.spacing_mm === spacing_mm) return known;
+  const gap_mm = gap(a.footprint, b.footprint, spacing_mm);
+  const overlap_mm2 = gap_mm === 0 ? overlapArea(a.footprint, b.footprint) : 0;
+  const outcome = { spacing_mm, gap_mm, overlap_mm2 };
+  others.set(b, outcome);
+  return outcome;
+}

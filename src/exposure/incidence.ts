@@ -1,0 +1,29 @@
+/**
+ * How slantwise a laser strikes (DESIGN 5.10): θ = atan(distance from its foot / working height); the spot is longer by
+ * 1 / cos θ. Millimetres, degrees; platform coordinates.
+ */
+import type { Region } from '../geometry/types';
+import type { Laser } from '../layout/types';
+import type { Degrees, Mm } from '../units/types';
+
+type Optics = Pick<Laser, 'foot_mm' | 'workingHeight_mm'>;
+
+const slope = ({ foot_mm, workingHeight_mm }: Optics, x: Mm, y: Mm): number =>
+  Math.hypot(x - foot_mm[0], y - foot_mm[1]) / workingHeight_mm;
+
+/** Angle of incidence at a point of the platform; 0 straight below the scanner. */
+export const incidenceAt = (laser: Optics, x: Mm, y: Mm): Degrees =>
+  (Math.atan(slope(laser, x, y)) * 180) / Math.PI;
+
+/** Length of the spot there as a multiple of its length straight below: 1 / cos θ. */
+export const spotStretch = (laser: Optics, x: Mm, y: Mm): number => Math.hypot(1, slope(laser, x, y));
+
+/** The largest angle of incidence over a laser's regions (always at a vertex); null where it exposes nothing. */
+export function largestIncidence(laser: Optics, regions: readonly Region[]): Degrees | null {
+  let most: Degrees | null = null;
+  for (const region of regions)
+    for (const ring of region)
+      for (let i = 0; i < ring.length; i += 2)
+        most = Math.max(most ?? 0, incidenceAt(laser, ring[i], ring[i + 1]));
+  return most;
+}
