@@ -15,6 +15,36 @@ export const MESSAGES = {
     advice: 'Move it inside the platform outline.',
     blocks: true,
   },
+  'part-in-margin': {
+    text: '{part} reaches {by} mm into the margin of the platform.',
+    advice: 'Keep parts {margin} mm away from the edges of the platform.',
+    blocks: false,
+  },
+  'part-in-keep-out': {
+    text: '{part} covers {area} mm² of a keep-out.',
+    advice: 'Move it off the keep-out.',
+    blocks: true,
+  },
+  'part-too-high': {
+    text: '{part} is {height} mm high.',
+    advice: 'The machine builds up to {limit} mm; lay the part down or divide it.',
+    blocks: true,
+  },
+  'part-out-of-reach': {
+    text: 'No laser that is on reaches {area} mm² of {part}.',
+    advice: 'Move it into the reach of a laser, or switch on the laser that reaches it.',
+    blocks: true,
+  },
+  'parts-overlap': {
+    text: '{part} and {other} overlap by {area} mm² seen from above.',
+    advice: 'Move one of them; parts may not share a place at any height.',
+    blocks: true,
+  },
+  'parts-too-close': {
+    text: '{part} and {other} stand {gap} mm apart.',
+    advice: 'Keep parts {spacing} mm apart (a setting of the layout).',
+    blocks: false,
+  },
 
   'part-unassigned': {
     text: 'Up to {area} mm² of a section of {part} is exposed by no laser.',
