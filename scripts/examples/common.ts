@@ -86,8 +86,13 @@ type Own = Pick<Layout, 'name' | 'note' | 'shapes' | 'parts' | 'zoning'> & Parti
 export const example = (own: Own): Layout => ({
   format: 'evenplate-layout',
   version: 1,
+  name: own.name,
+  note: own.note,
   machine: machine(400),
   process: HAND_PROCESS,
+  shapes: own.shapes,
+  parts: own.parts,
+  zoning: own.zoning,
   allocation: 'balanced',
   limits: DEFAULT_LIMITS,
   ...own,

@@ -1,5 +1,5 @@
 /**
- * The report of one layer and its build, in the form that the command line prints (DESIGN 7) and other programs read.
+ * The report of one layer and its build, in the form that the command line prints and other programs read.
  * Millimetres, seconds, hours, litres, percent, as the key names say. Figures are not rounded. Events need a schedule,
  * which version 1 of the layout does not have.
  */

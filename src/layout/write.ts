@@ -1,5 +1,5 @@
 /**
- * Writes a layout as a file: all keys, in the order of DESIGN's file format, one short thing per line. Reading what
+ * Writes a layout as a file: all keys, one short thing per line. Reading what
  * was written gives an equal layout.
  */
 import type { Layout } from './types';
@@ -7,34 +7,33 @@ import type { Layout } from './types';
 const LINE_LENGTH = 110;
 const STEP = '  ';
 
-interface Entry {
-  readonly key: string;
-  readonly value: unknown;
-}
-const entriesOf = (value: object): readonly Entry[] =>
-  Array.isArray(value)
-    ? value.map((entry: unknown) => ({ key: '', value: entry }))
-    : Object.entries(value).map(([key, entry]) => ({
-        key: `${JSON.stringify(key)}: `,
-        value: entry as unknown,
-      }));
-
-/** The value on one line with blanks after commas and inside braces. */
-function oneLine(value: unknown): string {
-  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
-  const inside = entriesOf(value).map((entry) => entry.key + oneLine(entry.value));
-  if (Array.isArray(value)) return `[${inside.join(', ')}]`;
-  return inside.length === 0 ? '{}' : `{ ${inside.join(', ')} }`;
+/** Entries side by side where they fit on the line and none of them is broken, else one below the other. */
+function bracketed(
+  open: string,
+  close: string,
+  gap: string,
+  entries: readonly string[],
+  indent: string,
+): string {
+  if (entries.length === 0) return open + close;
+  const length = entries.reduce((sum, entry) => sum + entry.length + 2, indent.length + 2 * gap.length);
+  const fits = length <= LINE_LENGTH && !entries.some((entry) => entry.includes('\n'));
+  if (fits) return open + gap + entries.join(', ') + gap + close;
+  const deeper = indent + STEP;
+  return `${open}\n${deeper}${entries.join(`,\n${deeper}`)}\n${indent}${close}`;
 }
 
 function pretty(value: unknown, indent: string): string {
-  const short = oneLine(value);
-  const isFlat = typeof value !== 'object' || value === null;
-  if (isFlat || short.length + indent.length <= LINE_LENGTH) return short;
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
   const deeper = indent + STEP;
-  const lines = entriesOf(value).map((entry) => deeper + entry.key + pretty(entry.value, deeper));
-  const [open, close] = Array.isArray(value) ? '[]' : '{}';
-  return `${open}\n${lines.join(',\n')}\n${indent}${close}`;
+  if (Array.isArray(value)) {
+    const entries = value.map((entry: unknown) => pretty(entry, deeper));
+    return bracketed('[', ']', '', entries, indent);
+  }
+  const entries = Object.entries(value).map(
+    ([key, entry]) => `${JSON.stringify(key)}: ${pretty(entry, deeper)}`,
+  );
+  return bracketed('{', '}', ' ', entries, indent);
 }
 
 /** The layout as JSON text that ends in a newline. */

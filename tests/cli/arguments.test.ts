@@ -1,4 +1,4 @@
-// The arguments of DESIGN 7: `analyse -- FILE [--height MM]`; anything else is one sentence.
+// The arguments of `analyse -- FILE [--height MM]`; anything else is one sentence.
 import { describe, expect, test } from 'vitest';
 import { analyseArguments } from '../../src/cli/arguments';
 import { refusal } from '../../src/cli/output';

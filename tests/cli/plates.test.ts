@@ -127,7 +127,7 @@ describe('the NIST plate', () => {
   });
 });
 
-// DESIGN 7: the layer k with (k−1)·t ≤ z < k·t, t = 0.02 mm; the top belongs to the last one.
+// The layer k with (k−1)·t ≤ z < k·t, t = 0.02 mm; the top belongs to the last one.
 describe('which layer a height means', () => {
   test.each<[number, number, number]>([
     [0, 0.01, 4 * 248.75],

@@ -1,4 +1,4 @@
-// DESIGN 7 and 9: a bad file gives one line on standard error and exit code 2; nothing on standard output.
+// A bad file gives one line on standard error and exit code 2; nothing on standard output.
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';

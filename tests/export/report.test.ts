@@ -1,4 +1,4 @@
-// The report has exactly the keys of DESIGN 7, and what a plate of known figures has to say in them. Sources of the
+// The report has exactly the keys of its format, and what a plate of known figures has to say in them. Sources of the
 // figures: circles and rectangles by hand [mathematics]; downwind of two equal loads in line 2b/w − (b/w)²
 // [mathematics]; twelve fins and a block, computed by hand with the mean number of lines P/(π·h) (Cauchy-Crofton).
 import { readFileSync } from 'node:fs';
@@ -21,7 +21,7 @@ function reportOf(layout: Layout, height_mm = 0): Report {
   return report(analysis, at.figures, at.height_mm);
 }
 
-/** The keys of DESIGN 7, in its order; events come with a schedule only. */
+/** The keys of the format, in order; events come with a schedule only. */
 const KEYS = {
   root: ['format', 'version', 'layout', 'lasers', 'layer', 'build', 'problems'],
   laser: ['id', 'on', 'scanArea_mm2', 'outline_mm', 'pieces', 'load_s', 'idle_s', 'downwind_plumes'],

@@ -1,4 +1,4 @@
-// The checksum against DESIGN 4: SHA-256 over canonical JSON (RFC 8785) without name and note, first 12 digits.
+// The checksum is SHA-256 over canonical JSON (RFC 8785) without name and note, first 12 digits.
 // Node's own OpenSSL is the second opinion on SHA-256; canonical JSON of plain data is sorted keys without blanks.
 import { createHash } from 'node:crypto';
 import { expect, test } from 'vitest';

@@ -1,4 +1,4 @@
-// The demo plate is what the product promises to show first (issue "The main job": at least 18 parts of 6 shapes with
+// The demo plate is what the product promises to show first (at least 18 parts of 6 shapes with
 // holes and curves, three heights, one part that may not be cut) and stands soundly: spacing and margin are measured by
 // JTS (npm jsts), a general-purpose geometry library, on circles of 256 corners (0.003 mm inside a radius of 45 mm).
 import GeoJSONReader from 'jsts/org/locationtech/jts/io/GeoJSONReader.js';

@@ -1,5 +1,5 @@
-// Whatever a file holds, reading gives a layout or a fault and throws nothing (DESIGN 9); what it gives survives
-// writing and reading unchanged (DESIGN 4). Seeds are fixed; a failure prints the value.
+// Whatever a file holds, reading gives a layout or a fault and throws nothing; what it gives survives
+// writing and reading unchanged. Seeds are fixed; a failure prints the value.
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';

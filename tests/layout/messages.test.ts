@@ -1,4 +1,4 @@
-// One table of messages (STYLE: every message a user reads has a stable code): each says what is wrong and what to do,
+// One table of messages with stable codes: each says what is wrong and what to do,
 // and a sentence built from it holds every word that it asks for.
 import { describe, expect, test } from 'vitest';
 import { messageAdvice, MESSAGES, messageText, type MessageCode } from '../../src/layout/messages';

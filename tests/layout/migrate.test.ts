@@ -1,5 +1,5 @@
-// The frame for later versions: numbered steps applied in order, nothing for the newest version (STYLE: numbered
-// migrations without gaps).
+// The frame for later versions: numbered steps applied in order, nothing for the newest version (numbered
+// without gaps).
 import { expect, test } from 'vitest';
 import { migrate, type Migration } from '../../src/layout/migrate';
 

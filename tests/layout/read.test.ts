@@ -1,4 +1,4 @@
-// Holds reading against DESIGN 4 (format, defaults, rounding) and DESIGN 9 (what is refused, and how it is said).
+// What reading gives for a sound file: defaults, rounding, and what is unwise but opens.
 import { describe, expect, test } from 'vitest';
 import { messageText } from '../../src/layout/messages';
 import { readLayout, readLayoutValue } from '../../src/layout/read';
@@ -13,7 +13,7 @@ function value(json: unknown): Layout {
 }
 const sentence = (found: Fault): string => messageText(found.code, found.params);
 
-describe('defaults of DESIGN 4', () => {
+describe('defaults of the file format', () => {
   test('a missing optional key gets the value written there', () => {
     const json = sample();
     delete json['note'];
@@ -52,7 +52,7 @@ describe('defaults of DESIGN 4', () => {
   });
 });
 
-describe('rounding on entry (DESIGN 4: 1 µm and 0.001°)', () => {
+describe('rounding on entry (1 µm and 0.001°)', () => {
   test('lengths are kept to the nearest micrometre', () => {
     const layout = value(changed(['parts', 0, 'at_mm'], [-60.00049, 12.3456789]));
     expect(layout.parts[0]?.at_mm).toEqual([-60, 12.346]);

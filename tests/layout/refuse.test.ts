@@ -1,4 +1,4 @@
-// What is malformed is refused (DESIGN 9): one sentence with what was found, where, and what is accepted.
+// What is malformed is refused: one sentence with what was found, where, and what is accepted.
 import { describe, expect, test } from 'vitest';
 import { messageAdvice, messageText } from '../../src/layout/messages';
 import { readLayout, readLayoutValue } from '../../src/layout/read';
@@ -12,7 +12,7 @@ function fault(json: unknown): Fault {
 }
 const sentence = (found: Fault): string => messageText(found.code, found.params);
 
-// One row per kind of malformed file of DESIGN 9: the change, the code, and words the sentence has to hold.
+// One row per kind of malformed file: the change, the code, and words the sentence has to hold.
 const refusals: readonly [string, readonly (string | number)[], unknown, string, readonly string[]][] = [
   ['wrong format', ['format'], 'something', 'layout-wrong-format', ['"something"']],
   ['newer version', ['version'], 2, 'layout-newer-version', ['2']],

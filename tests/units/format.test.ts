@@ -1,4 +1,4 @@
-// How figures are shown (DESIGN 5, end): three to four significant digits with a unit, never six decimals.
+// How figures are shown: three to four significant digits with a unit, never six decimals.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {

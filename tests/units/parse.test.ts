@@ -1,4 +1,4 @@
-// What a person may type (DESIGN 2, 6, 10). 1 in = 25.4 mm exactly: international agreement of 1959 [memory].
+// What a person may type. 1 in = 25.4 mm exactly: international agreement of 1959 [memory].
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import { MESSAGES } from '../../src/layout/messages';
 import type { Result } from '../../src/layout/result';

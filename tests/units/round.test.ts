@@ -1,4 +1,4 @@
-// Lengths are kept to 1 µm and angles to 0.001° (DESIGN 4).
+// Lengths are kept to 1 µm and angles to 0.001°.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { roundDeg, roundMm } from '../../src/units/round';
