@@ -1,0 +1,137 @@
+/**
+ * Rows 1 and 2 of the bench: the engine's whole answer for one layer (areas, loads, allocation, seams, checks of the
+ * plate, build sums) against general-purpose libraries that only inset every part and cut it by the zones.
+ */
+import { analyse } from '../../src/build/analyse';
+import type { Analysis } from '../../src/build/types';
+import type { Layout } from '../../src/layout/types';
+import { clipper2Library } from './libraries/clipper2';
+import { clipperLibrary } from './libraries/clipperLib';
+import { geosLibrary } from './libraries/geos';
+import { polygonClippingLibrary } from './libraries/polygonClipping';
+import type { Library, Plate, ZoneAreas } from './libraries/types';
+import { BAND_MM, benchLayout, INSET_MM, LASERS, movedLayout, placedRings, zoneRectangles } from './plate';
+import { table, timed, times } from './table';
+import { time, type Timing } from './timing';
+
+const SEED = 20_261_125;
+
+const plateOf = (layout: Layout, bandWidth: number): Plate => ({
+  parts: placedRings(layout),
+  zones: zoneRectangles(bandWidth),
+  inset_mm: INSET_MM,
+});
+const librariesFor = async (plate: Plate): Promise<Library[]> => [
+  await geosLibrary(plate),
+  await clipper2Library(plate),
+  clipperLibrary(plate),
+  polygonClippingLibrary(plate),
+];
+
+type PieceArea = 'area_mm2' | 'hatchArea_mm2';
+const engineAreas = ({ layout, stretches }: Analysis, key: PieceArea): ZoneAreas => {
+  const areas = layout.parts.map(() => new Float64Array(LASERS));
+  for (const piece of stretches[0]!.figures.pieces) areas[piece.part]![piece.laser]! += piece[key];
+  return areas;
+};
+/** Largest difference of any part in any zone, relative to the part's own area. */
+const difference = (a: ZoneAreas, b: ZoneAreas): number =>
+  Math.max(
+    ...a.map((row, part) => {
+      const whole = row.reduce((sum, area) => sum + area, 0);
+      return Math.max(...row.map((area, zone) => Math.abs(area - b[part]![zone]!))) / whole;
+    }),
+  );
+
+/** Without shared bands every piece is one part in one zone, so engine and libraries must agree piece by piece. */
+const agreement = async (): Promise<{ rows: string[][]; worst: number }> => {
+  const banded = benchLayout(SEED, 0);
+  const layout: Layout = { ...banded, process: { ...banded.process, seamOverlap_mm: 0 } };
+  const analysis = analyse(layout);
+  const figures = (await librariesFor(plateOf(layout, 0))).map((library) => {
+    const inset = library.insetAndZones?.();
+    return {
+      name: library.name,
+      section: difference(library.zonesOnly(), engineAreas(analysis, 'area_mm2')),
+      hatch: inset === undefined ? null : difference(inset, engineAreas(analysis, 'hatchArea_mm2')),
+    };
+  });
+  const text = (value: number | null): string => (value === null ? 'has no inset' : value.toExponential(1));
+  return {
+    rows: figures.map(({ name, section, hatch }) => [name, text(section), text(hatch)]),
+    worst: Math.max(...figures.flatMap(({ section, hatch }) => [section, hatch ?? 0])),
+  };
+};
+
+/** Every part somewhere else in every run: nothing but what hangs on the shapes can be remembered. */
+const shifted = (layout: Layout, run: number): Layout => ({
+  ...layout,
+  parts: layout.parts.map((part) => ({
+    ...part,
+    at_mm: [part.at_mm[0] + ((run % 97) - 48) / 1000, part.at_mm[1] + ((run % 89) - 44) / 1000],
+  })),
+});
+const timeCold = (layout: Layout): Timing => time((run) => analyse(structuredClone(shifted(layout, run))));
+const timeAll = (layout: Layout): Timing => time((run) => analyse(shifted(layout, run)));
+const timeMoved = (layout: Layout): Timing => {
+  analyse(layout);
+  return time((run) =>
+    analyse(movedLayout(layout, run % 100, ((run % 31) - 15) / 10, ((run % 29) - 14) / 10)),
+  );
+};
+
+const engineCounts = ({ stretches, checks }: Analysis): string => {
+  const { pieces, seams, bestPossible_s, exposure_s } = stretches[0]!.figures;
+  const bound = `slowest laser ${exposure_s.toFixed(3)} s, best possible ${bestPossible_s.toFixed(3)} s`;
+  return `engine: ${pieces.length} pieces, ${seams.length} seams, ${checks} checks; ${bound}`;
+};
+
+export interface LayerBench {
+  readonly text: string;
+  readonly ratios: readonly { readonly what: string; readonly ratio: number; readonly wanted: number }[];
+  readonly agreed: boolean;
+}
+
+/** @returns the tables of rows 1 and 2, the two ratios, and whether the areas agree to 1e-6 */
+export const layerBench = async (): Promise<LayerBench> => {
+  const { rows, worst } = await agreement();
+  const layout = benchLayout(SEED);
+  const plate = plateOf(layout, BAND_MM);
+  const libraries = (await librariesFor(plate)).map((library) => ({
+    name: library.name,
+    whole: library.insetAndZones === null ? null : time(library.insetAndZones),
+    zones: time(library.zonesOnly),
+  }));
+  const fastest = Math.min(...libraries.flatMap(({ whole }) => (whole === null ? [] : [whole.median_ms])));
+  const all = timeAll(layout);
+  const moved = timeMoved(layout);
+  const line = (name: string, timing: Timing): string[] => [
+    name,
+    ...timed(timing),
+    times(fastest / timing.median_ms),
+  ];
+  const vertices = plate.parts.flat(2).length;
+  return {
+    text: [
+      `100 parts, ${vertices} vertices, ${LASERS} strips, shared band ${BAND_MM} mm. ${engineCounts(analyse(layout))}`,
+      table(['largest difference from the engine', 'section area', 'hatch area'], rows),
+      table(
+        ['one layer', 'median', 'p95', 'runs', 'against the fastest inset + zones'],
+        [
+          ...libraries.flatMap(({ name, whole }) =>
+            whole === null ? [] : [line(`${name}: inset + zones`, whole)],
+          ),
+          ...libraries.map(({ name, zones }) => line(`${name}: zones alone, insets given`, zones)),
+          line('engine: everything, nothing remembered', timeCold(layout)),
+          line('engine: everything, insets cached per shape', all),
+          line('engine: everything, after moving one part', moved),
+        ],
+      ),
+    ].join('\n\n'),
+    ratios: [
+      { what: 'one layer, insets cached per shape', ratio: fastest / all.median_ms, wanted: 5 },
+      { what: 'after moving one part', ratio: fastest / moved.median_ms, wanted: 50 },
+    ],
+    agreed: worst <= 1e-6,
+  };
+};

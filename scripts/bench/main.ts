@@ -1,0 +1,26 @@
+/**
+ * `npm run bench`: the engine beside general-purpose libraries on the same seeded plate, in one run on one machine.
+ * Only the ratios carry over to another machine. Leaves with 1 where results differ or a ratio falls short.
+ */
+import { cpus } from 'node:os';
+import { allocationBench } from './allocationBench';
+import { layerBench } from './layerBench';
+import { table, times } from './table';
+
+const layer = await layerBench();
+const allocation = await allocationBench();
+const ratios = [...layer.ratios, { what: 'exact allocation', ratio: allocation.ratio, wanted: 50 }];
+
+console.log(`Node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}\n`);
+console.log(`${layer.text}\n\n${allocation.text}\n`);
+console.log(
+  table(
+    ['faster than the fastest library', 'measured', 'wanted'],
+    ratios.map(({ what, ratio, wanted }) => [what, times(ratio), times(wanted)]),
+  ),
+);
+console.log(
+  `areas agree to 1e-6: ${layer.agreed ? 'yes' : 'NO'}; optimum agrees to 1e-6: ${allocation.agreed ? 'yes' : 'NO'}`,
+);
+const good = layer.agreed && allocation.agreed && ratios.every(({ ratio, wanted }) => ratio >= wanted);
+process.exit(good ? 0 : 1);
