@@ -29,14 +29,27 @@ import { heightDown, heightUp } from './view/height';
 import { theme } from './view/theme';
 import { zoomFit, zoomIn, zoomOut } from './view/zoom';
 
+const fileCommands = [newPlate, openDemo, openLayoutFile, openOutlines, saveLayout];
+const editCommands = [undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack];
+const seamCommands = [seamsFree, seamsNone];
+const allocationCommands = [allocateBalanced, allocateWholeParts];
+const stripCommands = [moreStrips, fewerStrips];
+const viewCommands = [zoomIn, zoomOut, zoomFit, heightUp, heightDown, theme];
+
 export const COMMANDS: readonly Command[] = [
-  ...[newPlate, openDemo, openLayoutFile, openOutlines, saveLayout],
-  ...[undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack],
-  ...[...moveCommands, ...turnCommands, seamsFree, seamsNone, ...pinCommands],
+  ...fileCommands,
+  ...editCommands,
+  ...moveCommands,
+  ...turnCommands,
+  ...seamCommands,
+  ...pinCommands,
   ...toolCommands,
-  ...[...strategyCommands, allocateBalanced, allocateWholeParts, moreStrips, fewerStrips],
-  ...[...zoneLineCommands, ...laserCommands],
-  ...[zoomIn, zoomOut, zoomFit, heightUp, heightDown, theme],
+  ...strategyCommands,
+  ...allocationCommands,
+  ...stripCommands,
+  ...zoneLineCommands,
+  ...laserCommands,
+  ...viewCommands,
   ...dialogCommands,
 ];
 

@@ -39,12 +39,9 @@ export function changeParts(layout: Layout, ids: readonly PartId[], change: (par
   return touched ? { ...layout, parts } : layout;
 }
 
-/** First of prefix1, prefix2 … that `taken` does not hold; numbers are padded to `digits`. */
-export function freshName(prefix: string, taken: (name: string) => boolean, digits = 1): string {
-  for (let n = 1; ; n++) {
-    const name = `${prefix}${String(n).padStart(digits, '0')}`;
-    if (!taken(name)) return name;
-  }
+/** First of prefix1, prefix2 … that `taken` does not hold. */
+export function freshName(prefix: string, taken: (name: string) => boolean): string {
+  for (let n = 1; ; n++) if (!taken(`${prefix}${n}`)) return `${prefix}${n}`;
 }
 
 /** Names that objects keep for themselves; a layout refuses them. */
@@ -71,11 +68,12 @@ export const roomFor = (layout: Layout, count: number): boolean => layout.parts.
 /** Ids for `count` new parts: "P01", "P02" …, the first numbers that are free. */
 export function nextPartIds(layout: Layout, count: number): PartId[] {
   const taken = new Set(layout.parts.map((part) => part.id));
-  return Array.from({ length: count }, () => {
-    const id = freshName('P', (name) => taken.has(name), 2);
-    taken.add(id);
-    return id;
-  });
+  const ids: PartId[] = [];
+  for (let n = 1; ids.length < count; n++) {
+    const id = `P${String(n).padStart(2, '0')}`;
+    if (!taken.has(id)) ids.push(id);
+  }
+  return ids;
 }
 
 /** Parts of `after` that `before` did not hold, in order. */

@@ -33,8 +33,14 @@ const grown = (box: Box, by: Mm): Box => ({
   maxY: box.maxY + by,
 });
 
+/** Boxes that share less than this touch only. */
+const SLACK_MM: Mm = 1e-9;
+
 const meet = (a: Box, b: Box): boolean =>
-  a.minX < b.maxX - 1e-9 && b.minX < a.maxX - 1e-9 && a.minY < b.maxY - 1e-9 && b.minY < a.maxY - 1e-9;
+  a.minX < b.maxX - SLACK_MM &&
+  b.minX < a.maxX - SLACK_MM &&
+  a.minY < b.maxY - SLACK_MM &&
+  b.minY < a.maxY - SLACK_MM;
 
 /** What is taken: boxes of parts and keep-outs, grown by the spacing. */
 export function takenBoxes(layout: Layout): Box[] {
@@ -60,10 +66,10 @@ function usable(layout: Layout): Box {
 export function isFree(layout: Layout, taken: readonly Box[], box: Box): boolean {
   const field = usable(layout);
   const inside =
-    box.minX >= field.minX - 1e-9 &&
-    box.minY >= field.minY - 1e-9 &&
-    box.maxX <= field.maxX + 1e-9 &&
-    box.maxY <= field.maxY + 1e-9;
+    box.minX >= field.minX - SLACK_MM &&
+    box.minY >= field.minY - SLACK_MM &&
+    box.maxX <= field.maxX + SLACK_MM &&
+    box.maxY <= field.maxY + SLACK_MM;
   return inside && !taken.some((other) => meet(box, other));
 }
 
@@ -80,8 +86,25 @@ const ascending = (values: readonly number[]): number[] => [...new Set(values)].
 const upToMicrometre = (value: Mm): Mm => roundMm(Math.ceil(value * 1000 - 1e-6) / 1000);
 
 /**
+ * The leftmost origin at which `own` (a box around the origin) is free with its front edge at y + own.minY: one walk
+ * over what stands in its way from left to right. Boxes that were passed stay passed, as the origin only moves right.
+ */
+function leftmost(own: Box, y: Mm, startX: Mm, taken: readonly Box[]): Mm {
+  const row = shifted(own, 0, y);
+  const inTheWay = taken
+    .filter((box) => box.minY < row.maxY - SLACK_MM && row.minY < box.maxY - SLACK_MM)
+    .sort((a, b) => a.minX - b.minX);
+  let x = startX;
+  for (const box of inTheWay) {
+    if (box.minX >= x + own.maxX - SLACK_MM) break;
+    if (box.maxX > x + own.minX + SLACK_MM) x = upToMicrometre(box.maxX - own.minX);
+  }
+  return x;
+}
+
+/**
  * Where the origin of a shape may stand so that its box is free: front to back, then left to right; null where
- * nothing fits. Candidates are the field's front-left corner and the far sides of what is taken.
+ * nothing fits. Rows begin at the field's front edge and at the far sides of what is taken.
  */
 export function freePlace(
   layout: Layout,
@@ -91,13 +114,13 @@ export function freePlace(
 ): Point | null {
   const own = shapeBox(shape, { at_mm: [0, 0], turn_deg });
   const field = usable(layout);
-  const xs = ascending([field.minX, ...taken.map((box) => box.maxX)]);
-  const ys = ascending([field.minY, ...taken.map((box) => box.maxY)]);
-  for (const y of ys)
-    for (const x of xs) {
-      const at: Point = [upToMicrometre(x - own.minX), upToMicrometre(y - own.minY)];
-      if (isFree(layout, taken, shifted(own, at[0], at[1]))) return at;
-    }
+  const startX = upToMicrometre(field.minX - own.minX);
+  const fronts = ascending([field.minY, ...taken.map((box) => box.maxY)]);
+  for (const front of fronts) {
+    const y = upToMicrometre(front - own.minY);
+    const at: Point = [leftmost(own, y, startX, taken), y];
+    if (isFree(layout, taken, shifted(own, at[0], at[1]))) return at;
+  }
   return null;
 }
 

@@ -68,7 +68,7 @@ export function equalLines(machine: Machine, run_deg: Degrees, strips: number): 
 }
 
 /** Degrees brought to 0 ≤ a < 180: strips have no front and back. */
-export const runAngle = (deg: Degrees): Degrees => roundDeg(deg) % 180;
+export const runAngle = (deg: Degrees): Degrees => roundDeg(roundDeg(deg) % 180);
 
 const bandOf = (zoning: Zoning): Mm => ('sharedBand_mm' in zoning ? zoning.sharedBand_mm : 0);
 
@@ -109,7 +109,7 @@ function asDrawn({ machine, zoning }: Layout): DrawnZone[] {
 
 /** The whole field as one drawn zone of every laser. */
 const wholeDrawn = ({ machine }: Layout): DrawnZone => {
-  const [x, y] = [machine.platform.width_mm / 2, machine.platform.depth_mm / 2];
+  const [x, y] = [roundMm(machine.platform.width_mm / 2), roundMm(machine.platform.depth_mm / 2)];
   return {
     lasers: machine.lasers.map((laser) => laser.id),
     rings: [

@@ -105,8 +105,9 @@ export function setStripDirection(layout: Layout, run_deg: Degrees): Layout {
   const before = halfExtent(machine, ...stripNormal(zoning.run_deg));
   const after = halfExtent(machine, ...stripNormal(run));
   const scaled = zoning.lines_mm.map((c) => roundMm((c * after) / before));
-  const ascending = scaled.every((c, i) => i === 0 || (c > scaled[i - 1]! && c < COORDINATE_LIMIT_mm));
-  const lines_mm = ascending ? scaled : equalLines(machine, run, count);
+  const ascending = scaled.every((c, i) => i === 0 || c > scaled[i - 1]!);
+  const near = scaled.every((c) => Math.abs(c) <= COORDINATE_LIMIT_mm);
+  const lines_mm = ascending && near ? scaled : equalLines(machine, run, count);
   return withZoning(layout, { ...zoning, run_deg: run, lines_mm });
 }
 
