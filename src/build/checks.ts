@@ -7,7 +7,7 @@ import { clean, intersect, subtract, unite } from '../geometry/clipper';
 import { CHORD_ERROR_MM } from '../geometry/circle';
 import { gap, overlapArea } from '../geometry/distance';
 import { areaInConvex } from '../geometry/halfPlane';
-import { area, boxOf, boxesMeet, rectangle } from '../geometry/region';
+import { area, boxOf, rectangle } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { HalfPlane, Region } from '../geometry/types';
 import { MESSAGES, type MessageCode } from '../layout/messages';
@@ -149,12 +149,18 @@ function reachProblems(part: PartView, site: Site): Problem[] {
 const pairsKnown = new WeakMap<PartView, WeakMap<PartView, PairOutcome>>();
 
 function pairProblems(parts: readonly PartView[], spacing_mm: Mm): Problem[] {
-  const boxes = parts.map((part) => boxOf(part.footprint));
+  const boxes = new Float64Array(4 * parts.length);
+  parts.forEach((part, i) => {
+    const { minX, minY, maxX, maxY } = boxOf(part.footprint);
+    boxes.set([minX - spacing_mm, minY - spacing_mm, maxX, maxY], 4 * i);
+  });
   const problems: Problem[] = [];
-  for (let i = 0; i < parts.length; i++)
-    for (let j = i + 1; j < parts.length; j++)
-      if (boxesMeet(boxes[i], boxes[j], spacing_mm))
-        problems.push(...together(parts[i], parts[j], spacing_mm));
+  for (let i = 0; i < boxes.length; i += 4)
+    for (let j = i + 4; j < boxes.length; j += 4) {
+      if (boxes[i] > boxes[j + 2] || boxes[j] > boxes[i + 2]) continue;
+      if (boxes[i + 1] > boxes[j + 3] || boxes[j + 1] > boxes[i + 3]) continue;
+      problems.push(...together(parts[i >> 2], parts[j >> 2], spacing_mm));
+    }
   return problems;
 }
 

@@ -29,7 +29,7 @@ const HALF_WIDTH = 4e7;
 const ARC_ERROR_MM = 1e-4;
 const ARC_ERROR_SHARE = 1e-5;
 /** Share of the box's area by which two ways to measure a touching outline may differ. */
-const TOUCH_SHARE = 1e-9;
+const TOUCH_SHARE = 1e-7;
 
 interface Frame {
   readonly x: number;

@@ -40,4 +40,12 @@ describe('overlapArea', () => {
     expect(overlapArea(frame, rectangle(10, 10, 20, 30))).toBeCloseTo(100 - 25, 6);
     expect(overlapArea(frame, rectangle(31, 10, 40, 30))).toBe(0);
   });
+  it('agrees with jsts on random regions', () => {
+    fc.assert(
+      fc.property(starRegion, starRegion, (a, b) => {
+        expect(overlapArea(a, b)).toBeCloseTo(jsts(a).intersection(jsts(b)).getArea(), 2);
+      }),
+      { seed: SEED, numRuns: 100 },
+    );
+  });
 });

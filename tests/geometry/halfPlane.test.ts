@@ -148,14 +148,13 @@ describe('cutByLine', () => {
       { seed: SEED, numRuns: 300 },
     );
   });
-  it('counts unit cells right where vertices and edges lie on the line', () => {
+  it('counts unit cells right where vertices and edges lie on the line, at any turn', () => {
     fc.assert(
       fc.property(
         gridCells,
         fc.integer({ min: 0, max: 6 }),
-        fc.integer({ min: 0, max: 3 }),
-        (cells, k, quarter) => {
-          const turn = quarter * 90;
+        fc.constantFrom(0, 90, 180, 270, 30, 45, 77.7, 201.3),
+        (cells, k, turn) => {
           const region = turnAndMove(cellRegion(cells), turn, 0, 0);
           const line = turnAndMove([Float64Array.of(1, 0)], turn, 0, 0)[0];
           const { inside, outside } = cutByLine(untagged(region), { nx: line[0], ny: line[1], c: k });
@@ -164,15 +163,15 @@ describe('cutByLine', () => {
             [outside, k, 6],
           ] as const) {
             const count = countCells(cells, from, to);
-            expect(area(side.rings)).toBe(count.cells);
-            expect(taggedLength(side, 0)).toBe(count.outline);
-            expect(taggedLength(side, 1)).toBe(count.cut);
+            expect(area(side.rings)).toBeCloseTo(count.cells, 9);
+            expect(taggedLength(side, 0)).toBeCloseTo(count.outline, 9);
+            expect(taggedLength(side, 1)).toBeCloseTo(count.cut, 9);
             expect(components(side.rings).length).toBeLessThanOrEqual(count.edgeConnected);
             expect(components(side.rings).length).toBeGreaterThanOrEqual(count.cornerConnected);
           }
         },
       ),
-      { seed: SEED, numRuns: 150 },
+      { seed: SEED, numRuns: 200 },
     );
   });
 });
