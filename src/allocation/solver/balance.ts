@@ -84,9 +84,8 @@ export function solveBalance(problem: BalanceProblem, options: BalanceOptions = 
     fixed_s,
     order.flatMap((p) => parts[p]!.fragments),
   );
-  const shares_s = parts.map(({ fragments }) =>
-    fragments.map(() => Array.from({ length: laserCount }, () => 0)),
-  );
+  const none = Array.from({ length: laserCount }, () => 0);
+  const shares_s = parts.map(({ fragments }) => fragments.map(() => none.slice()));
   const used = parts.map((part) => part.fixedLasers);
   const { groups, settled, settled_s } = partOut(problem, order);
   const loads_s = [...settled_s];

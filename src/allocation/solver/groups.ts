@@ -53,9 +53,12 @@ export function byMaskOf(loads: readonly SharedLoad[]): Map<number, number> {
   return out;
 }
 
+type Renumbered = Omit<Fragment, 'mask'> & { mask: number };
+
 interface Draft {
   readonly allowed: number;
-  readonly fragments: readonly Fragment[];
+  /** In the layer's numbering until the groups are known, then in the group's. */
+  readonly fragments: readonly Renumbered[];
 }
 
 function requireLoad(load_s: number, where: string): void {
@@ -67,7 +70,7 @@ function requireLoad(load_s: number, where: string): void {
 function draftOf(part: SharedPart, index: number, laserCount: number, settled: Fragment[]): Draft {
   let used = part.fixedLasers;
   let allowed = -1;
-  const fragments: Fragment[] = [];
+  const fragments: Renumbered[] = [];
   part.fragments.forEach(({ mask, load_s }, f) => {
     requireMask(mask, laserCount);
     requireLoad(load_s, `part ${part.id}`);
@@ -162,12 +165,15 @@ function groupsOf(m: number, drafts: readonly Draft[], settled_s: Float64Array):
     local.set(mask, out);
     return out;
   };
-  for (const draft of drafts) {
-    const fragments = draft.fragments.map((f) => ({ ...f, mask: localOf(f.mask) }));
-    if (draft.allowed !== 0 && fragments.length > 0) {
-      const build = builds.get(root[lowestOf(draft.allowed)]!)!;
-      build.decisions.push(decisionOf(localOf(draft.allowed), fragments));
-    } else draft.fragments.forEach((f, i) => builds.get(root[lowestOf(f.mask)]!)!.free.push(fragments[i]!));
+  for (const { allowed, fragments } of drafts) {
+    const decided = allowed !== 0 && fragments.length > 0;
+    for (const fragment of fragments) {
+      const build = builds.get(root[lowestOf(fragment.mask)]!)!;
+      fragment.mask = localOf(fragment.mask);
+      if (!decided) build.free.push(fragment);
+    }
+    if (!decided) continue;
+    builds.get(root[lowestOf(allowed)]!)!.decisions.push(decisionOf(localOf(allowed), fragments));
   }
   for (const { decisions } of builds.values()) decisions.sort(largestFirst);
   return [...builds.values()].filter(({ lasers }) => lasers.length > 1);

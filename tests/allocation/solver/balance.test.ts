@@ -188,6 +188,33 @@ describe('solveBalance', () => {
     );
   });
 
+  it('stays feasible with loads of any magnitude side by side, 1e-12 to 1e9 s', () => {
+    const wide = fc
+      .record({
+        mantissa: fc.double({ min: 1, max: 10, noNaN: true }),
+        exponent: fc.integer({ min: -12, max: 8 }),
+      })
+      .map(({ mantissa, exponent }) => mantissa * 10 ** exponent);
+    const random = fc.integer({ min: 2, max: 8 }).chain((m) => {
+      const mask = fc.integer({ min: 1, max: 2 ** m - 1 });
+      const part = fc.record({
+        fixedLasers: fc.constantFrom(0, 1, 3),
+        fragments: fc.array(fc.record({ mask, load_s: wide }), { maxLength: 4 }),
+      });
+      return fc.record({
+        laserCount: fc.constant(m),
+        fixed_s: fc.array(wide, { minLength: m, maxLength: m }),
+        parts: fc.array(part, { maxLength: 25 }).map((list) => list.map((p, i) => ({ ...p, id: `P${i}` }))),
+      });
+    });
+    fc.assert(
+      fc.property(random, (problem) => {
+        expect(allocationIsFeasible(problem, solveBalance(problem))).toBeNull();
+      }),
+      { seed: 31_009, numRuns: 400 },
+    );
+  });
+
   it('solves layers of 13 to 31 lasers exactly', () => {
     const random = fc.integer({ min: 13, max: 31 }).chain((m) =>
       fc.record({
