@@ -19,7 +19,7 @@ export interface BalanceOptions {
   /** How long to search for fewer cuts and flatter loads: sets of lasers looked at. More proves more. */
   readonly work?: number;
 }
-/** About a third of a millisecond where the proof does not come sooner. */
+/** Where no proof comes sooner: 0.1 to 0.4 ms as measured, as much again as the solution itself. */
 export const DEFAULT_WORK = 40_000;
 
 /** Solves one group; true where its number of cuts is proven the fewest. */

@@ -22,13 +22,6 @@ export const lowestOf = (mask: number): number => 31 - Math.clz32(mask & -mask);
 /** All lasers 0 … laserCount−1. */
 export const allOf = (laserCount: number): number => 2 ** laserCount - 1;
 
-/** The indices of a set, ascending. */
-export function indicesOf(mask: number): number[] {
-  const out: number[] = [];
-  for (let rest = mask; rest !== 0; rest &= rest - 1) out.push(lowestOf(rest));
-  return out;
-}
-
 /** True where set a is reported before set b: the smaller first, then {0, 3} before {1, 2}. */
 export function comesBefore(a: number, b: number): boolean {
   const difference = sizeOf(a) - sizeOf(b);

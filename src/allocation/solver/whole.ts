@@ -10,7 +10,7 @@ import type { WholeProblem, WholeSolution } from '../types';
 import { lowerBound } from './bound';
 import { orderOf } from './groups';
 import { requireLaserCount, requireMask } from './sets';
-import { prove, rootBound } from './wholeProof';
+import { prove, rootOf } from './wholeProof';
 import { searchWhole } from './wholeSearch';
 import { emptyState } from './wholeState';
 
@@ -61,9 +61,9 @@ export function solveWhole(problem: WholeProblem, options: WholeOptions = {}): W
   const effort = options.effort ?? 1;
   const state = emptyState(sorted);
   const loads = sorted.parts.length * sorted.layers.length;
-  const bound_s = rootBound(state);
-  const found = searchWhole(state, bound_s, effort * (EVALUATIONS + EVALUATIONS_PER_LOAD * loads));
-  const { best, proven } = prove(state, found, bound_s, { left: effort * PROOF });
+  const root = rootOf(state);
+  const found = searchWhole(state, root, effort * (EVALUATIONS + EVALUATIONS_PER_LOAD * loads));
+  const { best, proven } = prove(state, found, root.bound_s, { left: effort * PROOF });
   const laserOf = sorted.parts.map(() => 0);
   order.forEach((p, i) => (laserOf[p] = best.laserOf[i]!));
   return { laserOf, exposure_s: exposureOf(problem, laserOf), proven };

@@ -152,13 +152,20 @@ function proofOf(state: WholeState, best: Choice, budget: Budget): Proof {
   return proof;
 }
 
-/** No choice is shorter: everything divisible, and every stretch at least as long as its longest part. */
-export function rootBound(state: WholeState): Seconds {
+/** What no choice can better: the exposure with everything divisible and every part in one piece, and the loads then. */
+export interface Root {
+  readonly bound_s: Seconds;
+  readonly flatness: readonly FlatLoads[];
+}
+
+/** The bound before anything is chosen. */
+export function rootOf(state: WholeState): Root {
   const proof = proofOf(state, { laserOf: state.laserOf, exposure_s: 0, flatness: [] }, { left: 0 });
-  return state.problem.layers.reduce((sum, count, s) => {
+  const bound_s = state.problem.layers.reduce((sum, count, s) => {
     const longest = Math.max(0, ...state.problem.parts.map((part) => part.loads_s[s]!));
     return sum + count * Math.max(longest, densest(proof.reach_s, proof.sets, state.lasers, s));
   }, 0);
+  return { bound_s, flatness: flattestOf(proof, 0) };
 }
 
 /** Improves `best` and says whether its exposure is proven the least. */

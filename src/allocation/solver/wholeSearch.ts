@@ -150,8 +150,12 @@ function kick(walk: Walk, random: () => number): void {
   }
 }
 
-/** The best choice found with so many evaluations; stops where the build is as short as `bound_s` and no kick is left to try. */
-export function searchWhole(state: WholeState, bound_s: number, evaluations: number): Choice {
+/** The best choice found with so many evaluations; stops where it is as short and flat as `goal`, which none can better. */
+export function searchWhole(
+  state: WholeState,
+  goal: { readonly bound_s: number; readonly flatness: readonly FlatLoads[] },
+  evaluations: number,
+): Choice {
   const order = longestFirst(state);
   placeAll(state, order);
   const movable = order.filter((p) => sizeOf(state.problem.parts[p]!.mask) > 1);
@@ -161,13 +165,14 @@ export function searchWhole(state: WholeState, bound_s: number, evaluations: num
   const cost = (state.stretches * state.sets.length) / state.lasers;
   const walk: Walk = { state, movable, sameSquares: SAME_SQUARES * squares, cost, left: evaluations };
   const random = randomFrom(20_261_125);
-  const reached = (): boolean => best.exposure_s <= bound_s + state.tiny_s;
+  const short = (): boolean => best.exposure_s <= goal.bound_s + state.tiny_s;
+  const perfect = (): boolean => short() && compareFlat(best.flatness, goal.flatness) <= 0;
   descend(walk);
   for (let tries = 0; ; tries++) {
     const next = choiceOf(state);
     if (isBetter(next, best, state.tiny_s)) best = next;
     else best.laserOf.forEach((k, p) => put(state, p, k));
-    if (walk.left <= 0 || (reached() && tries >= movable.length)) return best;
+    if (walk.left <= 0 || perfect() || (short() && tries >= movable.length)) return best;
     kick(walk, random);
     descend(walk);
   }
