@@ -3,7 +3,7 @@
  * time per layer. Stretches of equal sections are marked by lines and brackets; the line across is the height the plan
  * is cut at. Millimetres.
  */
-import { useMemo, useRef, type PointerEvent } from 'react';
+import { memo, useMemo, useRef, type PointerEvent } from 'react';
 import type { Stretch } from '../build/types';
 import type { PartId } from '../layout/types';
 import { useAnalysis, useBench, useWorkbench } from './bench';
@@ -11,7 +11,7 @@ import './elevation.css';
 import { faultNumbers } from './draw/overlay';
 import { HeightHandle, setHeightAt } from './HeightLine';
 import { tickLabel, ticks } from './ruler';
-import { silhouettes, type Silhouette } from './silhouettes';
+import { covers, namePlace, silhouettes, type Silhouette } from './silhouettes';
 import { useCamera, useSize } from './viewport';
 import { Z_LEFT_PX, zAxis, type ZAxis } from './zAxis';
 
@@ -20,6 +20,8 @@ const LABEL_LEAST_PX = 24;
 interface Frame {
   readonly axis: ZAxis;
   readonly width: number;
+  /** Along x. */
+  readonly pxPerMm: number;
   toX(x: number): number;
 }
 
@@ -61,15 +63,10 @@ interface PartProps {
   readonly state: string;
 }
 
-function PartFront({ silhouette, frame, state }: PartProps) {
+const PartFront = memo(({ silhouette, frame, state }: PartProps) => {
   const bench = useWorkbench();
   const { id } = silhouette.view;
   const light = (on: boolean) => bench.setView({ hover: on ? { kind: 'part', part: id } : null });
-  const left = Math.min(...silhouette.blocks.map((block) => block.left_mm));
-  const right = Math.max(...silhouette.blocks.map((block) => block.right_mm));
-  const roomy =
-    (right - left) * frame.axis.pxPerMm >= LABEL_LEAST_PX &&
-    frame.toX(right) - frame.toX(left) >= LABEL_LEAST_PX;
   const choose = (event: PointerEvent) => {
     if (event.button !== 0) return;
     const { selection } = bench.store.getState().view;
@@ -89,21 +86,38 @@ function PartFront({ silhouette, frame, state }: PartProps) {
           key={`${block.from_mm} ${block.left_mm}`}
           x={frame.toX(block.left_mm)}
           y={frame.axis.toPx(block.to_mm)}
-          width={Math.max(0.5, frame.toX(block.right_mm) - frame.toX(block.left_mm))}
+          width={Math.max(0.5, (block.right_mm - block.left_mm) * frame.pxPerMm)}
           height={Math.max(0.5, (block.to_mm - block.from_mm) * frame.axis.pxPerMm)}
         />
       ))}
-      {(roomy || state.includes('lit')) && (
-        <text
-          x={frame.toX((left + right) / 2)}
-          y={frame.axis.toPx(silhouette.view.height_mm) + 13}
-          textAnchor="middle"
-        >
-          {id}
-        </text>
-      )}
     </g>
   );
+});
+
+interface Shown {
+  readonly silhouette: Silhouette;
+  readonly state: string;
+}
+
+/** Names of parts whose top is in sight and wide enough; a lit part always has its name. */
+function Names({ fronts, frame }: { fronts: readonly Shown[]; frame: Frame }) {
+  return fronts.map(({ silhouette, state }, i) => {
+    const { id, height_mm } = silhouette.view;
+    const place = namePlace(silhouette, LABEL_LEAST_PX / frame.pxPerMm, LABEL_LEAST_PX / frame.axis.pxPerMm);
+    const hidden = place && fronts.slice(i + 1).some((other) => covers(other.silhouette, place));
+    if (!place || ((place.narrow || hidden) && !state.includes('lit'))) return null;
+    return (
+      <text
+        key={id}
+        className="front-name"
+        x={frame.toX(place.x)}
+        y={frame.axis.toPx(height_mm) + 13}
+        textAnchor="middle"
+      >
+        {id}
+      </text>
+    );
+  });
 }
 
 function useStates(): (id: PartId) => string {
@@ -135,11 +149,15 @@ export function Elevation() {
     () => zAxis(analysis.build.height_mm, size.height),
     [analysis.build.height_mm, size.height],
   );
-  const frame: Frame = {
-    axis,
-    width: size.width,
-    toX: (x) => size.width / 2 + (x - camera.centreX_mm) * camera.pxPerMm,
-  };
+  const frame = useMemo(
+    (): Frame => ({
+      axis,
+      width: size.width,
+      pxPerMm: camera.pxPerMm,
+      toX: (x) => size.width / 2 + (x - camera.centreX_mm) * camera.pxPerMm,
+    }),
+    [axis, size.width, camera.centreX_mm, camera.pxPerMm],
+  );
   const fronts = silhouettes(analysis.parts)
     .map((silhouette) => ({ silhouette, state: stateOf(silhouette.view.id) }))
     .sort((a, b) => rank(a.state) - rank(b.state));
@@ -158,6 +176,7 @@ export function Elevation() {
             {fronts.map(({ silhouette, state }) => (
               <PartFront key={silhouette.view.id} silhouette={silhouette} frame={frame} state={state} />
             ))}
+            <Names fronts={fronts} frame={frame} />
             <rect className="platform-edge" x={left} y={base} width={Math.max(0, right - left)} height={4} />
             <rect className="ruler-ground" x={0} y={0} width={Z_LEFT_PX} height={size.height} />
             <ZRuler axis={axis} />

@@ -5,7 +5,7 @@
 import { useRef, type KeyboardEvent, type PointerEvent } from 'react';
 import type { Analysis } from '../build/types';
 import type { Workbench } from '../store/types';
-import { formatMm } from '../units/format';
+import { NARROW_SPACE } from '../units/format';
 import { roundMm } from '../units/round';
 import type { Mm, Px } from '../units/types';
 import { useAnalysis, useBench, useWorkbench } from './bench';
@@ -58,7 +58,10 @@ export function HeightHandle({ axis, width }: { axis: ZAxis; width: Px }) {
   const dragging = useRef(false);
   const layer = layerNumber(analysis, height);
   const { layers } = analysis.build;
-  const words = layers === 0 ? 'nothing to build' : `${formatMm(height)}  layer ${layer} of ${layers}`;
+  const words =
+    layers === 0
+      ? 'nothing to build'
+      : `z ${height.toFixed(2)}${NARROW_SPACE}mm  layer ${layer} of ${layers}`;
   const follow = (event: PointerEvent<HTMLDivElement>) => {
     const frame = event.currentTarget.parentElement!.getBoundingClientRect();
     if (dragging.current) setHeightAt(bench, axis, event.clientY - frame.top);

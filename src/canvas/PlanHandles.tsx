@@ -18,7 +18,7 @@ import {
 } from './gestures/edits';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
 import { Handle } from './Handle';
-import { gripPlaces, streamPlace, turnPlace } from './plan/places';
+import { gripPlaces, streamPlace, streamTagSide, turnPlace } from './plan/places';
 import type { Modifiers } from './snapping';
 import { useCamera } from './viewport';
 
@@ -46,13 +46,6 @@ function StreamArrow({ stream }: { stream: Stream }) {
     </>
   );
 }
-
-/** Words beside an arrow: below it at the sides, beside it at front and rear. */
-const tagClass = (towards: number, stream: Stream): string => {
-  const alongX = Math.abs(Math.cos((towards * Math.PI) / 180)) > 0.7;
-  if (alongX) return 'stream-tag below';
-  return stream === 'gas' ? 'stream-tag right' : 'stream-tag left';
-};
 
 function StreamHandle({ stream, host, size, onPress }: HandlesProps & { stream: Stream }) {
   const bench = useWorkbench();
@@ -90,7 +83,7 @@ function StreamHandle({ stream, host, size, onPress }: HandlesProps & { stream: 
           <StreamArrow stream={stream} />
         </g>
       </svg>
-      <span className={tagClass(towards, stream)}>{words.tag}</span>
+      <span className={`stream-tag ${streamTagSide(towards, side)}`}>{words.tag}</span>
     </Handle>
   );
 }

@@ -104,9 +104,9 @@ function TimeAxis({ frame, most_s }: { frame: Frame; most_s: Seconds }) {
 
 const LEGEND = [
   { kind: 'load', words: 'mean load', at: 0 },
-  { kind: 'idle', words: 'idle', at: 78 },
-  { kind: 'recoat', words: 'recoat', at: 122 },
-  { kind: 'wait', words: 'wait', at: 182 },
+  { kind: 'idle', words: 'idle', at: 84 },
+  { kind: 'recoat', words: 'recoat', at: 128 },
+  { kind: 'wait', words: 'wait', at: 190 },
 ] as const;
 
 function Legend() {
@@ -120,7 +120,7 @@ function Legend() {
           </text>
         </g>
       ))}
-      <g transform="translate(228, 0)">
+      <g transform="translate(238, 0)">
         <line className="best" x1={1} x2={1} y1={2} y2={13} />
         <text x={6} y={LEGEND_ROW_PX}>
           best

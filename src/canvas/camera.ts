@@ -17,13 +17,13 @@ export interface Insets {
   readonly bottom: Px;
 }
 
-export const RULER_LEFT_PX: Px = 36;
+export const RULER_LEFT_PX: Px = 40;
 export const RULER_BOTTOM_PX: Px = 24;
 export const FIT_INSETS: Insets = {
-  left: RULER_LEFT_PX + 48,
-  right: 48,
-  top: 48,
-  bottom: RULER_BOTTOM_PX + 48,
+  left: RULER_LEFT_PX + 44,
+  right: 44,
+  top: 44,
+  bottom: RULER_BOTTOM_PX + 44,
 };
 
 /** At most 0.4 px a µm, at least a plate of a metre in 20 px. */

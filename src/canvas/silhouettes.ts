@@ -53,3 +53,39 @@ export const silhouettes = (parts: readonly PartView[]): readonly Silhouette[] =
     .map((view) => ({ view, front: frontOf(view) }))
     .sort((a, b) => b.front - a.front)
     .map(({ view }) => silhouetteOf(view));
+
+export interface NamePlace {
+  readonly x: Mm;
+  /** The name's box, at the top of the part. */
+  readonly box: Block;
+  /** Too little room for a name. */
+  readonly narrow: boolean;
+}
+
+/** Where a part's name stands: in its highest, leftmost block. Null where the part has no section. */
+export const namePlace = (
+  { view, blocks }: Silhouette,
+  least_mm: Mm,
+  leastHeight_mm: Mm,
+): NamePlace | null => {
+  const top = blocks.find((block) => block.to_mm >= view.height_mm - 1e-9);
+  if (!top) return null;
+  const x = (top.left_mm + top.right_mm) / 2;
+  const box = {
+    from_mm: view.height_mm - leastHeight_mm / 2,
+    to_mm: view.height_mm,
+    left_mm: x - least_mm / 2,
+    right_mm: x + least_mm / 2,
+  };
+  return { x, box, narrow: top.right_mm - top.left_mm < least_mm || view.height_mm < leastHeight_mm };
+};
+
+/** True where a part nearer to the front hides a name. */
+export const covers = ({ blocks }: Silhouette, { box }: NamePlace): boolean =>
+  blocks.some(
+    (block) =>
+      block.left_mm < box.right_mm &&
+      block.right_mm > box.left_mm &&
+      block.from_mm < box.to_mm &&
+      block.to_mm > box.from_mm,
+  );

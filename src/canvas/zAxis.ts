@@ -8,7 +8,7 @@ import type { Mm, Px } from '../units/types';
 export const Z_TOP_PX: Px = 18;
 export const Z_BOTTOM_PX: Px = 26;
 /** Left of the z axis: its numbers. */
-export const Z_LEFT_PX: Px = 36;
+export const Z_LEFT_PX: Px = 40;
 
 export interface ZAxis {
   readonly top_mm: Mm;

@@ -9,7 +9,8 @@ import type { Machine, Platform } from '../../layout/types';
 import type { Hover } from '../../store/types';
 import type { ScreenPoint } from '../../units/types';
 import type { Division, LaserSet, Zone } from '../../zoning/types';
-import { toScreen } from '../camera';
+import { toPlate, toScreen } from '../camera';
+import { keepInside } from '../plan/places';
 import { THICK_PX, THIN_PX, laserStyle, type Hatching, type Theme } from '../palette';
 import { hatchPath, outlinePath } from './paths';
 import {
@@ -70,8 +71,8 @@ export const drawFrame = (ctx: Ctx, sheet: Sheet, platform: Platform): void => {
   setPen(ctx, { colour: sheet.ground.ink, width_px: THIN_PX }, 1);
   const [left, top] = [crisp(rear.left), crisp(rear.top)];
   ctx.strokeRect(left, top, Math.round(front.left - rear.left), Math.round(front.top - rear.top));
-  setPen(ctx, { colour: sheet.ground.ink, width_px: 2 * THICK_PX }, 1);
-  const edge = Math.round(front.top) + THICK_PX;
+  setPen(ctx, { colour: sheet.ground.ink, width_px: THICK_PX }, 1);
+  const edge = Math.round(front.top) + THICK_PX / 2;
   line(ctx, { left: rear.left, top: edge }, { left: front.left, top: edge });
   write(ctx, 'FRONT', { left: rear.left, top: edge + 13 }, sheet.ground.ink, { align: 'left', weight: 600 });
 };
@@ -139,10 +140,14 @@ const numberPlace = (zone: Zone, sheet: Sheet): ScreenPoint => {
     sheet.camera,
     sheet.size,
   );
-  return {
+  const at = {
     left: corner.left - side * NUMBER_INSET_PX,
     top: corner.top + (rear ? NUMBER_INSET_PX : -NUMBER_INSET_PX),
   };
+  const seen = keepInside(at, sheet.size, NUMBER_INSET_PX);
+  const place = toPlate(seen, sheet.camera, sheet.size);
+  const within = place.x >= box.minX && place.x <= box.maxX && place.y >= box.minY && place.y <= box.maxY;
+  return within ? seen : at;
 };
 
 /** The lasers of each zone, by number, in the zone's outer corner. */

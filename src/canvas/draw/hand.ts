@@ -130,6 +130,7 @@ const drawRulers = (ctx: Ctx, sheet: Sheet, platform: Platform, pointer: PlatePo
   drawRulerX(ctx, sheet);
   drawRulerY(ctx, sheet);
   drawExtent(ctx, sheet, platform);
+  ctx.fillStyle = sheet.ground.paper;
   ctx.fillRect(0, bottom + 1, RULER_LEFT_PX, RULER_BOTTOM_PX);
   if (pointer) drawMarks(ctx, sheet, pointer);
   write(ctx, 'mm', { left: RULER_LEFT_PX / 2, top: bottom + 13 }, sheet.ground.note);

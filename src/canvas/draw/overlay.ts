@@ -3,15 +3,17 @@
  * way. Hovered: 2 px ink. Selected: 2 px ink in a 3 px halo of paper. Faulty: dash-dot in the warning colour.
  */
 import type { Analysis, LayerFigures } from '../../build/types';
+import { boxOf } from '../../geometry/region';
+import type { Region } from '../../geometry/types';
 import type { PartId } from '../../layout/types';
 import type { Hover, View } from '../../store/types';
-import type { ScreenPoint } from '../../units/types';
 import type { ZoneLine } from '../../zoning/types';
 import { toScreen } from '../camera';
 import { THICK_PX, THIN_PX, type Theme } from '../palette';
 import { footprintBox, type PartItem } from '../plan/items';
 import { lineEnds } from '../plan/lineEnds';
 import { drawZoneNumbers } from './ground';
+import { outlinePath } from './paths';
 import { CHAIN, FAULT, balloon, inPlate, line, strokeRegion, setPen, type Ctx, type Sheet } from './pen';
 import { drawLabel, drawSeam } from './sections';
 
@@ -95,24 +97,46 @@ const drawLit = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
   for (const item of lit) drawLabel(ctx, sheet, item, true);
 };
 
+/** A halo around a region, outside it only, so that its hatching stays whole. Call under inPlate. */
+const drawHalo = (ctx: Ctx, sheet: Sheet, region: Region, colour: string): void => {
+  const box = boxOf(region);
+  const room = (THICK_PX + 2 * HALO_PX) / sheet.camera.pxPerMm;
+  const outside = new Path2D();
+  outside.rect(
+    box.minX - room,
+    box.minY - room,
+    box.maxX - box.minX + 2 * room,
+    box.maxY - box.minY + 2 * room,
+  );
+  outside.addPath(outlinePath(region));
+  ctx.save();
+  ctx.clip(outside, 'evenodd');
+  strokeRegion(ctx, sheet, region, { colour, width_px: THICK_PX + 2 * HALO_PX });
+  ctx.restore();
+};
+
 const drawSelected = (ctx: Ctx, sheet: Sheet, { items, view }: Overlay): void => {
   const selected = items.filter((item) => view.selection.includes(item.part.id));
   if (selected.length === 0) return;
   const { ink, paper } = sheet.ground;
   inPlate(ctx, sheet, () => {
     for (const { view: shown } of selected) {
-      strokeRegion(ctx, sheet, shown.footprint, { colour: paper, width_px: THICK_PX + 2 * HALO_PX });
+      drawHalo(ctx, sheet, shown.footprint, paper);
       strokeRegion(ctx, sheet, shown.footprint, { colour: ink, width_px: THICK_PX });
     }
     for (const item of selected) for (const seam of item.seams) drawSeam(ctx, sheet, seam);
   });
-  for (const { part } of selected)
-    drawOrigin(ctx, sheet, toScreen({ x: part.at_mm[0], y: part.at_mm[1] }, sheet.camera, sheet.size));
+  for (const item of selected) drawOrigin(ctx, sheet, item);
 };
 
-/** The shape's origin, about which it turns. */
-const drawOrigin = (ctx: Ctx, sheet: Sheet, at: ScreenPoint): void => {
+/** The shape's origin, about which it turns; left out where it would cross the part's name. */
+const drawOrigin = (ctx: Ctx, sheet: Sheet, { part, view }: PartItem): void => {
   const arm = 5;
+  const at = toScreen({ x: part.at_mm[0], y: part.at_mm[1] }, sheet.camera, sheet.size);
+  const box = footprintBox(view);
+  const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+  const name = toScreen(middle, sheet.camera, sheet.size);
+  if (Math.abs(at.left - name.left) < 24 && Math.abs(at.top - name.top) < 16) return;
   for (const pass of [
     { colour: sheet.ground.paper, width_px: 3 },
     { colour: sheet.ground.ink, width_px: THIN_PX },

@@ -85,8 +85,12 @@ export const drawLabel = (ctx: Ctx, sheet: Sheet, item: PartItem, always = false
   const tags = tagsOf(item);
   const roomy = tags !== '' && (least_px >= TAG_LEAST_PX || always);
   const top = roomy ? middle.top - 9 : middle.top;
-  const { ink, sheet: halo } = sheet.ground;
-  write(ctx, item.part.id, { left: middle.left, top }, ink, { weight: 600, halo });
+  const { ink, note, sheet: halo } = sheet.ground;
+  const below = item.section.length === 0 && !always;
+  write(ctx, item.part.id, { left: middle.left, top }, below ? note : ink, {
+    weight: below ? 400 : 600,
+    halo,
+  });
   if (roomy) tag(ctx, tags, { left: middle.left, top: top + 18 }, sheet, ink);
 };
 

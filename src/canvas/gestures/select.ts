@@ -24,7 +24,7 @@ const click = (host: PlanHost, at: Input, wasSelected: boolean): void => {
   const seam = layer?.seams[seamAt(layer, at.at, host.camera().pxPerMm)];
   const seamPart = seam ? analysis.layout.parts[seam.part]?.id : undefined;
   ui.setState({ seam: seamPart ? { part: seamPart, at: at.at } : null });
-  const part = seamPart ?? partAt(analysis, selection, at.at);
+  const part = seamPart ?? partAt(analysis, selection, at.at, host.camera().pxPerMm);
   if (part === null) return;
   if (!at.held.shift) bench.setView({ selection: [part] });
   else if (wasSelected) bench.setView({ selection: toggled(selection, part) });
@@ -71,7 +71,7 @@ export const hoverSelect = (host: PlanHost, input: Input): void => {
   const zoom = host.camera().pxPerMm;
   const target = targetAt(analysis, view.selection, input.at, zoom);
   const seam = seamAt(layerOf(host), input.at, zoom);
-  const part = partAt(analysis, view.selection, input.at);
+  const part = partAt(analysis, view.selection, input.at, zoom);
   const hover: Hover | null =
     seam >= 0 ? { kind: 'seam', seam } : part === null ? null : { kind: 'part', part };
   if (!sameHover(hover, view.hover)) bench.setView({ hover });

@@ -3,7 +3,8 @@
  * within 10 px of the quadrants' crossing both lines are caught. Millimetres on the platform, tolerances in screen px.
  */
 import type { Analysis, LayerFigures, PartView, Seam } from '../../build/types';
-import { containsPoint } from '../../geometry/region';
+import { boxOfRing, containsPoint } from '../../geometry/region';
+import type { Box } from '../../geometry/types';
 import type { Platform, PartId } from '../../layout/types';
 import type { Mm, PlatePoint, Px } from '../../units/types';
 import type { ZoneLine } from '../../zoning/types';
@@ -17,17 +18,36 @@ export type Target =
 const LINE_PX: Px = 5;
 const CROSSING_PX: Px = 10;
 const SEAM_PX: Px = 6;
+const SMALL_HOLE_PX: Px = 64;
 
-const holds = (view: PartView, { x, y }: PlatePoint): boolean => {
-  const box = footprintBox(view);
-  const inside = x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY;
-  return inside && containsPoint(view.footprint, x, y);
-};
+const inBox = (box: Box, { x, y }: PlatePoint): boolean =>
+  x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY;
 
-/** The part under a point: a selected one before others, the one drawn last before the rest; null where none is. */
-export const partAt = (analysis: Analysis, selection: readonly PartId[], at: PlatePoint): PartId | null => {
-  const under = analysis.parts.filter((view) => holds(view, at)).map((view) => view.id);
-  return under.findLast((id) => selection.includes(id)) ?? under.at(-1) ?? null;
+const holds = (view: PartView, at: PlatePoint): boolean =>
+  inBox(footprintBox(view), at) && containsPoint(view.footprint, at.x, at.y);
+
+/** True inside a hole so small on screen that a hand means the part around it. */
+const inSmallHole = (view: PartView, at: PlatePoint, pxPerMm: number): boolean =>
+  inBox(footprintBox(view), at) &&
+  view.footprint.some((ring) => {
+    const box = boxOfRing(ring);
+    const small = Math.max(box.maxX - box.minX, box.maxY - box.minY) * pxPerMm < SMALL_HOLE_PX;
+    return small && inBox(box, at) && containsPoint([ring], at.x, at.y);
+  });
+
+/**
+ * The part under a point: a selected one before others, the one drawn last before the rest; the part around a bore
+ * where nothing else is meant; null where none is.
+ */
+export const partAt = (
+  analysis: Analysis,
+  selection: readonly PartId[],
+  at: PlatePoint,
+  pxPerMm: number,
+): PartId | null => {
+  const inside = analysis.parts.filter((view) => holds(view, at));
+  const under = inside.length > 0 ? inside : analysis.parts.filter((view) => inSmallHole(view, at, pxPerMm));
+  return under.findLast(({ id }) => selection.includes(id))?.id ?? under.at(-1)?.id ?? null;
 };
 
 const onPlatform = ({ width_mm, depth_mm }: Platform, { x, y }: PlatePoint, slack: Mm): boolean =>
@@ -51,7 +71,7 @@ export const targetAt = (
   at: PlatePoint,
   pxPerMm: number,
 ): Target => {
-  const part = partAt(analysis, selection, at);
+  const part = partAt(analysis, selection, at, pxPerMm);
   if (part !== null && selection.includes(part)) return { kind: 'part', part };
   const lines = linesAt(analysis, at, pxPerMm);
   if (lines.length > 0) return { kind: 'lines', lines };

@@ -13,7 +13,7 @@ import { edgePoint, lineEnds } from './lineEnds';
 
 /** Half of the smallest target (WCAG 2.2, 2.5.8: 24 px). */
 export const HALF_TARGET_PX: Px = 12;
-const STREAM_OUT_PX: Px = 32;
+const STREAM_OUT_PX: Px = 26;
 const STREAM_ASIDE_PX: Px = 30;
 const GRIP_OUT_PX: Px = 10;
 const TURN_OUT_PX: Px = 26;
@@ -41,6 +41,14 @@ export const streamPlace = (
     top: edge.top - Math.sin(from) * out - Math.cos(from) * aside,
   };
   return keepInside(at, size, 18);
+};
+
+/** On which side of an arrow its name stands: away from the middle of the edge. */
+export const streamTagSide = (towards: Degrees, side: 1 | -1): 'above' | 'below' | 'left' | 'right' => {
+  const from = radians(towards + 180);
+  const alongX = Math.abs(Math.cos(from)) > 0.7;
+  if (alongX) return Math.cos(from) * side > 0 ? 'above' : 'below';
+  return Math.sin(from) * side > 0 ? 'left' : 'right';
 };
 
 /** The part of a segment that lies inside the canvas; null where none does (Liang and Barsky's clipping). */
