@@ -1,28 +1,49 @@
 /**
- * What a visit begins with: the work of the last visit, or the layout given for a first one, saved from here on.
+ * What a visit begins with: the work of the last visit, or the layout given for a first one, saved from here on. Saved
+ * work that the engine fails on is set aside like text that cannot be read, so that a reload always gets one going.
  */
 import type { Analysis } from '../build/types';
+import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
-import { keepSaved, savedWork, type PageEvents, type Saving, type WorkStorage } from './persist';
+import { keepSaved, savedWork, setAside, type PageEvents, type Saving, type WorkStorage } from './persist';
 import type { Workbench } from './types';
 import { createWorkbench } from './workbench';
 
 export interface VisitOptions {
   /** Opened where nothing readable is saved. */
   readonly first: () => Layout;
-  readonly analyse: (layout: Layout) => Analysis;
+  /** The engine's own where not given. */
+  readonly analyse?: (layout: Layout) => Analysis;
   readonly storage: WorkStorage | null;
   /** Window and document: where leaving the page is heard. */
   readonly pages?: readonly PageEvents[];
 }
 
-/** Opens the saved work; what could not be read is reported as a notice and kept aside. */
-export function openWorkbench({ first, analyse, storage, pages }: VisitOptions): {
+/** True where the engine can work on the open layout. The analysis is kept, so nothing is computed twice. */
+function works(bench: Workbench): boolean {
+  try {
+    bench.analysis();
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function begin({ first, analyse, storage }: VisitOptions): { bench: Workbench; fault: Fault | null } {
+  const { layout, view, fault } = savedWork(storage);
+  const fresh = () => createWorkbench({ layout: first(), analyse, view });
+  if (!layout || !storage) return { bench: fresh(), fault };
+  const bench = createWorkbench({ layout, analyse, view });
+  if (works(bench)) return { bench, fault };
+  return { bench: fresh(), fault: setAside(storage, 'the figures of this plate could not be computed.') };
+}
+
+/** Opens the saved work; what could not be opened is reported as a notice and kept aside. */
+export function openWorkbench(options: VisitOptions): {
   readonly bench: Workbench;
   readonly saving: Saving;
 } {
-  const saved = savedWork(storage);
-  const bench = createWorkbench({ layout: saved.layout ?? first(), analyse, view: saved.view });
-  if (saved.fault) bench.notify(saved.fault);
-  return { bench, saving: keepSaved(bench, storage, pages) };
+  const { bench, fault } = begin(options);
+  if (fault) bench.notify(fault);
+  return { bench, saving: keepSaved(bench, options.storage, options.pages) };
 }

@@ -101,6 +101,13 @@ export interface SavedWork {
   readonly fault: Fault | null;
 }
 
+/** Moves the saved layout's text out of autosave's way; the fault to tell, with why it cannot be opened. */
+export function setAside(storage: WorkStorage, detail: string): Fault {
+  const text = held(storage, LAYOUT_KEY);
+  const key = text === null ? LAYOUT_KEY : keepAside(storage, text);
+  return { code: 'saved-work-unreadable', params: { detail, key } };
+}
+
 /** What the storage holds from the last visit. Never throws. */
 export function savedWork(storage: WorkStorage | null): SavedWork {
   const view = savedView(storage);
@@ -109,8 +116,7 @@ export function savedWork(storage: WorkStorage | null): SavedWork {
   const read = readLayout(text);
   if (read.ok) return { layout: read.value, view, fault: null };
   const detail = messageText(read.fault.code, read.fault.params);
-  const key = keepAside(storage, text);
-  return { layout: null, view, fault: { code: 'saved-work-unreadable', params: { detail, key } } };
+  return { layout: null, view, fault: setAside(storage, detail) };
 }
 
 /** Writes layout and view; the fault where the storage refuses. */

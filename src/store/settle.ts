@@ -1,10 +1,12 @@
 /**
  * What must hold in every state a subscriber sees: the selection names parts that exist, the hover names something
- * that exists, the height lies in the build. Millimetres above the platform.
+ * that exists, the zone line for the keys is one of the lines, the height lies in the build. Millimetres above the
+ * platform.
  */
 import type { StateCreator, StoreMutatorIdentifier } from 'zustand/vanilla';
 import type { Layout } from '../layout/types';
 import type { Mm } from '../units/types';
+import { zoneLines } from '../zoning/lines';
 import type { Hover, View, WorkbenchState } from './types';
 
 /** Top of the highest part, 0 for an empty plate. */
@@ -48,19 +50,33 @@ function settledSelection(view: View, layout: Layout): View['selection'] {
     : view.selection.filter((id) => known.has(id));
 }
 
+/** The chosen line where there is one, else the first. */
+const settledLine = (line: number, layout: Layout): number =>
+  Number.isInteger(line) && line >= 0 && line < zoneLines(layout.zoning).length ? line : 0;
+
+function settledHover(next: WorkbenchState, before: WorkbenchState, height_mm: Mm): Hover | null {
+  const { hover } = next.view;
+  const fresh = hover !== before.view.hover && next.layout === before.layout;
+  const changed = {
+    layout: next.layout !== before.layout,
+    height: !fresh && height_mm !== before.view.height_mm,
+  };
+  return hover && hoverHolds(hover, next, changed) ? hover : null;
+}
+
 /** `next` with its view brought in line with its layout; the same object where nothing was amiss. */
 export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchState {
   const { view, layout } = next;
   const height_mm = settledHeight(view.height_mm, before.view.height_mm, layout);
   const selection = settledSelection(view, layout);
-  const fresh = view.hover !== before.view.hover && layout === before.layout;
-  const changed = {
-    layout: layout !== before.layout,
-    height: !fresh && height_mm !== before.view.height_mm,
-  };
-  const hover = view.hover && hoverHolds(view.hover, next, changed) ? view.hover : null;
-  const clean = height_mm === view.height_mm && selection === view.selection && hover === view.hover;
-  return clean ? next : { ...next, view: { ...view, height_mm, selection, hover } };
+  const hover = settledHover(next, before, height_mm);
+  const activeLine = settledLine(view.activeLine, layout);
+  const clean =
+    height_mm === view.height_mm &&
+    selection === view.selection &&
+    hover === view.hover &&
+    activeLine === view.activeLine;
+  return clean ? next : { ...next, view: { ...view, height_mm, selection, hover, activeLine } };
 }
 
 /** A zustand layer below the history: whatever is set, undo and redo included, arrives settled in one step. */

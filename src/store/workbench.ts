@@ -5,6 +5,7 @@
  */
 import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
+import { analyse as engineAnalyse } from '../build/analyse';
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
@@ -19,7 +20,8 @@ const NOTICE_LIMIT = 4;
 
 export interface WorkbenchOptions {
   readonly layout: Layout;
-  readonly analyse: (layout: Layout) => Analysis;
+  /** The engine's own where not given. */
+  readonly analyse?: (layout: Layout) => Analysis;
   readonly view?: Partial<View>;
   /** Entries of history kept. */
   readonly historyLimit?: number;
@@ -120,7 +122,7 @@ function notices(store: Store) {
 export function createWorkbench(options: WorkbenchOptions): Workbench {
   const store = buildStore(options);
   const gesture = gestures(store, options.historyLimit ?? HISTORY_LIMIT);
-  const analysisOf = remembered(options.analyse);
+  const analysisOf = remembered(options.analyse ?? engineAnalyse);
   const history = store.temporal.getState;
   return {
     store,

@@ -155,6 +155,26 @@ describe('saved text that cannot be read', () => {
     expect(storage.map.get(ASIDE_KEY)).toBe(text);
   });
 
+  test('saved work that the engine fails on is kept aside too', () => {
+    const storage = memory();
+    const text = writeLayout(renamed('poison')(smallPlate()));
+    storage.map.set(LAYOUT_KEY, text);
+    const { analyse } = countingAnalyse();
+    const { bench } = openWorkbench({
+      first: smallPlate,
+      storage,
+      analyse: (layout) => {
+        if (layout.name === 'poison') throw new Error('broken engine');
+        return analyse(layout);
+      },
+    });
+    expect(bench.store.getState().layout).toEqual(smallPlate());
+    expect(bench.store.getState().view.notices.map(({ fault }) => fault.code)).toEqual([
+      'saved-work-unreadable',
+    ]);
+    expect([...storage.map]).toEqual([[ASIDE_KEY, text]]);
+  });
+
   test('a spoilt view is left out piece by piece', () => {
     const storage = memory();
     storage.map.set(

@@ -240,6 +240,20 @@ describe('what a subscriber sees', () => {
     expect(hover()).toBeNull();
   });
 
+  test('the zone line for the keys is always one of the lines', () => {
+    const bench = open();
+    const line = () => bench.store.getState().view.activeLine;
+    bench.setView({ activeLine: 1 });
+    expect(line()).toBe(1);
+    for (const none of [2, -1, 0.5, Number.NaN]) {
+      bench.setView({ activeLine: none });
+      expect(line()).toBe(0);
+    }
+    bench.setView({ activeLine: 1 });
+    bench.change('Whole field', (layout) => ({ ...layout, zoning: { strategy: 'wholeField' } }));
+    expect(line()).toBe(0);
+  });
+
   test('a view that is given from the last visit is settled too', () => {
     const view = { height_mm: 400, selection: ['P99', 'P02'] };
     const bench = createWorkbench({ layout: smallPlate(), analyse: countingAnalyse().analyse, view });
