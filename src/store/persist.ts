@@ -1,5 +1,5 @@
 /**
- * The work survives a reload, also in mid-edit: the layout (as the text of a layout file) and the lasting parts of the
+ * The work survives a reload, also in mid-edit: the layout (a layout file on one line) and the lasting parts of the
  * view are written to a storage a moment after every change and at once when the page is hidden. What cannot be read
  * back is kept aside, never overwritten. The storage and the page are passed in; nothing here touches a global.
  */
@@ -7,7 +7,6 @@ import { messageText } from '../layout/messages';
 import { readLayout } from '../layout/read';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
-import { writeLayout } from '../layout/write';
 import type { View, Workbench } from './types';
 
 export type WorkStorage = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
@@ -123,7 +122,7 @@ export function savedWork(storage: WorkStorage | null): SavedWork {
 function write(storage: WorkStorage, bench: Workbench, written: { layout: Layout | null }): Fault | null {
   const { layout, view } = bench.store.getState();
   try {
-    if (layout !== written.layout) storage.setItem(LAYOUT_KEY, writeLayout(layout));
+    if (layout !== written.layout) storage.setItem(LAYOUT_KEY, JSON.stringify(layout));
     written.layout = layout;
     storage.setItem(VIEW_KEY, JSON.stringify(lasting(view)));
     return null;

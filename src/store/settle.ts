@@ -44,6 +44,7 @@ function settledHeight(height_mm: Mm, before_mm: Mm, layout: Layout): Mm {
 }
 
 function settledSelection(view: View, layout: Layout): View['selection'] {
+  if (view.selection.length === 0) return view.selection;
   const known = new Set(layout.parts.map((part) => part.id));
   return view.selection.every((id) => known.has(id))
     ? view.selection
