@@ -106,15 +106,26 @@ export function plainLoop(graph: Graph, group: readonly number[]): Step[] {
   return steps;
 }
 
-/** The loop's points, flat x, y, the first one not repeated. Where ends do not quite meet, the edge before decides. */
+/** Ends further apart than this are joined by a straight line; nearer ones become one point. */
+const BRIDGED_mm = 0.01;
+
+/** The loop's points, flat x, y, the first one not repeated. Of two ends that nearly meet the edge before decides. */
 export function loopPoints(loop: readonly Step[]): number[] {
   const flat: number[] = [];
-  for (const { edge, back } of loop) {
-    const n = pointCount(edge);
-    for (let i = 1; i < n; i++) {
-      const k = back ? n - 1 - i : i;
-      flat.push(edge.points[2 * k], edge.points[2 * k + 1]);
-    }
+  const last = loop[loop.length - 1];
+  let [x, y] = stepPoint(last, pointCount(last.edge) - 1);
+  for (const step of loop) {
+    const n = pointCount(step.edge);
+    const start = stepPoint(step, 0);
+    if (Math.hypot(start[0] - x, start[1] - y) > BRIDGED_mm) flat.push(...start);
+    for (let i = 1; i < n; i++) flat.push(...stepPoint(step, i));
+    [x, y] = stepPoint(step, n - 1);
   }
   return flat;
+}
+
+/** Point i of a step, counted along the walk. */
+function stepPoint({ edge, back }: Step, i: number): readonly [number, number] {
+  const k = back ? pointCount(edge) - 1 - i : i;
+  return [edge.points[2 * k], edge.points[2 * k + 1]];
 }

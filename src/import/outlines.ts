@@ -35,11 +35,10 @@ export function readOutlines(name: string, text: string, settings: ImportSetting
   const found =
     kind === 'svg' ? readSvg(plain, settings, leftOut, budget) : readDxf(plain, settings, leftOut, budget);
   if (!found.ok) return found;
-  const { rings, unit, repaired } = found.value;
+  const { rings, unit, repaired, far_mm } = found.value;
   if (!budget.left || rings.length > MOST_RINGS) return fail('outlines-too-much', { found: MOST_CURVES });
-  const far = furthest(rings.map(({ ring }) => ring));
-  if (!(far <= FURTHEST_mm))
-    return fail('outlines-too-far', { found: far.toPrecision(3), limit: FURTHEST_mm });
+  if (far_mm > FURTHEST_mm)
+    return fail('outlines-too-far', { found: far_mm.toPrecision(3), limit: FURTHEST_mm });
   const nesting = nest(rings);
   for (const duplicate of nesting.duplicates) leftOut.add('duplicate', duplicate);
   const list = leftOut.list();
@@ -54,11 +53,4 @@ function kindOf(name: string, text: string): 'svg' | 'dxf' | null {
   if (/\.svg$/i.test(name) || (start.startsWith('<') && !/\.dxf$/i.test(name))) return 'svg';
   if (/\.dxf$/i.test(name) || /^(0\s*\r?\n\s*SECTION|999\s*\r?\n)/.test(start)) return 'dxf';
   return start.startsWith('AutoCAD Binary DXF') ? 'dxf' : null;
-}
-
-/** Largest distance from the origin along x or y; NaN where a coordinate is no number. */
-function furthest(rings: readonly Float64Array[]): number {
-  let far = 0;
-  for (const ring of rings) for (const value of ring) far = Math.max(far, Math.abs(value));
-  return far;
 }

@@ -9,6 +9,7 @@ import { signedArea } from '../geometry/ring';
 import type { Box, Ring } from '../geometry/types';
 import type { Circle } from '../layout/types';
 import { halfAxes, FULL_TURN, type ArcCurve, type Curve } from './curve';
+import { FURTHEST_mm } from './limits';
 import type { UnitFound } from './types';
 
 /** A ring on its way to becoming the outside or a hole of a shape. */
@@ -30,6 +31,8 @@ export interface Found {
   readonly rings: readonly FoundRing[];
   /** Elements that crossed themselves. */
   readonly repaired: number;
+  /** Largest coordinate of any closed walk. */
+  readonly far_mm: number;
 }
 /** Centres, radii and half-axes that differ by less than this are equal: the resolution of a layout. */
 const EQUAL_mm = 0.001;
@@ -82,10 +85,21 @@ export interface Walk {
 export interface Cleaned {
   readonly rings: readonly FoundRing[];
   readonly repaired: boolean;
+  readonly far_mm: number;
+}
+
+/** Largest coordinate; Infinity where one is no number. */
+function furthest(walks: readonly Walk[]): number {
+  let far = 0;
+  for (const { points } of walks)
+    for (const value of points) far = Number.isNaN(value) ? Infinity : Math.max(far, Math.abs(value));
+  return far;
 }
 
 /** The walks of one element under its fill rule. */
 export function cleanWalks(walks: readonly Walk[], fill: Fill, name: string): Cleaned {
+  const far_mm = furthest(walks);
+  if (far_mm > FURTHEST_mm) return { rings: [], repaired: false, far_mm };
   const given: { ring: Ring; circle: Circle | null }[] = [];
   for (const { points, curves } of walks) {
     const polygon = polygonOf(points);
@@ -94,12 +108,12 @@ export function cleanWalks(walks: readonly Walk[], fill: Fill, name: string): Cl
     given.push({ ring: circle === null ? polygon : turned(circle, polygon), circle });
   }
   if (given.length === 1 && given[0].circle !== null)
-    return { rings: [{ ...given[0], name }], repaired: false };
+    return { rings: [{ ...given[0], name }], repaired: false, far_mm };
   const circles = given.filter((entry) => entry.circle !== null);
   const rings = given.map((entry) => entry.ring);
   const { region, repaired } = clean(rings, fill);
   const found = region.map((ring) => ({ ring, circle: sameRing(circles, ring), name }));
-  return { rings: found.filter((entry) => polygonOf([...entry.ring]) !== null), repaired };
+  return { rings: found.filter((entry) => polygonOf([...entry.ring]) !== null), repaired, far_mm };
 }
 
 /** The circle's polygon, running the way the drawn one ran (a non-zero fill depends on it). */

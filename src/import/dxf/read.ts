@@ -30,17 +30,19 @@ export function readDxf(
   const scale = unit?.scale ?? 1;
   const writer = new Writer(document.value, leftOut, budget);
   writer.all(document.value.entities, { map: scaling(scale, scale), layer: null, group: '', level: 0 });
-  if (!budget.left) return ok({ unit, rings: [], repaired: 0 });
+  if (!budget.left) return ok({ unit, rings: [], repaired: 0, far_mm: 0 });
   const walks = [...writer.closed, ...chained(writer.loose, settings.chainGap_mm, leftOut)];
   const rings: FoundRing[] = [];
   let repaired = 0;
+  let far_mm = 0;
   for (const { name, ...walk } of walks) {
     const cleaned = cleanWalks([walk], 'evenOdd', name);
     if (cleaned.rings.length === 0) leftOut.add('no-area', name);
     if (cleaned.repaired) repaired += 1;
+    far_mm = Math.max(far_mm, cleaned.far_mm);
     rings.push(...cleaned.rings);
   }
-  return ok({ unit, rings, repaired });
+  return ok({ unit, rings, repaired, far_mm });
 }
 
 function unitOf(document: DxfDocument, settings: ImportSettings): UnitFound | null {

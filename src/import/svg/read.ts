@@ -59,15 +59,21 @@ export function readSvg(
   walker.children(root, { map, paint, extent: frame.extent, name: '', level: 0 });
   const unit: UnitFound =
     chosen === undefined
-      ? { unit: frame.unit, scale: Math.hypot(map[0], map[1]), from: frame.unit === 'px' ? 'css' : 'file' }
+      ? {
+          unit: frame.unit,
+          scale: Number(Math.hypot(map[0], map[1]).toPrecision(12)),
+          from: frame.unit === 'px' ? 'css' : 'file',
+        }
       : { unit: chosen, scale: MM_PER_UNIT[chosen], from: 'chosen' };
-  return ok({ unit, rings: walker.rings, repaired: walker.repaired });
+  const { rings, repaired, far_mm } = walker;
+  return ok({ unit, rings, repaired, far_mm });
 }
 
 class Walker {
   readonly rings: FoundRing[] = [];
   readonly sheet: Sheet;
   repaired = 0;
+  far_mm = 0;
   /** Elements being written out by use, to catch one that uses itself. */
   private readonly within = new Set<SvgNode>();
 
@@ -155,7 +161,8 @@ class Walker {
       if (!this.budget.takePoints(points.length / 2)) return;
       walks.push({ curves, points });
     }
-    const { rings, repaired } = cleanWalks(walks, paint.rule, name || node.tag);
+    const { rings, repaired, far_mm } = cleanWalks(walks, paint.rule, name || node.tag);
+    this.far_mm = Math.max(this.far_mm, far_mm);
     if (rings.length === 0 && subpaths.length > 0)
       this.leftOut.add(paint.stroked ? 'stroke' : 'no-area', name || node.tag);
     if (repaired) this.repaired += 1;
