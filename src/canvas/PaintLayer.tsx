@@ -1,15 +1,15 @@
 /**
  * A konva layer that one function paints. It repaints when it is given another function, at once and not a frame later,
  * so that canvas and readout change in the same frame. Nothing on it listens: what stands under the pointer is
- * answered by the geometry itself.
+ * answered by the geometry itself. Memoised, since konva also redraws whatever react hands it anew.
  */
-import { useCallback, useLayoutEffect, useRef } from 'react';
+import { memo, useCallback, useLayoutEffect, useRef } from 'react';
 import type { Context } from 'konva/lib/Context';
 import type { Layer as KonvaLayer } from 'konva/lib/Layer';
 import { Layer, Shape } from 'react-konva/lib/ReactKonvaCore';
 import type { Ctx } from './draw/pen';
 
-export function PaintLayer({ paint }: { paint: (ctx: Ctx) => void }) {
+export const PaintLayer = memo(({ paint }: { paint: (ctx: Ctx) => void }) => {
   const layer = useRef<KonvaLayer>(null);
   const latest = useRef(paint);
   useLayoutEffect(() => {
@@ -22,4 +22,4 @@ export function PaintLayer({ paint }: { paint: (ctx: Ctx) => void }) {
       <Shape sceneFunc={scene} listening={false} perfectDrawEnabled={false} />
     </Layer>
   );
-}
+});

@@ -19,7 +19,7 @@ import { PaintLayer } from './PaintLayer';
 import { GROUNDS } from './palette';
 import { keepSame, planItems, type PartItem } from './plan/items';
 import { PlanHandles } from './PlanHandles';
-import { PlanTip } from './PlanTip';
+import { PlanTip, PointerMarks } from './PlanTip';
 import { useTheme } from './theme';
 import { usePlanPointer } from './usePlanPointer';
 import { useCamera, useFittedCamera, useSize } from './viewport';
@@ -57,8 +57,11 @@ export function Plan() {
   const camera = useCamera();
   const theme = useTheme();
   const { host, pressHandle, handlers } = usePlanPointer(element, size);
-  const ui = useStore(host.ui);
-  const { analysis, layer, items, still, loose } = usePlanItems(ui.moving);
+  const moving = useStore(host.ui, (ui) => ui.moving);
+  const draft = useStore(host.ui, (ui) => ui.draft);
+  const cross = useStore(host.ui, (ui) => ui.cross);
+  const cursor = useStore(host.ui, (ui) => (ui.panKey ? 'grab' : ui.cursor));
+  const { analysis, layer, items, still, loose } = usePlanItems(moving);
   const selection = useBench((state) => state.view.selection);
   const hover = useBench((state) => state.view.hover);
 
@@ -76,10 +79,9 @@ export function Plan() {
     (ctx: Ctx) => drawOverlay(ctx, sheet, { theme, analysis, layer, items, view: { selection, hover } }),
     [sheet, theme, analysis, layer, items, selection, hover],
   );
-  const { draft, cross, pointer } = ui;
   const paintHand = useCallback(
-    (ctx: Ctx) => drawHand(ctx, sheet, machine.platform, { draft, cross, pointer }),
-    [sheet, machine.platform, draft, cross, pointer],
+    (ctx: Ctx) => drawHand(ctx, sheet, machine.platform, { draft, cross }),
+    [sheet, machine.platform, draft, cross],
   );
   const ready = size.width > 0 && size.height > 0;
   return (
@@ -92,7 +94,7 @@ export function Plan() {
       // An application takes the keys itself: the drawing tools' cross moves with the arrows.
       // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex
       tabIndex={0}
-      style={{ cursor: ui.panKey ? 'grab' : ui.cursor }}
+      style={{ cursor }}
       {...handlers}
     >
       {ready && (
@@ -105,6 +107,7 @@ export function Plan() {
             <PaintLayer paint={paintHand} />
           </Stage>
           <PlanHandles host={host} size={size} onPress={pressHandle} />
+          <PointerMarks host={host} size={size} />
           <PlanTip host={host} size={size} analysis={analysis} layer={layer} />
         </>
       )}

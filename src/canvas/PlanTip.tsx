@@ -7,7 +7,7 @@ import type { Tool } from '../store/types';
 import { formatMm } from '../units/format';
 import type { Px } from '../units/types';
 import { useBench } from './bench';
-import { toScreen, type Size } from './camera';
+import { RULER_BOTTOM_PX, RULER_LEFT_PX, toScreen, type Size } from './camera';
 import type { PlanHost } from './gestures/gesture';
 import type { PlanUi, Tip } from './gestures/planUi';
 import { seamAt } from './plan/hit';
@@ -27,18 +27,40 @@ const HINTS: Readonly<Record<Tool, string>> = {
 };
 
 /** Figures of the seam that was clicked, as long as it is there. */
-const seamTip = (ui: PlanUi, analysis: Analysis, layer: LayerFigures | null, host: PlanHost): Tip | null => {
-  if (!ui.seam || !layer) return null;
+const seamTip = (
+  asked: PlanUi['seam'],
+  analysis: Analysis,
+  layer: LayerFigures | null,
+  host: PlanHost,
+): Tip | null => {
+  if (!asked || !layer) return null;
   const camera = host.camera();
-  const seam = layer.seams[seamAt(layer, ui.seam.at, camera.pxPerMm)];
-  if (!seam || analysis.layout.parts[seam.part]?.id !== ui.seam.part) return null;
+  const seam = layer.seams[seamAt(layer, asked.at, camera.pxPerMm)];
+  if (!seam || analysis.layout.parts[seam.part]?.id !== asked.part) return null;
   const [a, b] = seam.lasers.map((laser) => analysis.division.laserIds[laser] ?? '?');
   const marks = `${seam.witnessLines} witness ${seam.witnessLines === 1 ? 'line' : 'lines'}`;
   return {
-    at: toScreen(ui.seam.at, camera, host.size()),
-    lines: [`Seam in ${ui.seam.part}, ${a} and ${b}`, `${formatMm(seam.length_mm)}, ${marks}`],
+    at: toScreen(asked.at, camera, host.size()),
+    lines: [`Seam in ${asked.part}, ${a} and ${b}`, `${formatMm(seam.length_mm)}, ${marks}`],
   };
 };
+
+/** Where the pointer stands, marked on both rulers. */
+export function PointerMarks({ host, size }: { host: PlanHost; size: Size }) {
+  const pointer = useStore(host.ui, (ui) => ui.pointer);
+  if (!pointer) return null;
+  const { left, top } = toScreen(pointer, host.camera(), size);
+  return (
+    <>
+      {left > RULER_LEFT_PX && (
+        <i className="mark-x" style={{ transform: `translateX(${Math.round(left)}px)` }} />
+      )}
+      {top < size.height - RULER_BOTTOM_PX && (
+        <i className="mark-y" style={{ transform: `translateY(${Math.round(top)}px)` }} />
+      )}
+    </>
+  );
+}
 
 export interface PlanTipProps {
   readonly host: PlanHost;
@@ -48,9 +70,10 @@ export interface PlanTipProps {
 }
 
 export function PlanTip({ host, size, analysis, layer }: PlanTipProps) {
-  const ui = useStore(host.ui);
+  const shown = useStore(host.ui, (ui) => ui.tip);
+  const seam = useStore(host.ui, (ui) => ui.seam);
   const tool = useBench((state) => state.view.tool);
-  const tip = ui.tip ?? seamTip(ui, analysis, layer, host);
+  const tip = shown ?? seamTip(seam, analysis, layer, host);
   const flipX = tip !== null && tip.at.left > size.width - ROOM.width;
   const flipY = tip !== null && tip.at.top > size.height - ROOM.height;
   return (

@@ -1,6 +1,6 @@
 /**
  * The hand's own drawing: the shape under way, the cross that the keyboard moves, and the rulers along the canvas' lower
- * and left edge with a mark where the pointer stands. Screen px; numbers on the rulers are platform mm.
+ * and left edge. Screen px; numbers on the rulers are platform mm.
  */
 import type { Platform } from '../../layout/types';
 import type { PlatePoint, Px } from '../../units/types';
@@ -108,17 +108,7 @@ const drawExtent = (ctx: Ctx, sheet: Sheet, platform: Platform): void => {
   if (low > high) line(ctx, { left: RULER_LEFT_PX, top: high }, { left: RULER_LEFT_PX, top: low });
 };
 
-const drawMarks = (ctx: Ctx, sheet: Sheet, pointer: PlatePoint): void => {
-  const at = place(sheet, pointer);
-  const bottom = sheet.size.height - RULER_BOTTOM_PX;
-  setPen(ctx, { colour: sheet.ground.ink, width_px: THIN_PX }, 1);
-  if (at.left > RULER_LEFT_PX)
-    line(ctx, { left: crisp(at.left), top: bottom }, { left: crisp(at.left), top: sheet.size.height });
-  if (at.top < bottom)
-    line(ctx, { left: 0, top: crisp(at.top) }, { left: RULER_LEFT_PX, top: crisp(at.top) });
-};
-
-const drawRulers = (ctx: Ctx, sheet: Sheet, platform: Platform, pointer: PlatePoint | null): void => {
+const drawRulers = (ctx: Ctx, sheet: Sheet, platform: Platform): void => {
   const { width, height } = sheet.size;
   const bottom = height - RULER_BOTTOM_PX;
   ctx.fillStyle = sheet.ground.paper;
@@ -132,7 +122,6 @@ const drawRulers = (ctx: Ctx, sheet: Sheet, platform: Platform, pointer: PlatePo
   drawExtent(ctx, sheet, platform);
   ctx.fillStyle = sheet.ground.paper;
   ctx.fillRect(0, bottom + 1, RULER_LEFT_PX, RULER_BOTTOM_PX);
-  if (pointer) drawMarks(ctx, sheet, pointer);
   write(ctx, 'mm', { left: RULER_LEFT_PX / 2, top: bottom + 13 }, sheet.ground.note);
 };
 
@@ -141,9 +130,9 @@ export const drawHand = (
   ctx: Ctx,
   sheet: Sheet,
   platform: Platform,
-  ui: Pick<PlanUi, 'draft' | 'cross' | 'pointer'>,
+  ui: Pick<PlanUi, 'draft' | 'cross'>,
 ): void => {
   if (ui.draft) drawDraft(ctx, sheet, ui.draft);
   if (ui.cross) drawCross(ctx, sheet, ui.cross);
-  drawRulers(ctx, sheet, platform, ui.pointer);
+  drawRulers(ctx, sheet, platform);
 };
