@@ -2,7 +2,7 @@
  * When the screen itself fails: says so, offers the layout as a file and a fresh start of the page. Nothing here erases
  * the work.
  */
-import type { ErrorInfo, ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { Component } from 'react';
 import { writeLayout } from '../layout/write';
 import type { Ports } from '../commands/types';
@@ -22,10 +22,6 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
 
   static getDerivedStateFromError(error: unknown): ErrorBoundaryState {
     return { error: error instanceof Error ? error : new Error(String(error)) };
-  }
-
-  override componentDidCatch(error: Error, info: ErrorInfo): void {
-    console.error(error, info.componentStack);
   }
 
   private readonly save = (): void => {

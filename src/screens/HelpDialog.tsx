@@ -1,7 +1,7 @@
 /**
  * The keys, made from the one list of commands, and what the pointer does.
  */
-import { COMMANDS } from '../commands';
+import { COMMANDS } from '../commands/index';
 import type { Command, CommandGroup } from '../commands/types';
 import { keyText } from '../panels/useCommands';
 import { Cautions } from './Cautions';

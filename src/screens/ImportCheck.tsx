@@ -98,9 +98,9 @@ function useImport(props: ImportCheckProps, choices: Choices): OutlineImport | n
   }, [bench, file, text, choices.unit]);
   useEffect(() => {
     if (read === null || read.ok) return;
-    bench.notify(read.fault);
+    bench.notify({ ...read.fault, params: { ...read.fault.params, file: file.name } });
     onClose();
-  }, [bench, read, onClose]);
+  }, [bench, file, read, onClose]);
   return read?.ok === true ? read.value : null;
 }
 

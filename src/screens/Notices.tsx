@@ -8,10 +8,11 @@ export function Notices() {
   const bench = useWorkbench();
   const notices = useBench((state) => state.view.notices);
   return (
-    <div className="notices" role="status" aria-live="polite" data-testid="notices">
+    <section className="notices" aria-label="Messages" aria-live="polite" data-testid="notices">
       {notices.map(({ id, fault }) => (
         <div key={id} className="notice">
           <p>
+            {'file' in fault.params && <b>{fault.params['file']}: </b>}
             {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)}
           </p>
           <button
@@ -24,6 +25,6 @@ export function Notices() {
           </button>
         </div>
       ))}
-    </div>
+    </section>
   );
 }

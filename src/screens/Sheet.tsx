@@ -21,6 +21,10 @@ export function Sheet({ title, wide = false, children, onClose }: SheetProps) {
           className="dialog"
           data-wide={wide || undefined}
           aria-describedby={undefined}
+          onOpenAutoFocus={(event) => {
+            event.preventDefault();
+            (event.currentTarget as HTMLElement | null)?.focus();
+          }}
           onKeyDown={(event) => event.stopPropagation()}
         >
           <header className="dialog-head">

@@ -2,34 +2,33 @@
  * The sheet: header, list, plan, readout, elevation, time per layer, title block, and what opens over it. The one place
  * where commands meet the page (files, dialogs, keys, drops).
  */
-import { Tooltip } from 'radix-ui';
 import { lazy, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
 import { BenchProvider } from '../canvas/bench';
-import { Elevation } from '../canvas/Elevation';
 import { Plan } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
-import { TimePerLayer } from '../canvas/TimePerLayer';
-import { listenToKeys } from '../commands/keyboard';
 import { listenToDrops, pagePorts } from '../commands/pagePorts';
 import type { Context, Ports } from '../commands/types';
-import { Header } from '../panels/header/Header';
+import { CommandContext } from '../panels/commandContext';
 import { Readout } from '../panels/readout/Readout';
 import { TitleBlock } from '../panels/title/TitleBlock';
-import { CommandProvider } from '../panels/useCommands';
-import { HeightBar } from '../panels/views/HeightBar';
-import { ToolBar, ZoomButtons } from '../panels/views/ToolBar';
 import type { Workbench as Bench } from '../store/types';
 import { ErrorBoundary } from './ErrorBoundary';
 import type { ListTab } from './ListColumn';
-import { ListColumn } from './ListColumn';
-import { Notices } from './Notices';
-import { EmptyPlate, FirstRun } from './PlanNotes';
+import { FirstRun } from './FirstRun';
+import { afterPaint, later } from './later';
 import { useDropMark } from './useDropMark';
 import '../panels/tokens.css';
+import '../panels/header/header.css';
 import '../panels/controls/controls.css';
 import './workbench.css';
 import './overlays.css';
 
+const Header = later(() => import('../panels/header/Header').then((m) => m.Header));
+const PlanHead = later(() => import('../panels/views/ToolBar').then((m) => m.PlanHead));
+const EmptyPlate = later(() => import('./EmptyPlate').then((m) => m.EmptyPlate));
+const ListColumn = later(() => import('./ListColumn').then((m) => m.ListColumn));
+const LowerViews = later(() => import('./LowerViews').then((m) => m.LowerViews));
+const Notices = later(() => import('./Notices').then((m) => m.Notices));
 const HelpDialog = lazy(() => import('./HelpDialog'));
 const AboutDialog = lazy(() => import('./AboutDialog'));
 const CopiesDialog = lazy(() => import('./CopiesDialog'));
@@ -75,7 +74,17 @@ function usePage(bench: Bench) {
     const showImport = (file: File): void => setOpen({ kind: 'import', file });
     return { bench, ports: pagePorts(document, { showDialog, showImport }) };
   }, [bench]);
-  useEffect(() => listenToKeys(window, context), [context]);
+  useEffect(() => {
+    let stop: (() => void) | null = null;
+    let gone = false;
+    void afterPaint(() => import('../commands/keyboard')).then(({ listenToKeys }) => {
+      if (!gone) stop = listenToKeys(window, context);
+    });
+    return () => {
+      gone = true;
+      stop?.();
+    };
+  }, [context]);
   useEffect(() => listenToDrops(window, context), [context]);
   const close = useCallback(() => setOpen(null), []);
   return { open, close, list, setList, context };
@@ -86,39 +95,27 @@ function PlanView() {
     <section className="view plan" aria-label="Plan">
       <div className="view-head">
         <h2>PLAN</h2>
-        <ToolBar />
-        <span className="view-gap" />
-        <ZoomButtons />
+        <Suspense fallback={null}>
+          <PlanHead />
+        </Suspense>
       </div>
+      <FirstRun />
       <div className="view-body">
         <Plan />
-        <EmptyPlate />
-        <FirstRun />
+        <Suspense fallback={null}>
+          <EmptyPlate />
+        </Suspense>
       </div>
     </section>
   );
 }
 
-function LowerViews() {
+/** Keeps the places of the lower views while they load. */
+function WaitingViews() {
   return (
     <>
-      <section className="view elevation" aria-label="Elevation">
-        <div className="view-head height-bar">
-          <h2>ELEVATION</h2>
-          <HeightBar />
-        </div>
-        <div className="view-body">
-          <Elevation />
-        </div>
-      </section>
-      <section className="view times" aria-label="Time per layer">
-        <div className="view-head">
-          <h2>TIME PER LAYER</h2>
-        </div>
-        <div className="view-body">
-          <TimePerLayer />
-        </div>
-      </section>
+      <div className="view elevation" />
+      <div className="view times" />
     </>
   );
 }
@@ -127,24 +124,32 @@ function Page({ bench }: { readonly bench: Bench }) {
   const { open, close, list, setList, context } = usePage(bench);
   const dropping = useDropMark();
   return (
-    <CommandProvider context={context}>
+    <CommandContext value={context}>
       <Ground />
       <main className="bench" data-drop={dropping || undefined}>
-        <Header />
-        <ListColumn
-          tab={list.tab}
-          open={list.open}
-          onTab={(tab) => setList((now) => ({ ...now, tab }))}
-          onOpen={(shown) => setList((now) => ({ ...now, open: shown }))}
-        />
+        <Suspense fallback={<header className="header" />}>
+          <Header />
+        </Suspense>
+        <Suspense fallback={<div className="view list" />}>
+          <ListColumn
+            tab={list.tab}
+            open={list.open}
+            onTab={(tab) => setList((now) => ({ ...now, tab }))}
+            onOpen={(shown) => setList((now) => ({ ...now, open: shown }))}
+          />
+        </Suspense>
         <PlanView />
         <Readout />
-        <LowerViews />
+        <Suspense fallback={<WaitingViews />}>
+          <LowerViews />
+        </Suspense>
         <TitleBlock />
       </main>
-      <Notices />
+      <Suspense fallback={null}>
+        <Notices />
+      </Suspense>
       <OpenDialog open={open} onClose={close} />
-    </CommandProvider>
+    </CommandContext>
   );
 }
 
@@ -159,9 +164,7 @@ export function Workbench({
   return (
     <ErrorBoundary bench={bench} download={download}>
       <BenchProvider bench={bench}>
-        <Tooltip.Provider delayDuration={400} skipDelayDuration={200}>
-          <Page bench={bench} />
-        </Tooltip.Provider>
+        <Page bench={bench} />
       </BenchProvider>
     </ErrorBoundary>
   );

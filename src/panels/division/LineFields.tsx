@@ -2,9 +2,10 @@
  * Every zone line as a number: the crossing point of the quadrants, each line between strips, the strips' count and
  * direction, the shared band. Millimetres on the platform.
  */
-import { MOST_STRIPS, FEWEST_STRIPS } from '../../commands/operations';
 import {
   addStrip,
+  FEWEST_STRIPS,
+  MOST_STRIPS,
   removeStrip,
   setSharedBand,
   setStripCount,

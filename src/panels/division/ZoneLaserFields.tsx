@@ -37,7 +37,7 @@ function DrawnZoneRow({ zone, index }: { readonly zone: DrawnZone; readonly inde
   return (
     <li className="drawn-zone">
       <span className="drawn-zone-name">zone {index + 1}</span>
-      <span className="row" role="group" aria-label={`Lasers of zone ${index + 1}`}>
+      <fieldset className="row" aria-label={`Lasers of zone ${index + 1}`}>
         {lasers.map(({ id }, laser) => (
           <button
             key={id}
@@ -50,7 +50,7 @@ function DrawnZoneRow({ zone, index }: { readonly zone: DrawnZone; readonly inde
             {id}
           </button>
         ))}
-      </span>
+      </fieldset>
       <button
         type="button"
         className="button"

@@ -2,7 +2,7 @@
  * The division of the plate: one picture and one key each, from the one list of commands.
  */
 import { useBench } from '../../canvas/bench';
-import { command } from '../../commands';
+import { command } from '../../commands/index';
 import type { Zoning } from '../../layout/types';
 import { Segmented } from '../controls/Segmented';
 import { DivisionIcon, DIVISIONS } from '../division/icons';

@@ -3,16 +3,19 @@
  * walk the rows, space or Enter selects.
  */
 import type { KeyboardEvent } from 'react';
-import { memo, useMemo, useRef } from 'react';
+import { memo, useCallback, useMemo } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
-import { formatNumber } from '../../units/format';
+import { formatField } from '../../units/format';
 import { Swatch } from '../controls/Swatch';
 import { useLayer } from '../useLayer';
-import { useLight, useLit } from '../useLight';
+import { useLightHandlers, useLit } from '../useLight';
 import type { PartRow } from './partRows';
 import { partRows } from './partRows';
 import type { Modifiers } from './selecting';
 import { selectionAfter } from './selecting';
+
+/** To a tenth, without trailing zeros. */
+const short = (value: number): string => formatField(Math.round(value * 10) / 10);
 
 interface RowProps extends PartRow {
   readonly laserIds: string;
@@ -23,63 +26,27 @@ interface RowProps extends PartRow {
 function LaserCell({ lasers, laserIds, pinned }: Pick<RowProps, 'lasers' | 'laserIds' | 'pinned'>) {
   const names = laserIds.split(' ');
   const indices = lasers === '' ? [] : lasers.split(' ').map(Number);
-  const text = indices.map((laser) => names[laser] ?? 'none').join('+');
+  const text = indices.map((laser) => names[laser] ?? 'none').join(' ');
   return (
     <td className="part-lasers" title={pinned ? `${text}, pinned` : text}>
       {indices.length === 0 && '–'}
-      {indices.map((laser) =>
-        laser < 0 ? <b key={laser}>none</b> : <Swatch key={laser} laser={laser} size={12} />,
-      )}
-      <span>{text === 'none' ? '' : text}</span>
-      {pinned && <span aria-label="pinned">⚲</span>}
+      {indices.map((laser) => (
+        <span key={laser}>
+          {laser >= 0 && <Swatch laser={laser} size={10} />}
+          {names[laser] ?? <b>none</b>}
+        </span>
+      ))}
+      {pinned && <span aria-label="pinned">•</span>}
     </td>
   );
 }
 
-const Row = memo(function Row(props: RowProps) {
-  const selected = useBench((state) => state.view.selection.includes(props.id));
-  const light = useLight(`part:${props.id}`);
-  const lit = useLit(`part:${props.id}`);
-  const onKeyDown = (event: KeyboardEvent<HTMLTableRowElement>): void => {
-    if (event.key !== ' ' && event.key !== 'Enter') return;
-    event.preventDefault();
-    event.stopPropagation();
-    props.onSelect(props.id, event);
-  };
-  return (
-    <tr
-      tabIndex={props.reachable ? 0 : -1}
-      aria-selected={selected}
-      data-lit={lit || undefined}
-      data-part={props.id}
-      onClick={(event) => props.onSelect(props.id, event)}
-      onKeyDown={onKeyDown}
-      {...light}
-    >
-      <td>
-        {props.id}
-        {props.problem > 0 && (
-          <b className="problem-mark" aria-label={`problem ${props.problem}`}>
-            {props.problem}
-          </b>
-        )}
-      </td>
-      <td className="part-shape" title={props.shape}>
-        {props.shape}
-        {props.mayNotBeCut && <span className="tag">no seam</span>}
-      </td>
-      <td className="number">{formatNumber(props.height_mm, 4, 1)}</td>
-      <td className="number">{formatNumber(props.turn_deg, 4, 1)}</td>
-      <LaserCell lasers={props.lasers} laserIds={props.laserIds} pinned={props.pinned} />
-    </tr>
-  );
-});
-
-/** Arrow keys, Home and End walk the rows without moving parts. */
-function walk(event: KeyboardEvent<HTMLTableSectionElement>): void {
-  const row = (event.target as HTMLElement).closest('tr');
+/** Arrow keys, Home and End walk the rows without moving parts; space and Enter press the row. */
+function walk(event: KeyboardEvent<HTMLButtonElement>): void {
+  const row = event.currentTarget.closest('tr');
   const rows = row?.parentElement?.children;
   if (!row || !rows) return;
+  if (event.key === ' ' || event.key === 'Enter') event.stopPropagation();
   const next = {
     ArrowDown: row.nextElementSibling,
     ArrowUp: row.previousElementSibling,
@@ -89,8 +56,57 @@ function walk(event: KeyboardEvent<HTMLTableSectionElement>): void {
   if (next === undefined) return;
   event.preventDefault();
   event.stopPropagation();
-  if (next instanceof HTMLElement) next.focus();
+  next?.querySelector('button')?.focus();
 }
+
+/** The id is a button that reaches over the whole row. */
+function RowButton({ id, reachable, selected, onSelect }: RowButtonProps) {
+  const light = useLightHandlers(`part:${id}`);
+  return (
+    <button
+      type="button"
+      className="row-button"
+      tabIndex={reachable ? 0 : -1}
+      aria-pressed={selected}
+      onClick={(event) => onSelect(id, event)}
+      onKeyDown={walk}
+      {...light}
+    >
+      {id}
+    </button>
+  );
+}
+interface RowButtonProps extends Pick<RowProps, 'id' | 'reachable' | 'onSelect'> {
+  readonly selected: boolean;
+}
+
+const Row = memo(function Row(props: RowProps) {
+  const selected = useBench((state) => state.view.selection.includes(props.id));
+  const lit = useLit(`part:${props.id}`);
+  return (
+    <tr data-lit={lit || undefined} data-selected={selected || undefined} data-part={props.id}>
+      <td>
+        <RowButton id={props.id} reachable={props.reachable} selected={selected} onSelect={props.onSelect} />
+        {props.mayNotBeCut && (
+          <span className="uncut" title="no seams">
+            <span className="visually-hidden">no seams</span>
+          </span>
+        )}
+        {props.problem > 0 && (
+          <b className="problem-mark" aria-label={`problem ${props.problem}`}>
+            {props.problem}
+          </b>
+        )}
+      </td>
+      <td className="part-shape" title={props.shape}>
+        {props.shape}
+      </td>
+      <td className="number">{short(props.height_mm)}</td>
+      <td className="number">{short(props.turn_deg)}</td>
+      <LaserCell lasers={props.lasers} laserIds={props.laserIds} pinned={props.pinned} />
+    </tr>
+  );
+});
 
 export function PartTable() {
   const bench = useWorkbench();
@@ -98,36 +114,33 @@ export function PartTable() {
   const rows = useMemo(() => partRows(analysis, figures), [analysis, figures]);
   const laserIds = analysis.layout.machine.lasers.map((laser) => laser.id).join(' ');
   const first = useBench((state) => state.view.selection[0]) ?? rows[0]?.id;
-  const select = useRef((id: string, keys: Modifiers): void => {
-    const { layout, view } = bench.store.getState();
-    const order = layout.parts.map((part) => part.id);
-    bench.setView({ selection: selectionAfter(order, view.selection, id, keys) });
-  });
+  const select = useCallback(
+    (id: string, keys: Modifiers): void => {
+      const { layout, view } = bench.store.getState();
+      const order = layout.parts.map((part) => part.id);
+      bench.setView({ selection: selectionAfter(order, view.selection, id, keys) });
+    },
+    [bench],
+  );
   return (
     <div className="part-table">
-      <table role="grid" aria-label="Parts" aria-multiselectable="true">
+      <table aria-label="Parts">
         <thead>
           <tr>
             <th scope="col">id</th>
             <th scope="col">shape</th>
-            <th scope="col" className="number">
-              z mm
+            <th scope="col" className="number" title="height in mm">
+              mm
             </th>
             <th scope="col" className="number">
-              turn°
+              turn
             </th>
             <th scope="col">laser</th>
           </tr>
         </thead>
-        <tbody onKeyDown={walk}>
+        <tbody>
           {rows.map((row) => (
-            <Row
-              key={row.id}
-              {...row}
-              laserIds={laserIds}
-              reachable={row.id === first}
-              onSelect={select.current}
-            />
+            <Row key={row.id} {...row} laserIds={laserIds} reachable={row.id === first} onSelect={select} />
           ))}
         </tbody>
       </table>

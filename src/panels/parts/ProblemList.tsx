@@ -2,15 +2,14 @@
  * What is wrong with the plate and what to do about it. A click selects the parts concerned; with nothing wrong the
  * list says how many checks it stands for.
  */
-import { useWorkbench } from '../../canvas/bench';
-import { useAnalysis } from '../../canvas/bench';
+import { useAnalysis, useWorkbench } from '../../canvas/bench';
 import type { Problem } from '../../build/types';
 import { messageAdvice, messageText } from '../../layout/messages';
-import { useLight, useLit } from '../useLight';
+import { useLightHandlers, useLit } from '../useLight';
 
 function ProblemRow({ problem, index }: { readonly problem: Problem; readonly index: number }) {
   const bench = useWorkbench();
-  const light = useLight(`problem:${index}`);
+  const light = useLightHandlers(`problem:${index}`);
   const lit = useLit(`problem:${index}`);
   return (
     <li>

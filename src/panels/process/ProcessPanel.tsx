@@ -49,7 +49,7 @@ const LIMITS: readonly Entry<keyof Limits>[] = [
     step: 1,
     hint: 'No published value was found; a setting.',
   },
-  { key: 'chainGap_mm', label: 'chain gap of outlines', unit: 'mm', step: 0.01 },
+  { key: 'chainGap_mm', label: 'chain gap', unit: 'mm', step: 0.01 },
 ];
 
 interface EntriesProps<Key extends string> {

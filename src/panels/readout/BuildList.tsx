@@ -15,7 +15,7 @@ export function BuildList({ analysis }: { readonly analysis: Analysis }) {
         BUILD <span>{build.layers} layers, all figures estimates</span>
       </h3>
       <div className="small-figures">
-        <Figure name="build-hours" label="Build time" value={formatHours(build.time_h)} note="estimate" />
+        <Figure name="build-hours" label="Build time" value={formatHours(build.time_h)} />
         <Figure name="build-imbalance" label="Imbalance" value={formatPercent(build.imbalance_pct)} />
         <Figure name="held-hours" label="Held by minimum" value={formatHours(build.heldByMinLayer_h)} />
         <Figure name="build-exposure" label="Exposure" value={formatHours(build.exposure_h)} />

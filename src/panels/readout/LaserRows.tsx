@@ -5,10 +5,10 @@
 import { memo } from 'react';
 import { hatchBackground, laserStyle } from '../../canvas/palette';
 import type { LaserFigures } from '../../build/types';
-import { formatCount, formatNumber } from '../../units/format';
+import { formatCount, formatField, formatNumber } from '../../units/format';
 import type { Mm2, Seconds } from '../../units/types';
 import { useLayer } from '../useLayer';
-import { useLight, useLit } from '../useLight';
+import { useLightHandlers, useLit } from '../useLight';
 import { useTheme } from '../../canvas/theme';
 import type { TimeAxis } from './axis';
 import { share, timeAxis } from './axis';
@@ -23,13 +23,13 @@ interface BarProps {
 
 const Bar = memo(function Bar({ laser, on, load, slowest }: BarProps) {
   const theme = useTheme();
-  const light = useLight(`laser:${laser}`);
+  const light = useLightHandlers(`laser:${laser}`);
   const lit = useLit(`laser:${laser}`);
   const { stroke } = laserStyle(laser, theme);
   return (
     <div className="bar" data-lit={lit || undefined} {...light}>
-      {on && <span className="bar-idle" style={{ left: load, right: `calc(100% - ${slowest})` }} />}
-      {on && (
+      {on && <span className="bar-idle" style={{ left: load || 0, right: `calc(100% - ${slowest})` }} />}
+      {on && load !== '' && (
         <span
           className="bar-load"
           style={{ width: load, background: hatchBackground(laser, theme), borderColor: stroke }}
@@ -48,7 +48,12 @@ function LaserRow({ laser, own, axis, slowest_s }: LaserRowProps) {
   return (
     <div className="laser-row" data-off={!own.on || undefined}>
       <span className="laser-name">{own.id}</span>
-      <Bar laser={laser} on={own.on} load={share(axis, own.load_s)} slowest={share(axis, slowest_s)} />
+      <Bar
+        laser={laser}
+        on={own.on}
+        load={own.load_s > 0 ? share(axis, own.load_s) : ''}
+        slowest={share(axis, slowest_s)}
+      />
       <Figure
         look="cell"
         name={`load-${own.id}`}
@@ -92,7 +97,7 @@ function Axis({ axis }: { readonly axis: TimeAxis }) {
     <div className="time-axis" aria-hidden="true">
       {axis.ticks_s.map((tick) => (
         <span key={tick} style={{ left: share(axis, tick) }}>
-          {formatNumber(tick, 3, 2).replace(/\.?0+$/, '') || '0'}
+          {formatField(tick)}
         </span>
       ))}
     </div>
@@ -117,7 +122,7 @@ export function LaserRows() {
   const exposure_s = figures?.exposure_s ?? 0;
   const best = figures === undefined ? null : share(axis, figures.bestPossible_s);
   return (
-    <div className="laser-rows" role="group" aria-label="Lasers on one time axis">
+    <section className="laser-rows" aria-label="Lasers on one time axis">
       <div className="laser-row laser-head" aria-hidden="true">
         <span />
         <span>load and idle, s</span>
@@ -140,6 +145,6 @@ export function LaserRows() {
         <span />
         <Axis axis={axis} />
       </div>
-    </div>
+    </section>
   );
 }

@@ -2,6 +2,8 @@
  * What each laser does in the layer shown and what the build comes to. The same analysis that the plan draws, in the
  * same frame. The book-keeping line stays in view whatever is scrolled.
  */
+import { lazy, Suspense, useState } from 'react';
+import { useStore } from 'zustand';
 import { formatNumber } from '../../units/format';
 import { useBench } from '../../canvas/bench';
 import { useLayer } from '../useLayer';
@@ -9,27 +11,47 @@ import { BookKeeping } from './BookKeeping';
 import { BuildList, PlumeList } from './BuildList';
 import { LaserRows } from './LaserRows';
 import { LargeFigures, SmallFigures } from './LayerFiguresList';
+import { createExplained, ExplainedContext, useExplained } from './explained';
 import './readout.css';
+
+const ExplanationCard = lazy(() => import('./ExplanationCard'));
+
+/** Nothing until the first figure is asked about. */
+function Explanations() {
+  const any = useStore(useExplained(), (state) => state.at !== null);
+  const [wanted, setWanted] = useState(false);
+  if (any && !wanted) setWanted(true);
+  if (!wanted) return null;
+  return (
+    <Suspense fallback={null}>
+      <ExplanationCard />
+    </Suspense>
+  );
+}
 
 export function Readout() {
   const { analysis, figures, layer } = useLayer();
   const height_mm = useBench((state) => state.view.height_mm);
+  const [explained] = useState(createExplained);
   return (
-    <section className="view readout" aria-label="Readout">
-      <div className="view-head">
-        <h2>LASERS</h2>
-        <span className="view-note">
-          layer {layer} of {analysis.build.layers}, z {formatNumber(height_mm, 5, 2)} mm
-        </span>
-      </div>
-      <div className="readout-body" tabIndex={-1}>
-        <LaserRows />
-        <LargeFigures figures={figures} />
-        <SmallFigures figures={figures} />
-        <BuildList analysis={analysis} />
-        <PlumeList analysis={analysis} figures={figures} />
-      </div>
-      <BookKeeping figures={figures} />
-    </section>
+    <ExplainedContext value={explained}>
+      <section className="view readout" aria-label="Readout">
+        <div className="view-head">
+          <h2>LASERS</h2>
+          <span className="view-note">
+            layer {layer} of {analysis.build.layers}, z {formatNumber(height_mm, 5, 2)} mm
+          </span>
+        </div>
+        <div className="readout-body" tabIndex={-1}>
+          <LaserRows />
+          <LargeFigures figures={figures} />
+          <SmallFigures figures={figures} />
+          <BuildList analysis={analysis} />
+          <PlumeList analysis={analysis} figures={figures} />
+        </div>
+        <BookKeeping figures={figures} />
+      </section>
+      <Explanations />
+    </ExplainedContext>
   );
 }

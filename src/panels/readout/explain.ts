@@ -8,10 +8,7 @@ import { BUILD_EXPLANATIONS } from './explainBuild';
 import type { Explanation } from './explainLaser';
 import { explainArea, explainIdle, explainLoad, explainPieces, explainPlumes } from './explainLaser';
 import { LAYER_EXPLANATIONS } from './explainLayer';
-
-export type LaserFigureKind = 'load' | 'area' | 'idle' | 'pieces' | 'plumes';
-export type FigureName =
-  `${LaserFigureKind}-${string}` | keyof typeof LAYER_EXPLANATIONS | keyof typeof BUILD_EXPLANATIONS;
+import type { FigureName } from './figureNames';
 
 const OF_LASERS = { load: explainLoad, area: explainArea, idle: explainIdle, pieces: explainPieces };
 

@@ -4,6 +4,7 @@
 import type { Analysis, Stretch } from '../../build/types';
 import { formatHours, formatPercent, formatSeconds } from '../../units/format';
 import type { Explanation } from './explainLaser';
+import type { BuildFigureName } from './figureNames';
 
 type Explain = (analysis: Analysis) => Explanation;
 
@@ -78,4 +79,4 @@ export const BUILD_EXPLANATIONS = {
   'build-imbalance': imbalance,
   'laser-hours': laserHours,
   'idle-hours': idle,
-} as const satisfies Record<string, Explain>;
+} as const satisfies Record<BuildFigureName, Explain>;

@@ -4,6 +4,7 @@
 import type { Analysis, LayerFigures } from '../../build/types';
 import { formatMm, formatMm2, formatNumber, formatPercent, formatSeconds } from '../../units/format';
 import type { Explanation } from './explainLaser';
+import type { LayerFigureName } from './figureNames';
 
 type Explain = (analysis: Analysis, figures: LayerFigures) => Explanation;
 
@@ -154,4 +155,4 @@ export const LAYER_EXPLANATIONS = {
   'double-exposed': doubleExposed,
   'section-area': sectionArea,
   'book-keeping': bookKeeping,
-} as const satisfies Record<string, Explain>;
+} as const satisfies Record<LayerFigureName, Explain>;

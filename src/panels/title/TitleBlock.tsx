@@ -5,7 +5,6 @@
 import { useEffect, useState } from 'react';
 import { useAnalysis } from '../../canvas/bench';
 import type { Analysis } from '../../build/types';
-import { checksum } from '../../layout/checksum';
 import type { Layout } from '../../layout/types';
 import { formatHours } from '../../units/format';
 import './title.css';
@@ -48,8 +47,15 @@ const PENDING = '············';
 function useChecksum(layout: Layout): string {
   const [known, setKnown] = useState<{ readonly layout: Layout; readonly sum: string } | null>(null);
   useEffect(() => {
-    const timer = setTimeout(() => setKnown({ layout, sum: checksum(layout) }), STILL_MS);
-    return () => clearTimeout(timer);
+    let current = true;
+    const timer = setTimeout(async () => {
+      const { checksum } = await import('../../layout/checksum');
+      if (current) setKnown({ layout, sum: checksum(layout) });
+    }, STILL_MS);
+    return () => {
+      current = false;
+      clearTimeout(timer);
+    };
   }, [layout]);
   return known?.layout === layout ? known.sum : PENDING;
 }

@@ -2,7 +2,7 @@
  * What the pointer does on the plan, one picture and one key each, and the height that newly drawn parts get.
  */
 import { useBench, useWorkbench } from '../../canvas/bench';
-import { COMMANDS } from '../../commands';
+import { COMMANDS } from '../../commands/index';
 import type { Tool } from '../../store/types';
 import { formatField } from '../../units/format';
 import { parseLength } from '../../units/parse';
@@ -50,7 +50,7 @@ function DrawHeight() {
   );
 }
 
-export function ToolBar() {
+function ToolBar() {
   const bench = useWorkbench();
   const tool = useBench((state) => state.view.tool);
   return (
@@ -66,7 +66,7 @@ export function ToolBar() {
   );
 }
 
-export function ZoomButtons() {
+function ZoomButtons() {
   useBench((state) => state.view.camera);
   useBench((state) => state.view.fitted);
   return (
@@ -75,5 +75,16 @@ export function ZoomButtons() {
       <CommandButton id="zoom-in">+</CommandButton>
       <CommandButton id="zoom-fit">Fit</CommandButton>
     </div>
+  );
+}
+
+/** Tools, height of what is drawn, zoom: the head of the plan. */
+export function PlanHead() {
+  return (
+    <>
+      <ToolBar />
+      <span className="view-gap" />
+      <ZoomButtons />
+    </>
   );
 }

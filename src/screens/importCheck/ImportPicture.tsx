@@ -26,14 +26,31 @@ interface Extent {
   readonly maxY: number;
 }
 
+/** Box around boxes. */
+function around(boxes: readonly Extent[]): Extent {
+  return boxes.reduce((all, box) => ({
+    minX: Math.min(all.minX, box.minX),
+    minY: Math.min(all.minY, box.minY),
+    maxX: Math.max(all.maxX, box.maxX),
+    maxY: Math.max(all.maxY, box.maxY),
+  }));
+}
+
 /** Box around the placed shapes, from the centre of the import. */
-export function extentOf(placed: readonly PlacedShape[]): Extent {
-  return {
-    minX: Math.min(...placed.map((shape) => shape.at_mm[0] - shape.width_mm / 2)),
-    minY: Math.min(...placed.map((shape) => shape.at_mm[1] - shape.height_mm / 2)),
-    maxX: Math.max(...placed.map((shape) => shape.at_mm[0] + shape.width_mm / 2)),
-    maxY: Math.max(...placed.map((shape) => shape.at_mm[1] + shape.height_mm / 2)),
-  };
+export const extentOf = (placed: readonly PlacedShape[]): Extent =>
+  around(
+    placed.map(({ at_mm: [x, y], width_mm, height_mm }) => ({
+      minX: x - width_mm / 2,
+      minY: y - height_mm / 2,
+      maxX: x + width_mm / 2,
+      maxY: y + height_mm / 2,
+    })),
+  );
+
+/** The page's sense of a box, with a margin of 4 %. */
+function viewBoxOf({ minX, minY, maxX, maxY }: Extent): string {
+  const pad = Math.max(maxX - minX, maxY - minY) * 0.04;
+  return [minX - pad, -maxY - pad, maxX - minX + 2 * pad, maxY - minY + 2 * pad].map(short).join(' ');
 }
 
 interface ImportPictureProps {
@@ -46,13 +63,14 @@ export function ImportPicture({ imported, placed, plain }: ImportPictureProps) {
   const box = useMemo(() => extentOf(placed), [placed]);
   if (placed.length === 0) return null;
   const [w, h] = [box.maxX - box.minX, box.maxY - box.minY];
-  const pad = Math.max(w, h) * 0.04;
-  const view = [box.minX - pad, -box.maxY - pad, w + 2 * pad, h + 2 * pad].map(short).join(' ');
   const [cx, cy] = [(imported.box.minX + imported.box.maxX) / 2, (imported.box.minY + imported.box.maxY) / 2];
   const left = plain ? imported.leftOut.flatMap((entry) => entry.lines) : [];
+  const ends = left
+    .flat()
+    .map(([x, y]): Extent => ({ minX: x - cx, minY: y - cy, maxX: x - cx, maxY: y - cy }));
   return (
     <figure className="check-picture">
-      <svg viewBox={view} role="img" aria-label={`${placed.length} outlines`}>
+      <svg viewBox={viewBoxOf(around([box, ...ends]))} role="img" aria-label={`${placed.length} outlines`}>
         {placed.map((shape) => (
           <path
             key={shape.name}

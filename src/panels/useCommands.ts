@@ -2,16 +2,10 @@
  * Commands for buttons: the one list of src/commands, run with the page's own ports. A button shows its command's keys
  * and is off where the command does not apply.
  */
-import type { ReactNode } from 'react';
-import { createContext, useContext } from 'react';
-import { command, runCommand } from '../commands';
-import type { Command, Context } from '../commands/types';
-
-const CommandContext = createContext<Context | null>(null);
-
-export function CommandProvider({ context, children }: { context: Context; children: ReactNode }) {
-  return <CommandContext value={context}>{children}</CommandContext>;
-}
+import { useContext } from 'react';
+import { command, runCommand } from '../commands/index';
+import type { Command } from '../commands/types';
+import { CommandContext } from './commandContext';
 
 export interface BoundCommand {
   readonly command: Command;
@@ -22,7 +16,7 @@ export interface BoundCommand {
 /** The command of that id, ready to be pressed. Whoever uses it re-renders by what the command's `when` reads. */
 export function useCommand(id: string): BoundCommand {
   const context = useContext(CommandContext);
-  if (context === null) throw new Error('useCommand: expected a CommandProvider above, found none');
+  if (context === null) throw new Error('useCommand: expected a CommandContext above, found none');
   const found = command(id);
   return { command: found, enabled: found.when(context), run: () => void runCommand(id, context) };
 }

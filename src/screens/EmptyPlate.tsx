@@ -1,29 +1,8 @@
 /**
- * What lies over the plan: one line at the first visit, three actions over an empty plate.
+ * Three actions over a plate without parts.
  */
-import { useBench, useWorkbench } from '../canvas/bench';
+import { useBench } from '../canvas/bench';
 import { useCommand } from '../panels/useCommands';
-
-/** One line that can be dismissed. */
-export function FirstRun() {
-  const bench = useWorkbench();
-  const dismissed = useBench((state) => state.view.firstRunDismissed);
-  if (dismissed) return null;
-  return (
-    <p className="first-run">
-      This is a demo plate. Drag a part or a zone line and watch the lasers at the right; open your own
-      outlines from the file menu.
-      <button
-        type="button"
-        className="button"
-        data-testid="first-run-dismiss"
-        onClick={() => bench.setView({ firstRunDismissed: true })}
-      >
-        Understood
-      </button>
-    </p>
-  );
-}
 
 export function EmptyPlate() {
   const empty = useBench((state) => state.layout.parts.length === 0 && state.view.tool === 'select');
