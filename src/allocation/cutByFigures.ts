@@ -3,7 +3,6 @@
  * of the cut follow from the sweep profile, and no polygon is touched until somebody looks. That holds for nearly every
  * cut, and makes a drag cheap. Millimetres.
  */
-import { cutsInTwo } from '../geometry/halves';
 import type { Given, Link } from '../exposure/pieces';
 import type { Border, DividedSection } from '../exposure/types';
 import type { Limits } from '../layout/types';
@@ -25,7 +24,11 @@ export interface Figures {
 
 const ON_LINE_MM = 1e-6;
 
-function wholeSide({ area_mm2, hatch_mm2, outline_mm }: Given, fragment: number, laser: number): Side {
+function wholeSide(
+  { area_mm2, hatch_mm2, outline_mm }: Omit<Given, 'laser'>,
+  fragment: number,
+  laser: number,
+): Side {
   return { laser, area_mm2, hatch_mm2, outline_mm, fragment, side: -1, extent_mm: Infinity };
 }
 
@@ -34,22 +37,23 @@ function sidesOf(section: DividedSection, fates: readonly Fate[]): Side[] | null
   for (let f = 0; f < fates.length; f++) {
     const fate = fates[f];
     if (fate.kind === 'laser') {
-      sides.push(wholeSide({ ...section.fragments[f], laser: fate.laser }, f, fate.laser));
+      sides.push(wholeSide(section.fragments[f], f, fate.laser));
       continue;
     }
     const { cut, lasers, positions } = fate;
-    const [nx, ny] = cut.normal;
-    if (positions.length !== 1 || !cutsInTwo(cut.fragment.region.rings, { nx, ny, c: positions[0] }))
-      return null;
-    const [low, high] = sideFigures(cut, positions[0]);
-    sides.push({ ...low, laser: lasers[0], fragment: f, side: 0, extent_mm: positions[0] - cut.region.min });
-    sides.push({ ...high, laser: lasers[1], fragment: f, side: 1, extent_mm: cut.region.max - positions[0] });
+    if (positions.length !== 1) return null;
+    const c = positions[0];
+    const [low, high] = sideFigures(cut, c);
+    sides.push({ ...low, laser: lasers[0], fragment: f, side: 0, extent_mm: c - cut.region.min });
+    sides.push({ ...high, laser: lasers[1], fragment: f, side: 1, extent_mm: cut.region.max - c });
   }
   return sides;
 }
 
 /** Smallest and largest n·p of a border. */
 function rangeAlong(border: Border, { normal: [nx, ny] }: CutFragment): readonly [Mm, Mm] {
+  const { line } = border;
+  if (line && line.nx === nx && line.ny === ny) return [line.c, line.c];
   const s = border.segments;
   let min = Infinity;
   let max = -Infinity;
@@ -90,7 +94,11 @@ function linksOf(section: DividedSection, fates: readonly Fate[]): Link[] | null
   return links;
 }
 
-/** Figures of all sides; null where the polygons themselves have to be cut to tell. */
+/** True where every cut leaves two connected sides, which is what figures alone take for granted. */
+export const leavesTwoSides = (fates: readonly Fate[]): boolean =>
+  fates.every((fate) => fate.kind === 'laser' || fate.cut.leavesTwo(fate.positions[0]));
+
+/** Figures of all sides, given that leavesTwoSides; null where a cut meets a border or several cuts one fragment. */
 export function cutByFigures(section: DividedSection, fates: readonly Fate[]): Figures | null {
   const sides = sidesOf(section, fates);
   const links = sides && linksOf(section, fates);

@@ -4,6 +4,7 @@
  * outline below c), c measured along the cut's normal. Millimetres, seconds, platform coordinates.
  */
 import { clipToConvex, cutByLine, untagged } from '../geometry/halfPlane';
+import { crossingsOf, cutsInTwo } from '../geometry/halves';
 import { sweepProfile, type SweepProfile } from '../geometry/profile';
 import { area, boxOf, components } from '../geometry/region';
 import type { Box, Region, TaggedRegion } from '../geometry/types';
@@ -15,15 +16,62 @@ import type { Mm, Seconds } from '../units/types';
 
 export type Normal = readonly [number, number];
 
+/** What of a fragment lies at n·p ≤ c: areas, true outline, chord at c. */
+export type Profile = Pick<SweepProfile, 'min' | 'max' | 'area' | 'outline' | 'chord' | 'atArea'>;
+
 export interface CutFragment {
   readonly fragment: Fragment;
   readonly normal: Normal;
-  readonly region: SweepProfile;
-  readonly hatch: SweepProfile | null;
+  readonly region: Profile;
+  readonly hatch: Profile | null;
   /** Load of the whole fragment without seams and gaps. */
   readonly total_s: Seconds;
   /** Load with n·p ≤ c. */
   loadBelow(c: Mm): Seconds;
+  /** True where a cut at c leaves two connected sides. */
+  leavesTwo(c: Mm): boolean;
+}
+
+/** The part of an island's profile between two lines, in platform coordinates. */
+function slice(profile: SweepProfile, offset: Mm, from: Mm, to: Mm): Profile {
+  const area0 = profile.area(from - offset);
+  const outline0 = profile.outline(from - offset);
+  const within = (c: Mm): Mm => Math.min(Math.max(c, from), to) - offset;
+  return {
+    min: from,
+    max: to,
+    area: (c) => profile.area(within(c)) - area0,
+    outline: (c) => profile.outline(within(c)) - outline0,
+    chord: (c) => profile.chord(c - offset),
+    atArea: (area) => Math.min(to, Math.max(from, profile.atArea(area + area0) + offset)),
+  };
+}
+
+interface Profiles {
+  readonly region: Profile;
+  readonly hatch: Profile | null;
+  leavesTwo(c: Mm): boolean;
+}
+
+/** From the island's own sweep where the fragment is a slice along the same normal. */
+function slicedProfiles({ between }: Fragment, [nx, ny]: Normal): Profiles | null {
+  if (!between || between.sweep.nx !== nx || between.sweep.ny !== ny) return null;
+  const { island, sweep, from, to } = between;
+  const offset = nx * island.x + ny * island.y;
+  return {
+    region: slice(sweep.section, offset, from, to),
+    hatch: sweep.hatch && slice(sweep.hatch, offset, from, to),
+    leavesTwo: (c) => crossingsOf(island.local.section, { nx, ny, c: c - offset }) === 2,
+  };
+}
+
+function sweptProfiles(fragment: Fragment, [nx, ny]: Normal): Profiles {
+  const { region, hatch } = fragment;
+  return {
+    region: sweepProfile(region, nx, ny),
+    hatch: hatch.length > 0 ? sweepProfile(untagged(hatch), nx, ny) : null,
+    leavesTwo: () => false,
+  };
 }
 
 function makeCutFragment(
@@ -32,13 +80,20 @@ function makeCutFragment(
   model: TimeModel,
   timeFactor: number,
 ): CutFragment {
+  const { region, hatch, leavesTwo } = slicedProfiles(fragment, normal) ?? sweptProfiles(fragment, normal);
   const [nx, ny] = normal;
-  const region = sweepProfile(fragment.region, nx, ny);
-  const hatch = fragment.hatch.length > 0 ? sweepProfile(untagged(fragment.hatch), nx, ny) : null;
   const perOutline = hatch ? model.perOutline : model.perContour;
   const loadBelow = (c: Mm): Seconds =>
     timeFactor * ((hatch ? hatch.area(c) * model.perArea : 0) + region.outline(c) * perOutline);
-  return { fragment, normal, region, hatch, total_s: loadBelow(region.max), loadBelow };
+  return {
+    fragment,
+    normal,
+    region,
+    hatch,
+    total_s: loadBelow(region.max),
+    loadBelow,
+    leavesTwo: (c) => leavesTwo(c) || cutsInTwo(fragment.region.rings, { nx, ny, c }),
+  };
 }
 
 interface Made {

@@ -4,12 +4,12 @@
  * `crumbWidth_mm` (DESIGN 5.5). What fixed zones or the drawing itself make small stays as it is.
  */
 import { bordersBetween } from '../exposure/fragments';
-import { AssembledPart, type Given, type PartGeometry } from '../exposure/pieces';
+import { AssembledPart, type Given, type PartGeometry, type PartPiece } from '../exposure/pieces';
 import type { TimeModel } from '../exposure/timeModel';
-import type { Border, DividedSection } from '../exposure/types';
+import type { Border, DividedSection, Fragment } from '../exposure/types';
 import type { Box, TaggedRegion } from '../geometry/types';
 import type { Limits } from '../layout/types';
-import { cutByFigures, isCrumb } from './cutByFigures';
+import { cutByFigures, isCrumb, leavesTwoSides } from './cutByFigures';
 import { cutSides, extentAlong, type CutFragment } from './cutFragment';
 import type { CrumbSide, Fate } from './fate';
 
@@ -27,10 +27,14 @@ export interface CutPart {
   readonly crumbSides: readonly CrumbSide[];
 }
 
+function wholeElement(from: Fragment, laser: number, fragment: number): Element {
+  const { region, box, area_mm2, hatch_mm2, outline_mm } = from;
+  return { region, box, area_mm2, hatch_mm2, outline_mm, laser, fragment, side: -1 };
+}
+
 function elementsOf(section: DividedSection, fates: readonly Fate[]): Element[] {
   return fates.flatMap((fate, fragment): Element[] => {
-    if (fate.kind === 'laser')
-      return [{ ...section.fragments[fragment], laser: fate.laser, fragment, side: -1 }];
+    if (fate.kind === 'laser') return [wholeElement(section.fragments[fragment], fate.laser, fragment)];
     return cutSides(fate.cut, fate.positions).map((side) => ({
       ...side,
       laser: fate.lasers[side.side],
@@ -39,13 +43,21 @@ function elementsOf(section: DividedSection, fates: readonly Fate[]): Element[] 
   });
 }
 
+const renumbered = ({ length_mm, segments, line }: Border, a: number, b: number): Border => ({
+  a,
+  b,
+  length_mm,
+  segments,
+  line,
+});
+
 /** Borders among elements: those between whole fragments are known, the others are looked for. */
 function bordersOf(section: DividedSection, elements: readonly Element[]): Border[] {
   const whole = new Map(elements.flatMap((e, i) => (e.side < 0 ? [[e.fragment, i] as const] : [])));
   const known = section.borders.flatMap((border) => {
     const a = whole.get(border.a);
     const b = whole.get(border.b);
-    return a === undefined || b === undefined ? [] : [{ ...border, a, b }];
+    return a === undefined || b === undefined ? [] : [renumbered(border, a, b)];
   });
   const neighbours = new Set(section.borders.flatMap(({ a, b }) => [`${a}/${b}`, `${b}/${a}`]));
   const found = bordersBetween(elements, (a, b) => {
@@ -110,7 +122,8 @@ function wholeSide(members: readonly number[], elements: readonly Element[]): Cr
 
 const MOST_ROUNDS = 8;
 
-function cutByPolygons(
+/** Cuts the part's polygons as its fates say, absorbs crumbs and reports the sides that are crumbs as a whole. */
+export function cutByPolygons(
   section: DividedSection,
   fates: readonly Fate[],
   model: TimeModel,
@@ -151,34 +164,32 @@ function geometryOf(
     sides.findIndex((s) => s.fragment === e.fragment && s.side === e.side);
   const place = elements.map(placeOf);
   const borders = bordersOf(section, elements).map((border) => ({
-    ...border,
     a: place[border.a],
     b: place[border.b],
+    segments: border.segments,
   }));
   const regions = sides.map((_, i) => elements.filter((_e, k) => place[k] === i).map((e) => e.region.rings));
   return { regions, borders, section: section.section };
 }
 
-/** Cuts a part as its fates say and reports its pieces, seams and the sides that are crumbs. */
-export function cutPart(
+/** The part by figures alone; null where polygons have to tell. `sound` says whether the figures hold. */
+export function assembleByFigures(
   section: DividedSection,
   fates: readonly Fate[],
   model: TimeModel,
   timeFactor: number,
   limits: Limits,
-): CutPart {
+): { assembled: AssembledPart; sound: () => boolean } | null {
   const figures = cutByFigures(section, fates);
-  if (figures) {
-    const { sides, links } = figures;
-    const assembled = new AssembledPart(
-      sides,
-      links,
-      () => geometryOf(section, fates, sides),
-      model,
-      timeFactor,
-    );
-    const small = assembled.pieces.some((piece) => isCrumb(sides, piece.members, piece.area_mm2, limits));
-    if (!small) return { assembled, crumbSides: [] };
-  }
-  return cutByPolygons(section, fates, model, timeFactor, limits);
+  if (!figures) return null;
+  const { sides, links } = figures;
+  const assembled = new AssembledPart(
+    sides,
+    links,
+    () => geometryOf(section, fates, sides),
+    model,
+    timeFactor,
+  );
+  const small = ({ members, area_mm2 }: PartPiece): boolean => isCrumb(sides, members, area_mm2, limits);
+  return { assembled, sound: () => leavesTwoSides(fates) && !assembled.pieces.some(small) };
 }

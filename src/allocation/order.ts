@@ -3,7 +3,7 @@
  * fragment, of their territory where they have none, of their foot where territories coincide. Millimetres.
  */
 import { boxOf } from '../geometry/region';
-import type { DividedSection } from '../exposure/types';
+import type { Border, DividedSection } from '../exposure/types';
 import type { Machine } from '../layout/types';
 import type { Mm } from '../units/types';
 import { singleOf } from '../zoning/lasers';
@@ -11,8 +11,24 @@ import type { Division } from '../zoning/types';
 
 type Normal = readonly [number, number];
 
+/** Mean position along a normal of a border; its length is the weight. */
+function positionOf(border: Border, [nx, ny]: Normal): Mm {
+  const { line } = border;
+  if (line && line.nx === nx && line.ny === ny) return line.c;
+  const { segments } = border;
+  let sum = 0;
+  let total = 0;
+  for (let i = 0; i < segments.length; i += 4) {
+    const [x0, y0, x1, y1] = segments.subarray(i, i + 4);
+    const length = Math.hypot(x1 - x0, y1 - y0);
+    sum += (length * (nx * (x0 + x1) + ny * (y0 + y1))) / 2;
+    total += length;
+  }
+  return sum / total;
+}
+
 /** Mean position along the normal of the fragment's borders with each laser's fixed fragments. */
-function borderPositions(section: DividedSection, fragment: number, [nx, ny]: Normal): Map<number, Mm> {
+function borderPositions(section: DividedSection, fragment: number, normal: Normal): Map<number, Mm> {
   const sums = new Map<number, { sum: number; length: number }>();
   for (const border of section.borders) {
     if (border.a !== fragment && border.b !== fragment) continue;
@@ -20,12 +36,8 @@ function borderPositions(section: DividedSection, fragment: number, [nx, ny]: No
     const laser = singleOf(section.fragments[other].set);
     if (laser < 0) continue;
     const entry = sums.get(laser) ?? { sum: 0, length: 0 };
-    const s = border.segments;
-    for (let i = 0; i < s.length; i += 4) {
-      const length = Math.hypot(s[i + 2] - s[i], s[i + 3] - s[i + 1]);
-      entry.sum += (length * (nx * (s[i] + s[i + 2]) + ny * (s[i + 1] + s[i + 3]))) / 2;
-      entry.length += length;
-    }
+    entry.sum += border.length_mm * positionOf(border, normal);
+    entry.length += border.length_mm;
     sums.set(laser, entry);
   }
   return new Map([...sums].map(([laser, { sum, length }]) => [laser, sum / length]));

@@ -12,7 +12,7 @@ import { cutNormal } from '../zoning/cutDirection';
 import { singleOf } from '../zoning/lasers';
 import type { Division } from '../zoning/types';
 import { cutFragment } from './cutFragment';
-import { cutPart, type CutPart } from './cutPart';
+import { assembleByFigures, cutByPolygons, type CutPart } from './cutPart';
 import type { Demand } from './demand';
 import { fateOf, keepsSeveral, mendCrumbs, type Draft } from './draft';
 import type { Fate } from './fate';
@@ -64,77 +64,108 @@ function draftCut(
   return { fragment, cut, lasers, shares_s: lasers.map(shareOf), held: -1 };
 }
 
-/** One part on its way from plan to pieces. */
+/** One cut part on its way from plan to pieces: by figures while shares move, by polygons where figures do not hold. */
 class PartInMaking {
-  readonly drafts: Draft[] = [];
-  /** Laser of every fragment that stays whole; of a cut one until then. */
-  private readonly lasers: number[];
-  private result: CutPart;
+  private readonly fates: Fate[];
+  private byPolygons = false;
+  private sound: () => boolean = () => true;
+  private crumbSides: CutPart['crumbSides'] = [];
+  assembled!: AssembledPart;
 
   constructor(
     private readonly context: RealiseContext,
     private readonly part: PartToRealise,
-    shares: readonly (readonly Share[])[],
+    lasers: readonly number[],
+    readonly drafts: readonly Draft[],
   ) {
-    this.lasers = part.section.fragments.map((f) => singleOf(f.set));
-    part.demand.shared.forEach(({ fragment }, i) => {
-      if (fragment < 0) return;
-      this.lasers[fragment] = shares[i][0].laser;
-      if (shares[i].length > 1) this.drafts.push(draftCut(context, part, fragment, shares[i]));
-    });
-    this.result = this.make();
+    this.fates = lasers.map((laser): Fate => ({ kind: 'laser', laser }));
+    this.make();
   }
 
-  get assembled(): AssembledPart {
-    return this.result.assembled;
-  }
-
-  remake(): void {
-    this.result = this.make();
-  }
-
-  /** Deals with the crumbs of the last making; true where there were any. */
-  mend(): boolean {
-    return mendCrumbs(this.drafts, this.result.crumbSides, this.context.limits);
-  }
-
-  private make(): CutPart {
+  make(): void {
     const { section, timeFactor } = this.part;
     const { model, limits } = this.context;
-    const fates = this.lasers.map((laser): Fate => ({ kind: 'laser', laser }));
-    for (const draft of this.drafts) fates[draft.fragment] = fateOf(draft);
-    if (fates.some((fate) => fate.kind === 'cut')) return cutPart(section, fates, model, timeFactor, limits);
-    const lasers = fates.map((fate) => (fate.kind === 'laser' ? fate.laser : -1));
-    return { assembled: assembleUncut(section, lasers, model, timeFactor), crumbSides: [] };
+    for (const draft of this.drafts) this.fates[draft.fragment] = fateOf(draft);
+    const fates = [...this.fates];
+    const figures = this.byPolygons ? null : assembleByFigures(section, fates, model, timeFactor, limits);
+    this.sound = figures?.sound ?? (() => true);
+    const made = figures ?? cutByPolygons(section, fates, model, timeFactor, limits);
+    this.assembled = made.assembled;
+    this.crumbSides = 'crumbSides' in made ? made.crumbSides : [];
+  }
+
+  /** Turns to polygons where figures do not hold, deals with crumbs; true where anything changed. */
+  settle(): boolean {
+    const unsound = !this.sound();
+    if (unsound) {
+      this.byPolygons = true;
+      this.make();
+    }
+    const mended = mendCrumbs(this.drafts, this.crumbSides, this.context.limits);
+    if (mended) this.make();
+    return unsound || mended;
   }
 }
 
-/** Shares that even out the loads just realised; true where any moved. */
-function respread(drafts: readonly Draft[], loads_s: readonly Seconds[]): boolean {
+/** Shares that even out the loads just realised; the largest change. */
+function respread(drafts: readonly Draft[], loads_s: readonly Seconds[]): Seconds {
   const moving = drafts.filter((d) => d.held < 0 && keepsSeveral(d));
   const rest = [...loads_s];
   for (const d of moving) d.lasers.forEach((laser, i) => (rest[laser] -= d.shares_s[i]));
-  const next = spread(
-    moving.map((d) => ({ lasers: d.lasers, total_s: d.cut.total_s, shares_s: d.shares_s })),
-    rest,
-  );
-  let moved = false;
+  const cuts = moving.map((d) => ({ lasers: d.lasers, total_s: d.cut.total_s, shares_s: d.shares_s }));
+  const next = spread(cuts, rest);
+  let most = 0;
   moving.forEach((d, i) => {
-    const most = Math.max(...next[i].map((share, k) => Math.abs(share - d.shares_s[k])));
-    if (most > SETTLED * d.cut.total_s) moved = true;
+    next[i].forEach((share, k) => (most = Math.max(most, Math.abs(share - d.shares_s[k]))));
     d.shares_s = next[i];
   });
-  return moved;
+  return most;
 }
 
-/** A share that moves by less than this part of its fragment has settled. */
-const SETTLED = 1e-6;
-const MOST_ROUNDS = 12;
+/** Shares that move by less than this part of the slowest load have settled. */
+const SETTLED = 1e-7;
+const MOST_ROUNDS = 8;
+const MOST_SETTLINGS = 6;
 
 export function addLoads(loads_s: Seconds[], parts: readonly AssembledPart[]): Seconds[] {
   for (const part of parts) for (const piece of part.pieces) loads_s[piece.laser] += piece.load_s;
   return loads_s;
 }
+
+/** Moves the cuts until the lasers they join end at one load. */
+function evenOut(
+  making: readonly PartInMaking[],
+  drafts: readonly Draft[],
+  settled_s: readonly Seconds[],
+): void {
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const loads = [...settled_s];
+    for (const { assembled } of making) addLoads(loads, [assembled]);
+    if (respread(drafts, loads) <= SETTLED * Math.max(...loads)) return;
+    for (const part of making) part.make();
+  }
+}
+
+/** Laser of every fragment as planned; the first of its lasers where it is to be cut. */
+function plannedLasers({ section, demand }: PartToRealise, shares: readonly (readonly Share[])[]): number[] {
+  const lasers = section.fragments.map((f) => singleOf(f.set));
+  demand.shared.forEach(({ fragment }, i) => {
+    if (fragment >= 0) lasers[fragment] = shares[i][0].laser;
+  });
+  return lasers;
+}
+
+function draftsOf(
+  context: RealiseContext,
+  part: PartToRealise,
+  shares: readonly (readonly Share[])[],
+): Draft[] {
+  return part.demand.shared.flatMap(({ fragment }, i) =>
+    fragment >= 0 && shares[i].length > 1 ? [draftCut(context, part, fragment, shares[i])] : [],
+  );
+}
+
+const isCut = (shares: readonly (readonly Share[])[]): boolean => shares.some((share) => share.length > 1);
 
 /** Makes a plan real; `fixed_s` is the load of all other parts, by machine laser. */
 export function realise(
@@ -143,32 +174,32 @@ export function realise(
   parts: readonly PartToRealise[],
   shares: readonly (readonly (readonly Share[])[])[],
 ): Realised {
-  const making = parts.map((part, p) => new PartInMaking(context, part, shares[p]));
-  const cut = making.filter((part) => part.drafts.length > 0);
-  const uncut = making.filter((part) => part.drafts.length === 0).map((part) => part.assembled);
-  const settled_s = addLoads([...fixed_s], uncut);
-  const drafts = cut.flatMap((part) => part.drafts);
-  for (let round = 0; round < MOST_ROUNDS && cut.length > 0; round++) {
-    let mended = false;
-    for (const part of cut) if (part.mend()) mended = true;
-    if (
-      !mended &&
-      !respread(
-        drafts,
-        addLoads(
-          [...settled_s],
-          cut.map((part) => part.assembled),
-        ),
-      )
-    )
-      break;
-    for (const part of cut) part.remake();
+  const assembled: AssembledPart[] = [];
+  const making: PartInMaking[] = [];
+  const places: number[] = [];
+  parts.forEach((part, p) => {
+    const lasers = plannedLasers(part, shares[p]);
+    const drafts = isCut(shares[p]) ? draftsOf(context, part, shares[p]) : [];
+    if (drafts.length === 0) {
+      assembled[p] = assembleUncut(part.section, lasers, context.model, part.timeFactor);
+      return;
+    }
+    places.push(p);
+    making.push(new PartInMaking(context, part, lasers, drafts));
+  });
+  const settled_s = addLoads([...fixed_s], assembled.filter(Boolean));
+  const drafts = making.flatMap((part) => part.drafts);
+  for (let n = 0; n < MOST_SETTLINGS && making.length > 0; n++) {
+    evenOut(making, drafts, settled_s);
+    let changed = false;
+    for (const part of making) if (part.settle()) changed = true;
+    if (!changed) break;
   }
-  const assembled = making.map((part) => part.assembled);
+  places.forEach((p, i) => (assembled[p] = making[i].assembled));
   return {
     parts: assembled,
     loads_s: addLoads(
-      context.machine.lasers.map(() => 0),
+      fixed_s.map(() => 0),
       assembled,
     ),
   };

@@ -12,11 +12,12 @@ import type { Mm } from '../units/types';
 import { divide } from '../zoning/divide';
 import type { Cell, Division } from '../zoning/types';
 import { buildFigures } from './buildFigures';
+import { checkPlate } from './checks';
 import { divisionFaults } from './faults';
 import { layerAt, layerRanges, middleOfLayer, type LayerRange } from './layers';
 import { layerFigures, modelOf } from './layerFigures';
 import { rulesOf, type PartSections } from './rules';
-import type { Analysis, LayerFigures, PartView, Stretch } from './types';
+import type { Analysis, LayerFigures, PartView, Problem, Stretch } from './types';
 
 function cellsFor(layout: Layout, division: Division, part: Part): readonly Cell[] {
   if (part.laser === null) return division.cells;
@@ -107,6 +108,29 @@ function stretchOf(range: LayerRange, layout: Layout, figures: LayerFigures): St
   };
 }
 
+interface Found {
+  readonly problems: readonly Problem[];
+  readonly checks: number;
+}
+
+/** What blocks hand-over first, then the rest; each in the order of the parts. */
+function findProblems(
+  layout: Layout,
+  division: Division,
+  placed: readonly PlacedPart[],
+  sections: readonly PartSections[],
+  heldByNoZone: readonly number[],
+  parts: readonly PartView[],
+): Found {
+  const faults = divisionFaults(layout, division, placed, sections, heldByNoZone);
+  const standing = checkPlate(layout, parts);
+  const all = [...faults.problems, ...standing.problems];
+  return {
+    problems: [...all.filter((p) => p.blocks), ...all.filter((p) => !p.blocks)],
+    checks: faults.checks + standing.checks,
+  };
+}
+
 /** The analysis of a layout that was read. Never throws for such a layout. */
 export function analyse(layout: Layout): Analysis {
   const division = divide(layout.machine, layout.zoning);
@@ -129,15 +153,21 @@ export function analyse(layout: Layout): Analysis {
   known = made;
   const stretches = ranges.map((range, r) => stretchOf(range, layout, made[r].figures));
   const height_mm = placed.reduce((top, part) => Math.max(top, part.height_mm), 0);
-  const faults = divisionFaults(layout, division, placed, sections, heldByNoZone);
+  const parts = placed.map(viewOf);
+  let found: Found | null = null;
+  const find = (): Found => (found ??= findProblems(layout, division, placed, sections, heldByNoZone, parts));
   return {
     layout,
     division,
-    parts: placed.map(viewOf),
+    parts,
     stretches,
     build: buildFigures(layout, stretches, height_mm, proven),
-    problems: faults.problems,
-    checks: faults.checks,
+    get problems() {
+      return find().problems;
+    },
+    get checks() {
+      return find().checks;
+    },
     on: division.on,
   };
 }

@@ -3,7 +3,8 @@
  * exactly on a slab's top belongs to the slab above. Layers in a row in which no part changes its section make one
  * stretch. Millimetres; layers count from 1.
  */
-import type { PlacedPart, PlacedSlab } from '../exposure/prepared';
+import type { PlacedSlab } from '../exposure/placed';
+import type { PlacedPart } from '../exposure/prepared';
 import type { Mm } from '../units/types';
 
 /** Relative to one layer: a rounding error makes no extra layer. */

@@ -56,7 +56,11 @@ function loadOfCell(
   if (!section) return 0;
   return section.fragments
     .filter((f) => cell < 0 || f.cell === cell)
-    .reduce((sum, f) => sum + pieceLoad(model, { ...f, seam_mm: 0 }, timeFactor), 0);
+    .reduce(
+      (sum, f) =>
+        sum + pieceLoad(model, { hatch_mm2: f.hatch_mm2, outline_mm: f.outline_mm, seam_mm: 0 }, timeFactor),
+      0,
+    );
 }
 
 function unitsOf(part: Part, index: number, sections: PartSections, model: TimeModel): Unit[] {

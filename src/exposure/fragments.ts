@@ -9,43 +9,55 @@ import { clipToConvex, untagged } from '../geometry/halfPlane';
 import { area, boxesMeet, boxOf, components } from '../geometry/region';
 import { tagCutEdges } from '../geometry/tag';
 import type { Box, HalfPlane, Region, TaggedRegion } from '../geometry/types';
-import type { Mm } from '../units/types';
+import type { Mm, Mm2 } from '../units/types';
 import type { Cell, Division, LaserSet } from '../zoning/types';
-import type { Island, PlacedSlab } from './prepared';
+import { farthest, fragmentsBySweep, type IslandFragments } from './bySweep';
+import type { PlacedIsland, PlacedSlab } from './placed';
 import { liesIn, outlineOf, taggedComponents } from './tagged';
-import type { Border, DividedSection, Fragment } from './types';
+import type { Border, BorderLine, DividedSection, Fragment } from './types';
 
 /** Rounding of the polygon engine: smaller regions are neither fragments nor unassigned area. */
 const DUST_MM2 = 1e-5;
 /** Relative rounding of a section's area that is not unassigned area. */
 const ROUNDING = 1e-7;
 
-/** Largest value of nx·x + ny·y over a box. */
-const farthest = (box: Box, h: HalfPlane): Mm =>
-  h.nx * (h.nx > 0 ? box.maxX : box.minX) + h.ny * (h.ny > 0 ? box.maxY : box.minY);
-
 const holdsBox = (planes: readonly HalfPlane[], box: Box): boolean =>
   planes.every((h) => farthest(box, h) <= h.c);
 
 /** A fragment that is a whole island. */
-function wholeIsland(island: Island, set: LaserSet, cell: number): Fragment {
-  return {
-    set,
-    cell,
-    region: untagged(island.section),
-    box: boxOf(island.section),
-    area_mm2: island.area_mm2,
-    hatch: island.hatch,
-    hatch_mm2: island.hatch_mm2,
-    outline_mm: island.outline_mm,
-  };
+class WholeIsland implements Fragment {
+  readonly between = null;
+  private made: TaggedRegion | null = null;
+  constructor(
+    private readonly island: PlacedIsland,
+    readonly set: LaserSet,
+    readonly cell: number,
+  ) {}
+  get box(): Box {
+    return this.island.box;
+  }
+  get area_mm2(): Mm2 {
+    return this.island.measures.area_mm2;
+  }
+  get hatch_mm2(): Mm2 {
+    return this.island.measures.hatch_mm2;
+  }
+  get outline_mm(): Mm {
+    return this.island.measures.outline_mm;
+  }
+  get region(): TaggedRegion {
+    return (this.made ??= untagged(this.island.section));
+  }
+  get hatch(): Region {
+    return this.island.hatch;
+  }
 }
 
 function clipToCell(region: Region, cell: Cell): Region {
   return cell.convex ? clipToConvex(untagged(region), cell.convex).rings : intersect(region, cell.region);
 }
 
-function sectionInCell(island: Island, cell: Cell): TaggedRegion {
+function sectionInCell(island: PlacedIsland, cell: Cell): TaggedRegion {
   if (cell.convex) return clipToConvex(untagged(island.section), cell.convex);
   return tagCutEdges(intersect(island.section, cell.region), island.section);
 }
@@ -55,7 +67,7 @@ function hatchInside(hatch: readonly Region[], fragment: Region): Region {
   return hatch.filter((part) => liesIn(part, fragment)).flat();
 }
 
-function islandInCell(island: Island, cell: Cell): Fragment[] {
+function islandInCell(island: PlacedIsland, cell: Cell): Fragment[] {
   const clipped = sectionInCell(island, cell);
   if (clipped.rings.length === 0) return [];
   const parts = taggedComponents(clipped).filter((part) => area(part.rings) > DUST_MM2);
@@ -72,16 +84,21 @@ function islandInCell(island: Island, cell: Cell): Fragment[] {
       hatch: inside,
       hatch_mm2: area(inside),
       outline_mm: outlineOf(region),
+      between: null,
     };
   });
 }
 
-function islandInCells(island: Island, cells: readonly Cell[]): Fragment[] {
-  const box = boxOf(island.section);
+/** Fragments and borders of one island; indices count within it. */
+function divideIsland(island: PlacedIsland, cells: readonly Cell[]): IslandFragments {
+  const { box } = island;
   const near = cells.filter((cell) => boxesMeet(cell.box, box));
   const home = near.find((cell) => cell.convex && holdsBox(cell.convex, box));
-  if (home) return [wholeIsland(island, home.set, home.index)];
-  return near.flatMap((cell) => islandInCell(island, cell));
+  if (home) return { fragments: [new WholeIsland(island, home.set, home.index)], borders: [] };
+  const sliced = fragmentsBySweep(island, near);
+  if (sliced) return sliced;
+  const fragments = near.flatMap((cell) => islandInCell(island, cell));
+  return { fragments, borders: bordersBetween(fragments, (a, b) => fragments[a].cell !== fragments[b].cell) };
 }
 
 const TOUCH_MM = 1e-4;
@@ -106,7 +123,7 @@ export function bordersBetween(
       if (!mayTouch(a, b) || !boxesMeet(fragments[a].box, fragments[b].box, TOUCH_MM)) continue;
       const segments = sharedBorder(fragments[a].region, fragments[b].region);
       if (segments.length === 0) continue;
-      borders.push({ a, b, segments, length_mm: segmentsLength(segments) });
+      borders.push({ a, b, segments, length_mm: segmentsLength(segments), line: null });
     }
   }
   return borders;
@@ -114,20 +131,49 @@ export function bordersBetween(
 
 function computeDivided(slab: PlacedSlab, cells: readonly Cell[]): DividedSection {
   const fragments: Fragment[] = [];
-  const islandOf: number[] = [];
-  slab.islands.forEach((island, i) => {
-    for (const fragment of islandInCells(island, cells)) {
-      fragments.push(fragment);
-      islandOf.push(i);
+  const borders: Border[] = [];
+  for (const island of slab.islands) {
+    const divided = divideIsland(island, cells);
+    const first = fragments.length;
+    fragments.push(...divided.fragments);
+    for (const border of divided.borders) {
+      borders.push(first === 0 ? border : new ShiftedBorder(border, first));
     }
-  });
-  const borders = bordersBetween(
-    fragments,
-    (a, b) => islandOf[a] === islandOf[b] && fragments[a].cell !== fragments[b].cell,
-  );
-  const missing = fragments.reduce((rest, fragment) => rest - fragment.area_mm2, slab.area_mm2);
+  }
+  let missing = slab.area_mm2;
+  for (const fragment of fragments) missing -= fragment.area_mm2;
   const unassigned_mm2 = missing > Math.max(DUST_MM2, ROUNDING * slab.area_mm2) ? missing : 0;
-  return { fragments, borders, section: slab.section, area_mm2: slab.area_mm2, unassigned_mm2 };
+  return {
+    fragments,
+    borders,
+    get section() {
+      return slab.section;
+    },
+    area_mm2: slab.area_mm2,
+    unassigned_mm2,
+  };
+}
+
+/** A border whose fragments count from further on. */
+class ShiftedBorder implements Border {
+  readonly a: number;
+  readonly b: number;
+  constructor(
+    private readonly border: Border,
+    by: number,
+  ) {
+    this.a = border.a + by;
+    this.b = border.b + by;
+  }
+  get length_mm(): Mm {
+    return this.border.length_mm;
+  }
+  get segments(): Float64Array {
+    return this.border.segments;
+  }
+  get line(): BorderLine | null {
+    return this.border.line;
+  }
 }
 
 type Remembered = WeakMap<readonly Cell[], DividedSection>;

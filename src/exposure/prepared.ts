@@ -1,29 +1,22 @@
 /**
  * Shapes made ready once, parts set in their place once. A shape's sections are cleaned and its hatch areas inset once
- * per shape and inset, turned once per angle, and moved once per part; parts that did not change keep their objects,
- * which is what every cache further on goes by. Millimetres; shape coordinates before, platform coordinates after.
+ * per shape and inset, and turned once per angle; a part is such a turned shape and an offset. Outlines are moved only
+ * when somebody looks at them; parts that did not change keep their objects, which is what every cache further on
+ * goes by. Millimetres; shape coordinates before, platform coordinates after.
  */
 import { clean, inset, unite } from '../geometry/clipper';
 import { area, boxOf, components, outlineLength, turnAndMove } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { Box, Region } from '../geometry/types';
 import type { Layout, Part, Shape } from '../layout/types';
-import type { Degrees, Mm, Mm2 } from '../units/types';
+import type { Degrees, Mm } from '../units/types';
+import { Island, moved, PlacedSlab } from './placed';
 
-/** A connected part of a section with the hatch area inside it. */
-export interface Island {
-  readonly section: Region;
-  readonly hatch: Region;
-  readonly area_mm2: Mm2;
-  readonly hatch_mm2: Mm2;
-  readonly outline_mm: Mm;
-}
 export interface PreparedSlab {
   readonly from_mm: Mm;
   readonly to_mm: Mm;
-  readonly section: Region;
   readonly islands: readonly Island[];
-  readonly area_mm2: Mm2;
+  readonly box: Box;
 }
 export interface PreparedShape {
   readonly slabs: readonly PreparedSlab[];
@@ -32,14 +25,6 @@ export interface PreparedShape {
   readonly footprint: Region;
   /** An outline crossed itself and was repaired by the even-odd rule. */
   readonly repaired: boolean;
-}
-export interface PlacedSlab {
-  readonly from_mm: Mm;
-  readonly to_mm: Mm;
-  readonly area_mm2: Mm2;
-  readonly box: Box;
-  readonly section: Region;
-  readonly islands: readonly Island[];
 }
 export interface PlacedPart {
   readonly part: Part;
@@ -50,45 +35,36 @@ export interface PlacedPart {
 }
 
 /** Islands of a section, each with its own hatch area: an inset never joins islands. */
-function prepareSection(section: Region, inset_mm: Mm): Island[] {
+function islandsOf(section: Region, inset_mm: Mm): Island[] {
   return components(section).map((island) => {
     const hatch = inset_mm === 0 ? island : inset(island, inset_mm);
-    return {
-      section: island,
-      hatch,
+    return new Island(island, hatch, {
       area_mm2: area(island),
       hatch_mm2: area(hatch),
       outline_mm: outlineLength(island),
-    };
+    });
   });
 }
 
 function prepareShape(shape: Shape, inset_mm: Mm): PreparedShape {
   let repaired = false;
   let from_mm = 0;
-  const slabs = shape.slabs.map((slab): PreparedSlab => {
-    const cleaned = clean(slab.rings.map(ringFromLayout), 'evenOdd');
+  const sections: Region[] = [];
+  const slabs = shape.slabs.map(({ to_mm, rings }): PreparedSlab => {
+    const cleaned = clean(rings.map(ringFromLayout), 'evenOdd');
     repaired ||= cleaned.repaired;
-    const islands = prepareSection(cleaned.region, inset_mm);
-    const prepared = {
-      from_mm,
-      to_mm: slab.to_mm,
-      section: cleaned.region,
-      islands,
-      area_mm2: area(cleaned.region),
-    };
-    from_mm = slab.to_mm;
-    return prepared;
+    sections.push(cleaned.region);
+    const slab = { from_mm, to_mm, islands: islandsOf(cleaned.region, inset_mm), box: boxOf(cleaned.region) };
+    from_mm = to_mm;
+    return slab;
   });
-  const footprint = slabs.length === 1 ? slabs[0].section : unite(slabs.map((slab) => slab.section));
+  const footprint = sections.length === 1 ? sections[0] : unite(sections);
   return { slabs, height_mm: from_mm, footprint, repaired };
 }
 
 const shapes = new WeakMap<Shape, Map<Mm, PreparedShape>>();
-/** Heights nearer than this are equal. */
-const ROUNDING_MM = 1e-9;
 const INSETS_KEPT = 4;
-const TURNS_KEPT = 8;
+const TURNS_KEPT = 64;
 
 function keep<K, V>(map: Map<K, V>, key: K, limit: number, make: () => V): V {
   let value = map.get(key);
@@ -105,21 +81,14 @@ export function preparedShape(shape: Shape, inset_mm: Mm): PreparedShape {
   return keep(byInset, inset_mm, INSETS_KEPT, () => prepareShape(shape, inset_mm));
 }
 
-type Move = (region: Region) => Region;
-
-function moveSlab(slab: PreparedSlab, move: Move): PreparedSlab {
-  const islands = slab.islands.map((island) => {
-    const section = move(island.section);
-    return { ...island, section, hatch: island.hatch === island.section ? section : move(island.hatch) };
+function turnShape(shape: PreparedShape, turn_deg: Degrees): PreparedShape {
+  const turn = (region: Region): Region => turnAndMove(region, turn_deg, 0, 0);
+  const slabs = shape.slabs.map((slab) => {
+    const islands = slab.islands.map((island) => island.turned(turn));
+    return { ...slab, islands, box: boxOf(islands.flatMap((island) => [...island.section])) };
   });
-  return { ...slab, islands, section: islands.flatMap((island) => [...island.section]) };
+  return { ...shape, slabs, footprint: turn(shape.footprint) };
 }
-
-const moveShape = (shape: PreparedShape, move: Move): PreparedShape => ({
-  ...shape,
-  slabs: shape.slabs.map((slab) => moveSlab(slab, move)),
-  footprint: move(shape.footprint),
-});
 
 const turned = new WeakMap<PreparedShape, Map<Degrees, PreparedShape>>();
 
@@ -127,27 +96,29 @@ function turnedShape(shape: PreparedShape, turn_deg: Degrees): PreparedShape {
   if (turn_deg === 0) return shape;
   let byTurn = turned.get(shape);
   if (!byTurn) turned.set(shape, (byTurn = new Map()));
-  return keep(byTurn, turn_deg, TURNS_KEPT, () =>
-    moveShape(shape, (region) => turnAndMove(region, turn_deg, 0, 0)),
-  );
+  return keep(byTurn, turn_deg, TURNS_KEPT, () => turnShape(shape, turn_deg));
 }
 
-function placeSlab(slab: PreparedSlab, move: Move): PlacedSlab {
-  const moved = moveSlab(slab, move);
-  return { ...moved, box: boxOf(moved.section) };
-}
-
-function computePlaced(part: Part, shape: PreparedShape): PlacedPart {
-  const [x, y] = part.at_mm;
-  const move: Move = (region) => turnAndMove(region, 0, x, y);
-  const local = turnedShape(shape, part.turn_deg);
-  return {
-    part,
-    height_mm: shape.height_mm,
-    slabs: local.slabs.map((slab) => placeSlab(slab, move)),
-    footprint: local.slabs.length === 1 ? move(local.slabs[0].section) : move(local.footprint),
-    repaired: shape.repaired,
-  };
+class Placed implements PlacedPart {
+  readonly slabs: readonly PlacedSlab[];
+  private made: Region | null = null;
+  constructor(
+    readonly part: Part,
+    private readonly local: PreparedShape,
+  ) {
+    const [x, y] = part.at_mm;
+    this.slabs = local.slabs.map((slab) => new PlacedSlab(slab, x, y));
+  }
+  get height_mm(): Mm {
+    return this.local.height_mm;
+  }
+  get repaired(): boolean {
+    return this.local.repaired;
+  }
+  get footprint(): Region {
+    const [x, y] = this.part.at_mm;
+    return (this.made ??= moved(this.local.footprint, x, y));
+  }
 }
 
 const placed = new WeakMap<Part, { shape: PreparedShape; placed: PlacedPart }>();
@@ -157,12 +128,7 @@ export function placedPart(layout: Layout, part: Part): PlacedPart {
   const shape = preparedShape(layout.shapes[part.shape], layout.process.hatchInset_mm);
   const known = placed.get(part);
   if (known && known.shape === shape) return known.placed;
-  const fresh = computePlaced(part, shape);
+  const fresh = new Placed(part, turnedShape(shape, part.turn_deg));
   placed.set(part, { shape, placed: fresh });
   return fresh;
-}
-
-/** The slab cut at height z: a height exactly on a slab's top belongs to the upper one; null above the part. */
-export function slabAt(part: PlacedPart, z_mm: Mm): PlacedSlab | null {
-  return part.slabs.find((slab) => z_mm < slab.to_mm - ROUNDING_MM) ?? null;
 }

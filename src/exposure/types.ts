@@ -1,32 +1,52 @@
 /**
  * What the division makes of one section: fragments (section ∩ cell, connected) and the borders between them.
- * Millimetres, platform coordinates.
+ * Figures are there at once, outlines when somebody looks. Millimetres, platform coordinates.
  */
 import type { Box, Region, TaggedRegion } from '../geometry/types';
 import type { Mm, Mm2 } from '../units/types';
 import type { LaserSet } from '../zoning/types';
+import type { IslandSweep, PlacedIsland } from './placed';
 
+/** A fragment that lies between two parallel lines of an island: from ≤ n·p ≤ to. */
+export interface Between {
+  readonly island: PlacedIsland;
+  readonly sweep: IslandSweep;
+  readonly from: Mm;
+  readonly to: Mm;
+}
 /** A connected region of one section that the same set of lasers may expose. */
 export interface Fragment {
   /** Lasers that may expose it; never 0. */
   readonly set: LaserSet;
   /** Index of the cell; −1 for a pinned part's own region. */
   readonly cell: number;
-  readonly region: TaggedRegion;
+  /** Holds the fragment; may be larger. */
   readonly box: Box;
   readonly area_mm2: Mm2;
   /** Hatch area inside it, before any seam overlap. */
-  readonly hatch: Region;
   readonly hatch_mm2: Mm2;
   /** True outline inside it: cut edges do not count. */
   readonly outline_mm: Mm;
+  readonly region: TaggedRegion;
+  readonly hatch: Region;
+  /** Where figures alone made it; null otherwise. */
+  readonly between: Between | null;
 }
-/** Where two fragments of one section touch: x0, y0, x1, y1 per segment. */
+/** A line that a border lies on: nx·x + ny·y = c. */
+export interface BorderLine {
+  readonly nx: number;
+  readonly ny: number;
+  readonly c: Mm;
+}
+/** Where two fragments of one section touch. */
 export interface Border {
   readonly a: number;
   readonly b: number;
-  readonly segments: Float64Array;
   readonly length_mm: Mm;
+  /** x0, y0, x1, y1 per segment. */
+  readonly segments: Float64Array;
+  /** The line it lies on where figures alone made it; null otherwise. */
+  readonly line: BorderLine | null;
 }
 export interface DividedSection {
   readonly fragments: readonly Fragment[];

@@ -64,6 +64,12 @@ function loops(partner: readonly number[], low: boolean): number {
   return count;
 }
 
+/** How often the outlines of a region cross a line. */
+export function crossingsOf(region: Region, line: HalfPlane): number {
+  collect(region, line);
+  return t.length;
+}
+
 /** True where the line cuts a connected region into exactly two connected pieces. */
 export function cutsInTwo(region: Region, line: HalfPlane): boolean {
   collect(region, line);
