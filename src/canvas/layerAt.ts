@@ -1,20 +1,18 @@
 /**
- * Which stretch and layer stand at a height: layer k covers (k−1)·t … k·t, and the top belongs to the last layer
- * (DESIGN 5.7). Millimetres above the platform.
+ * Which stretch and layer the screen shows at a height: heights outside the build show the nearest layer (DESIGN 5.7).
+ * Millimetres above the platform; layers count from 1.
  */
 import type { Analysis, LayerFigures, Stretch } from '../build/types';
+import { layerAt } from '../build/layers';
 import type { Mm } from '../units/types';
 
-/** A rounding error this small makes no other layer (DESIGN 5.7). */
-const SLACK = 1e-9;
-
-/** 1-based; 0 for an empty build. */
-export const layerNumber = (analysis: Analysis, height_mm: Mm): number => {
-  const { layers } = analysis.build;
-  const at = Math.floor(height_mm / analysis.layout.process.layer_mm + SLACK) + 1;
-  return Math.min(layers, Math.max(1, at));
+/** The layer at a height; 0 for an empty build. */
+export const layerNumber = ({ build, layout }: Analysis, height_mm: Mm): number => {
+  const inside = Math.min(Math.max(0, height_mm), build.height_mm);
+  return layerAt(inside, layout.process.layer_mm, build.height_mm);
 };
 
+/** −1 for an empty build. */
 export const stretchIndexAt = (analysis: Analysis, height_mm: Mm): number => {
   const layer = layerNumber(analysis, height_mm);
   return analysis.stretches.findIndex((stretch) => layer >= stretch.firstLayer && layer <= stretch.lastLayer);

@@ -7,6 +7,7 @@ import type { Analysis, LayerFigures, PartView, Piece, Seam } from '../../build/
 import { boxOf } from '../../geometry/region';
 import type { Box, Region } from '../../geometry/types';
 import type { Part } from '../../layout/types';
+import type { Mm } from '../../units/types';
 
 export interface PartItem {
   readonly part: Part;
@@ -19,8 +20,12 @@ export interface PartItem {
 
 const EMPTY: Region = [];
 
-export const sectionAt = (view: PartView, height_mm: number): Region =>
-  view.sections.find((slab) => height_mm >= slab.from_mm && height_mm < slab.to_mm)?.section ?? EMPTY;
+/** A middle exactly on a slab's top, but for a rounding error, belongs to the slab above. */
+const ROUNDING_MM = 1e-9;
+
+/** Section of a part at a layer's middle; empty above the part. */
+export const sectionAt = (view: PartView, middle_mm: Mm): Region =>
+  view.sections.find((slab) => middle_mm + ROUNDING_MM < slab.to_mm)?.section ?? EMPTY;
 
 const boxes = new WeakMap<Region, Box>();
 /** Box of a part's footprint, kept with the footprint. */

@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { emptyLayout } from '../../src/layout/defaults';
+import { planHands } from './hands';
+
+const drawing = (tool: 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone') =>
+  planHands(emptyLayout(), { tool, drawHeight_mm: 12 });
+
+describe('drawing tools', () => {
+  it('draw a rectangle from corner to corner on 0.1 mm steps, select it and free the hand', () => {
+    const hands = drawing('rectangle');
+    hands.press(10, 10);
+    hands.move(40.04, 30.06);
+    expect(hands.host.ui.getState().tip?.lines).toEqual(['x 40.0  y 30.1\u202fmm', '30.0 × 20.1\u202fmm']);
+    hands.release(40.04, 30.06);
+    const { parts, shapes } = hands.layout();
+    expect(parts).toHaveLength(1);
+    expect(parts[0].at_mm).toEqual([25, 20.05]);
+    expect(shapes[parts[0].shape].slabs[0].to_mm).toBe(12);
+    expect(hands.bench.analysis().stretches[0].figures.sectionArea_mm2).toBeCloseTo(30 * 20.1, 6);
+    expect(hands.view()).toMatchObject({ selection: [parts[0].id], tool: 'select' });
+    hands.bench.undo();
+    expect(hands.layout().parts).toHaveLength(0);
+  });
+
+  it('draw a disc from its centre: the circle stays a circle', () => {
+    const hands = drawing('disc');
+    hands.press(0, 0);
+    hands.move(30, 40);
+    hands.release(30, 40);
+    const { parts, shapes } = hands.layout();
+    expect(shapes[parts[0].shape].slabs[0].rings).toEqual([{ circle_mm: [0, 0, 50] }]);
+  });
+
+  it('draw a ring with two presses: outer circle, then the inner one', () => {
+    const hands = drawing('ring');
+    hands.press(0, 0);
+    hands.move(40, 0);
+    hands.release(40, 0);
+    hands.move(0, 25);
+    hands.press(0, 25);
+    const { parts, shapes } = hands.layout();
+    expect(shapes[parts[0].shape].slabs[0].rings).toEqual([
+      { circle_mm: [0, 0, 40] },
+      { circle_mm: [0, 0, 25] },
+    ]);
+    // mathematics: π (40² − 25²); the polygon that stands for a circle is within 0.005 mm of it
+    const area = hands.bench.analysis().stretches[0].figures.sectionArea_mm2;
+    expect(Math.abs(area / (Math.PI * (1600 - 625)) - 1)).toBeLessThan(5e-4);
+  });
+
+  it('end a polygon with Enter, with a double click or on its first corner', () => {
+    for (const end of ['Enter', 'double', 'first'] as const) {
+      const hands = drawing('polygon');
+      hands.click(0, 0);
+      hands.click(60, 0);
+      hands.click(0, 40);
+      if (end === 'Enter') expect(hands.controller.key('Enter')).toBe(true);
+      if (end === 'double') hands.controller.doubleClick();
+      if (end === 'first') hands.click(1, 1);
+      expect(hands.layout().parts, end).toHaveLength(1);
+      expect(hands.bench.analysis().stretches[0].figures.sectionArea_mm2).toBeCloseTo(1200, 6);
+    }
+  });
+
+  it('take a corner back with Backspace and the whole drawing back with Escape', () => {
+    const hands = drawing('polygon');
+    hands.click(0, 0);
+    hands.click(60, 0);
+    hands.click(99, 99);
+    expect(hands.controller.key('Backspace')).toBe(true);
+    hands.click(0, 40);
+    expect(hands.host.ui.getState().draft).toMatchObject({ points: [{ x: 0 }, { x: 60 }, { x: 0 }] });
+    expect(hands.controller.key('Escape')).toBe(true);
+    expect(hands.host.ui.getState().draft).toBeNull();
+    expect(hands.controller.key('Enter')).toBe(false);
+    expect(hands.layout().parts).toHaveLength(0);
+  });
+
+  it('leave nothing after a slip: a click without a drag, two corners only', () => {
+    for (const tool of ['rectangle', 'disc', 'ring'] as const) {
+      const hands = drawing(tool);
+      hands.click(10, 10);
+      expect(hands.layout().parts).toHaveLength(0);
+      expect(hands.host.ui.getState().draft).toBeNull();
+      expect(hands.bench.history().undo).toBeNull();
+    }
+    const hands = drawing('polygon');
+    hands.click(0, 0);
+    hands.click(60, 0);
+    expect(hands.controller.key('Enter')).toBe(false);
+  });
+
+  it('give drawn zones to the lasers in turn', () => {
+    const hands = drawing('zone');
+    for (const x of [-100, 50]) {
+      hands.click(x, 0);
+      hands.click(x + 40, 0);
+      hands.click(x, 40);
+      hands.controller.key('Enter');
+    }
+    const { zoning } = hands.layout();
+    expect(zoning.strategy === 'drawn' && zoning.zones.map((zone) => zone.lasers)).toEqual([['L1'], ['L2']]);
+    expect(hands.view().tool).toBe('zone');
+  });
+});
