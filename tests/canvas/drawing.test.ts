@@ -5,6 +5,8 @@ import { planHands } from './hands';
 const drawing = (tool: 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone') =>
   planHands(emptyLayout(), { tool, drawHeight_mm: 12 });
 
+type Hands = ReturnType<typeof drawing>;
+
 describe('drawing tools', () => {
   it('draw a rectangle from corner to corner on 0.1 mm steps, select it and free the hand', () => {
     const hands = drawing('rectangle');
@@ -48,18 +50,18 @@ describe('drawing tools', () => {
     expect(Math.abs(area / (Math.PI * (1600 - 625)) - 1)).toBeLessThan(5e-4);
   });
 
-  it('end a polygon with Enter, with a double click or on its first corner', () => {
-    for (const end of ['Enter', 'double', 'first'] as const) {
-      const hands = drawing('polygon');
-      hands.click(0, 0);
-      hands.click(60, 0);
-      hands.click(0, 40);
-      if (end === 'Enter') expect(hands.controller.key('Enter')).toBe(true);
-      if (end === 'double') hands.controller.doubleClick();
-      if (end === 'first') hands.click(1, 1);
-      expect(hands.layout().parts, end).toHaveLength(1);
-      expect(hands.bench.analysis().stretches[0].figures.sectionArea_mm2).toBeCloseTo(1200, 6);
-    }
+  it.each([
+    ['Enter', (hands: Hands) => void hands.controller.key('Enter')],
+    ['a double click', (hands: Hands) => hands.controller.doubleClick()],
+    ['a click on its first corner', (hands: Hands) => hands.click(1, 1)],
+  ])('end a polygon with %s', (_, end) => {
+    const hands = drawing('polygon');
+    hands.click(0, 0);
+    hands.click(60, 0);
+    hands.click(0, 40);
+    end(hands);
+    expect(hands.layout().parts).toHaveLength(1);
+    expect(hands.bench.analysis().stretches[0].figures.sectionArea_mm2).toBeCloseTo(1200, 6);
   });
 
   it('take a corner back with Backspace and the whole drawing back with Escape', () => {
