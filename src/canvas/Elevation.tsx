@@ -27,7 +27,7 @@ interface Frame {
 
 function ZRuler({ axis }: { axis: ZAxis }) {
   return (
-    <g className="ruler">
+    <g className="elev-ruler">
       <line x1={Z_LEFT_PX} x2={Z_LEFT_PX} y1={axis.toPx(axis.top_mm)} y2={axis.toPx(0)} />
       {ticks(0, axis.top_mm, axis.pxPerMm, 28).map(({ value, major }) => (
         <g key={value}>
@@ -48,7 +48,7 @@ function ZRuler({ axis }: { axis: ZAxis }) {
 
 function Stretches({ stretches, frame }: { stretches: readonly Stretch[]; frame: Frame }) {
   return (
-    <g className="stretches">
+    <g className="elev-stretches">
       {stretches.map((stretch) => {
         const y = frame.axis.toPx(Math.min(stretch.to_mm, frame.axis.top_mm));
         return <line key={stretch.firstLayer} x1={Z_LEFT_PX} x2={frame.width} y1={y} y2={y} />;
@@ -76,7 +76,7 @@ const PartFront = memo(({ silhouette, frame, state }: PartProps) => {
   };
   return (
     <g
-      className={`front ${state}`}
+      className={`elev-part ${state}`}
       onPointerEnter={() => light(true)}
       onPointerLeave={() => light(false)}
       onPointerDown={choose}
@@ -105,11 +105,11 @@ function Names({ fronts, frame }: { fronts: readonly Shown[]; frame: Frame }) {
     const { id, height_mm } = silhouette.view;
     const place = namePlace(silhouette, LABEL_LEAST_PX / frame.pxPerMm, LABEL_LEAST_PX / frame.axis.pxPerMm);
     const hidden = place && fronts.slice(i + 1).some((other) => covers(other.silhouette, place));
-    if (!place || ((place.narrow || hidden) && !state.includes('lit'))) return null;
+    if (!place || ((place.narrow || hidden) && !state.includes('elev-lit'))) return null;
     return (
       <text
         key={id}
-        className="front-name"
+        className="elev-name"
         x={frame.toX(place.x)}
         y={frame.axis.toPx(height_mm) + 13}
         textAnchor="middle"
@@ -127,15 +127,16 @@ function useStates(): (id: PartId) => string {
   const faulty = useMemo(() => faultNumbers(analysis), [analysis]);
   return (id) =>
     [
-      faulty.has(id) ? 'faulty' : '',
-      selection.includes(id) ? 'selected' : '',
-      hover?.kind === 'part' && hover.part === id ? 'lit' : '',
-      hover?.kind === 'problem' && analysis.problems[hover.problem]?.parts.includes(id) ? 'lit' : '',
+      faulty.has(id) ? 'elev-faulty' : '',
+      selection.includes(id) ? 'elev-selected' : '',
+      hover?.kind === 'part' && hover.part === id ? 'elev-lit' : '',
+      hover?.kind === 'problem' && analysis.problems[hover.problem]?.parts.includes(id) ? 'elev-lit' : '',
     ].join(' ');
 }
 
 /** Stacking by state, so that what is selected or lit is never hidden behind its neighbours. */
-const rank = (state: string): number => (state.includes('lit') ? 2 : state.includes('selected') ? 1 : 0);
+const rank = (state: string): number =>
+  state.includes('elev-lit') ? 2 : state.includes('elev-selected') ? 1 : 0;
 
 export function Elevation() {
   const element = useRef<HTMLDivElement>(null);
@@ -177,10 +178,10 @@ export function Elevation() {
               <PartFront key={silhouette.view.id} silhouette={silhouette} frame={frame} state={state} />
             ))}
             <Names fronts={fronts} frame={frame} />
-            <rect className="platform-edge" x={left} y={base} width={Math.max(0, right - left)} height={4} />
-            <rect className="ruler-ground" x={0} y={0} width={Z_LEFT_PX} height={size.height} />
+            <rect className="elev-platform" x={left} y={base} width={Math.max(0, right - left)} height={4} />
+            <rect className="elev-ruler-ground" x={0} y={0} width={Z_LEFT_PX} height={size.height} />
             <ZRuler axis={axis} />
-            <text className="note" x={Math.max(Z_LEFT_PX + 4, left)} y={base + 18}>
+            <text x={Math.max(Z_LEFT_PX + 4, left)} y={base + 18}>
               platform, seen from the front
             </text>
           </svg>

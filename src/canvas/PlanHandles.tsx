@@ -40,9 +40,9 @@ function StreamArrow({ stream }: { stream: Stream }) {
       {stream === 'gas' ? (
         <path d="M-13 -5H4M-13 0H7M-13 5H4" />
       ) : (
-        <path d="M-10 -11V11M-10 0H7" className="thick" />
+        <path d="M-10 -11V11M-10 0H7" className="handle-thick" />
       )}
-      <path d="M13 0L4 -5V5Z" className="head" />
+      <path d="M13 0L4 -5V5Z" className="handle-head" />
     </>
   );
 }
@@ -71,7 +71,7 @@ function StreamHandle({ stream, host, size, onPress }: HandlesProps & { stream: 
       least={0}
       most={360}
       valueText={`towards ${towards}°`}
-      className="stream"
+      className="handle-stream"
       testId={`${stream}-arrow`}
       cursor="grab"
       history={words.history}
@@ -120,7 +120,7 @@ function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: 
       least={-half}
       most={half}
       valueText={`${line.c} mm`}
-      className={active ? 'grip active' : 'grip'}
+      className={active ? 'handle-active' : ''}
       testId={`line-${lineId(line)}${end === 0 ? '' : '-rear'}`}
       cursor={Math.abs(line.nx) > Math.abs(line.ny) ? 'col-resize' : 'row-resize'}
       reachable={end === 0}
@@ -133,7 +133,7 @@ function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: 
       onArrow={move}
     >
       <svg viewBox="-12 -12 24 24" aria-hidden="true">
-        <path d="M0 -8L5 0L0 8L-5 0Z" transform={`rotate(${angle})`} className="diamond" />
+        <path d="M0 -8L5 0L0 8L-5 0Z" transform={`rotate(${angle})`} className="handle-diamond" />
       </svg>
     </Handle>
   ));
@@ -167,7 +167,7 @@ function TurnHandle({ host, size, onPress }: HandlesProps) {
         least={0}
         most={360}
         valueText={`${part.turn_deg}°`}
-        className="turn"
+        className="handle-turn"
         testId="turn-handle"
         cursor="grab"
         history={`Turn ${part.id}`}
@@ -177,7 +177,7 @@ function TurnHandle({ host, size, onPress }: HandlesProps) {
         <svg viewBox="-12 -12 24 24" aria-hidden="true">
           <circle r="7" />
           <path d="M-3.5 1.5A3.7 3.7 0 1 0 0 -3.7" />
-          <path d="M0 -6.2L-3 -3.6L0 -1.2Z" className="head" />
+          <path d="M0 -6.2L-3 -3.6L0 -1.2Z" className="handle-head" />
         </svg>
       </Handle>
     </>

@@ -62,19 +62,19 @@ function StretchBar({
   const height = Math.max(1, axis.toPx(stretch.from_mm) - top);
   const best = frame.toX(stretch.figures.bestPossible_s);
   return (
-    <g className="stretch-bar" onPointerEnter={() => onHover(true)} onPointerLeave={() => onHover(false)}>
-      <rect className="room" x={LEFT_PX} y={top} width={frame.width - LEFT_PX} height={height} />
+    <g className="time-stretch" onPointerEnter={() => onHover(true)} onPointerLeave={() => onHover(false)}>
+      <rect className="time-room" x={LEFT_PX} y={top} width={frame.width - LEFT_PX} height={height} />
       {layerBars(stretch.figures).map((bar) => (
         <rect
           key={bar.kind}
-          className={`bar ${bar.kind}`}
+          className={`time-bar time-${bar.kind}`}
           x={frame.toX(bar.from_s)}
           y={top}
           width={(bar.to_s - bar.from_s) * frame.pxPerSecond}
           height={height}
         />
       ))}
-      <line className="best" x1={best} x2={best} y1={top - 2} y2={top + height + 2} />
+      <line className="time-best" x1={best} x2={best} y1={top - 2} y2={top + height + 2} />
     </g>
   );
 }
@@ -114,14 +114,14 @@ function Legend() {
     <g transform={`translate(${LEFT_PX}, 0)`}>
       {LEGEND.map(({ kind, words, at }) => (
         <g key={kind} transform={`translate(${at}, 0)`}>
-          <rect className={`bar ${kind}`} x={0.5} y={2.5} width={10} height={9} />
+          <rect className={`time-bar time-${kind}`} x={0.5} y={2.5} width={10} height={9} />
           <text x={14} y={LEGEND_ROW_PX}>
             {words}
           </text>
         </g>
       ))}
       <g transform="translate(238, 0)">
-        <line className="best" x1={1} x2={1} y1={2} y2={13} />
+        <line className="time-best" x1={1} x2={1} y1={2} y2={13} />
         <text x={6} y={LEGEND_ROW_PX}>
           best
         </text>
@@ -181,7 +181,7 @@ export function TimePerLayer() {
         <svg width={size.width} height={size.height} role="img" aria-label="Time per layer over the height">
           <defs>
             <pattern id="recoat-lines" width="4" height="4" patternUnits="userSpaceOnUse">
-              <line className="recoat-line" x1="0.5" x2="0.5" y1="0" y2="4" />
+              <line className="time-recoat-line" x1="0.5" x2="0.5" y1="0" y2="4" />
             </pattern>
           </defs>
           {stretches.map((stretch, i) => (
@@ -194,7 +194,7 @@ export function TimePerLayer() {
           ))}
           <TimeAxis frame={frame} most_s={most_s} />
           <Legend />
-          {build.layers > 0 && <line className="height-line" x1={0} x2={size.width} y1={y} y2={y} />}
+          {build.layers > 0 && <line className="time-height" x1={0} x2={size.width} y1={y} y2={y} />}
         </svg>
       )}
       {shown && (

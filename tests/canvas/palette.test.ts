@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { FONT } from '../../src/canvas/draw/pen';
 import { GROUNDS, HUES, hatchBackground, laserStyle, type Theme } from '../../src/canvas/palette';
 
 // WCAG 2.2, definitions of relative luminance and contrast ratio; thresholds 1.4.3 (text 4.5:1), 1.4.11 (graphics 3:1).
@@ -80,6 +81,11 @@ describe('palette', () => {
     expect([paper, sheet, ink, note, line, faint, warning]).toEqual(
       ['paper', 'sheet', 'ink', 'quiet', 'rule', 'faint', 'warn'].map(token),
     );
+  });
+
+  it('letters the drawing in the typeface of the page', () => {
+    const css = readFileSync(new URL('../../src/panels/tokens.css', import.meta.url), 'utf8');
+    expect(FONT).toBe(/--sans:\s*([^;]+);/.exec(css)?.[1].replace(/\s+/g, ' '));
   });
 
   it('refuses an index that is no laser', () => {

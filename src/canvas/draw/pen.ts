@@ -11,7 +11,8 @@ import { outlinePath } from './paths';
 
 export type Ctx = CanvasRenderingContext2D;
 
-export const FONT = "system-ui, -apple-system, 'Segoe UI', Roboto, 'Liberation Sans', Arial, sans-serif";
+/** The page's own typeface (--sans of tokens.css). */
+export const FONT = "-apple-system, 'Segoe UI', Roboto, 'Liberation Sans', Arial, system-ui, sans-serif";
 /** Dashes in px: band edges and margins; hidden outlines; centre lines; faults. */
 export const DASHED: readonly Px[] = [6, 4];
 export const DOTTED: readonly Px[] = [1, 3];
