@@ -2,7 +2,7 @@
  * The sheet: header, list, plan, readout, elevation, time per layer, title block, and what opens over it. The one place
  * where commands meet the page (files, dialogs, keys, drops).
  */
-import { lazy, Suspense, useCallback, useEffect, useMemo, useState } from 'react';
+import { lazy, Suspense, useCallback, useEffect, useLayoutEffect, useMemo, useState } from 'react';
 import { BenchProvider } from '../canvas/bench';
 import { Plan } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
@@ -56,7 +56,7 @@ function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): void })
 /** The ground in force, for every token of tokens.css. */
 function Ground() {
   const theme = useTheme();
-  useEffect(() => {
+  useLayoutEffect(() => {
     document.documentElement.dataset['theme'] = theme;
   }, [theme]);
   return null;

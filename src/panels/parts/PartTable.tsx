@@ -3,7 +3,7 @@
  * walk the rows, space or Enter selects.
  */
 import type { KeyboardEvent } from 'react';
-import { memo, useCallback, useMemo } from 'react';
+import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { formatField } from '../../units/format';
 import { Swatch } from '../controls/Swatch';
@@ -83,8 +83,12 @@ interface RowButtonProps extends Pick<RowProps, 'id' | 'reachable' | 'onSelect'>
 const Row = memo(function Row(props: RowProps) {
   const selected = useBench((state) => state.view.selection.includes(props.id));
   const lit = useLit(`part:${props.id}`);
+  const row = useRef<HTMLTableRowElement>(null);
+  useEffect(() => {
+    if (selected) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [selected]);
   return (
-    <tr data-lit={lit || undefined} data-selected={selected || undefined} data-part={props.id}>
+    <tr ref={row} data-lit={lit || undefined} data-selected={selected || undefined} data-part={props.id}>
       <td>
         <RowButton id={props.id} reachable={props.reachable} selected={selected} onSelect={props.onSelect} />
         {props.mayNotBeCut && (

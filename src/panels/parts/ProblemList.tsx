@@ -43,7 +43,7 @@ export function ProblemList() {
       ) : (
         <ol>
           {problems.map((problem, index) => (
-            <ProblemRow key={`${problem.code} ${problem.parts.join(' ')}`} problem={problem} index={index} />
+            <ProblemRow key={`${index} ${problem.code}`} problem={problem} index={index} />
           ))}
         </ol>
       )}

@@ -1,7 +1,7 @@
 /**
  * The whole build, summed over its layers, and the plumes each beam crosses in this layer.
  */
-import { useMemo } from 'react';
+import { memo, useDeferredValue, useMemo } from 'react';
 import { downwindPlumes } from '../../build/downwind';
 import type { Analysis, LayerFigures } from '../../build/types';
 import { formatHours, formatNumber, formatPercent } from '../../units/format';
@@ -31,7 +31,13 @@ interface PlumesProps {
   readonly figures: LayerFigures | undefined;
 }
 
+/** Worked out just after the frame of a drag rather than within it: it costs as much as the analysis itself. */
 export function PlumeList({ analysis, figures }: PlumesProps) {
+  const shown = useDeferredValue(useMemo(() => ({ analysis, figures }), [analysis, figures]));
+  return <PlumeFigures {...shown} />;
+}
+
+const PlumeFigures = memo(function PlumeFigures({ analysis, figures }: PlumesProps) {
   const plumes = useMemo(
     () => (figures === undefined ? [] : downwindPlumes(analysis, figures)),
     [analysis, figures],
@@ -54,4 +60,4 @@ export function PlumeList({ analysis, figures }: PlumesProps) {
       </div>
     </section>
   );
-}
+});
