@@ -19,7 +19,7 @@ import { PaintLayer } from './PaintLayer';
 import { GROUNDS } from './palette';
 import { keepSame, planItems, type PartItem } from './plan/items';
 import { PlanHandles } from './PlanHandles';
-import { PlanTip, PointerMarks } from './PlanTip';
+import { PlanHint, PlanTip, PointerMarks } from './PlanTip';
 import { useTheme } from './theme';
 import { usePlanPointer } from './usePlanPointer';
 import { useCamera, useFittedCamera, useSize } from './viewport';
@@ -106,6 +106,7 @@ export function Plan() {
             <PaintLayer paint={paintMarks} />
             <PaintLayer paint={paintHand} />
           </Stage>
+          <PlanHint />
           <PlanHandles host={host} size={size} onPress={pressHandle} />
           <PointerMarks host={host} size={size} />
           <PlanTip host={host} size={size} analysis={analysis} layer={layer} />

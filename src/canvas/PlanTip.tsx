@@ -45,6 +45,12 @@ const seamTip = (
   };
 };
 
+/** What the present tool does, in a few words. */
+export function PlanHint() {
+  const tool = useBench((state) => state.view.tool);
+  return <p className="plan-hint">{HINTS[tool]}</p>;
+}
+
 /** Where the pointer stands, marked on both rulers. */
 export function PointerMarks({ host, size }: { host: PlanHost; size: Size }) {
   const pointer = useStore(host.ui, (ui) => ui.pointer);
@@ -72,13 +78,11 @@ export interface PlanTipProps {
 export function PlanTip({ host, size, analysis, layer }: PlanTipProps) {
   const shown = useStore(host.ui, (ui) => ui.tip);
   const seam = useStore(host.ui, (ui) => ui.seam);
-  const tool = useBench((state) => state.view.tool);
   const tip = shown ?? seamTip(seam, analysis, layer, host);
   const flipX = tip !== null && tip.at.left > size.width - ROOM.width;
   const flipY = tip !== null && tip.at.top > size.height - ROOM.height;
   return (
     <>
-      <p className="plan-hint">{HINTS[tool]}</p>
       {tip && (
         <div
           className="plan-tip"

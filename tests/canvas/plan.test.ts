@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { zoneNumberPlace } from '../../src/canvas/draw/zoneNumbers';
 import { linesAt, partAt, seamAt, targetAt } from '../../src/canvas/plan/hit';
 import { keepSame, planItems, sectionAt } from '../../src/canvas/plan/items';
 import { edgePoint, lineEnds } from '../../src/canvas/plan/lineEnds';
 import { gripPlaces, streamPlace, turnPlace } from '../../src/canvas/plan/places';
 import { moveParts } from '../../src/commands/operations';
-import { area } from '../../src/geometry/region';
+import { area, rectangle } from '../../src/geometry/region';
 import type { Layout } from '../../src/layout/types';
 import { planHands, quadrantsPlate } from './hands';
 
@@ -87,6 +88,29 @@ describe('what the plan draws', () => {
       const pieces = item.pieces.reduce((sum, piece) => sum + area(piece.region), 0);
       expect(pieces).toBeCloseTo(area(item.section), 9);
     }
+  });
+});
+
+describe('where zone numbers stand', () => {
+  it('is the outer corner of a quadrant', () => {
+    expect(zoneNumberPlace(rectangle(-170, -170, 10, 10), platform)).toMatchObject({
+      at: { x: -170, y: -170 },
+    });
+    expect(zoneNumberPlace(rectangle(-10, -10, 170, 170), platform)).toMatchObject({
+      at: { x: 170, y: 170 },
+    });
+  });
+
+  it('is the middle of the rear end of a strip in x, of the left end of a strip in y', () => {
+    expect(zoneNumberPlace(rectangle(-90, -170, 0, 170), platform)).toMatchObject({ at: { x: -45, y: 170 } });
+    expect(zoneNumberPlace(rectangle(-170, 0, 170, 90), platform)).toMatchObject({ at: { x: -170, y: 45 } });
+  });
+
+  it('is the centre of area of any other outline', () => {
+    // mathematics: the centroid of a triangle is the mean of its corners
+    const triangle = [Float64Array.of(-60, -60, 60, -60, 0, 120)];
+    const { at } = zoneNumberPlace(triangle, platform);
+    expect([at.x, at.y]).toEqual([expect.closeTo(0, 9), expect.closeTo(0, 9)]);
   });
 });
 

@@ -1,22 +1,19 @@
 /**
  * What lies under the parts: paper, platform with its front edge marked, margin, keep-outs, reach outlines, and the zones
- * with their bands and numbers. Millimetres on the platform, px on screen.
+ * with their bands. Millimetres on the platform, px on screen.
  */
-import { boxOf } from '../../geometry/region';
 import { ringFromLayout } from '../../geometry/ring';
 import type { Region } from '../../geometry/types';
 import type { Machine, Platform } from '../../layout/types';
 import type { Hover } from '../../store/types';
 import type { ScreenPoint } from '../../units/types';
 import type { Division, LaserSet, Zone } from '../../zoning/types';
-import { toPlate, toScreen } from '../camera';
-import { keepInside } from '../plan/places';
+import { toScreen } from '../camera';
 import { THICK_PX, THIN_PX, laserStyle, type Hatching, type Theme } from '../palette';
 import { hatchPath, outlinePath } from './paths';
 import {
   CHAIN,
   DASHED,
-  balloon,
   crisp,
   inPlate,
   line,
@@ -28,7 +25,6 @@ import {
 } from './pen';
 
 const KEEP_OUT: Hatching = { angle_deg: 45, spacing_px: 9.5, dash_px: [] };
-const NUMBER_INSET_PX = 17;
 const keepOuts = new WeakMap<Platform, Region>();
 
 const keepOutRegion = (platform: Platform): Region => {
@@ -125,55 +121,6 @@ const drawReach = (ctx: Ctx, sheet: Sheet, theme: Theme, { machine, division, ho
     const colour = laserStyle(i, theme).stroke;
     strokeRegion(ctx, sheet, reach, { colour, width_px: asked ? THICK_PX : THIN_PX, dash_px: CHAIN });
   });
-};
-
-/** Towards the outer corner of the platform, so that numbers of neighbours do not meet. */
-const numberPlace = (zone: Zone, sheet: Sheet): ScreenPoint => {
-  const box = boxOf(zone.region);
-  const rear = box.minY + box.maxY > -1e-6;
-  const side = Math.sign(Math.round((box.minX + box.maxX) * 1000));
-  const corner = toScreen(
-    {
-      x: side < 0 ? box.minX : side > 0 ? box.maxX : (box.minX + box.maxX) / 2,
-      y: rear ? box.maxY : box.minY,
-    },
-    sheet.camera,
-    sheet.size,
-  );
-  const at = {
-    left: corner.left - side * NUMBER_INSET_PX,
-    top: corner.top + (rear ? NUMBER_INSET_PX : -NUMBER_INSET_PX),
-  };
-  const seen = keepInside(at, sheet.size, NUMBER_INSET_PX);
-  const place = toPlate(seen, sheet.camera, sheet.size);
-  const within = place.x >= box.minX && place.x <= box.maxX && place.y >= box.minY && place.y <= box.maxY;
-  return within ? seen : at;
-};
-
-/** The lasers of each zone, by number, in the zone's outer corner. */
-export const drawZoneNumbers = (ctx: Ctx, sheet: Sheet, theme: Theme, division: Division): void => {
-  const places = new Set<string>();
-  for (const zone of division.zones) {
-    if (zone.region.length === 0) continue;
-    const lasers = lasersOf(zone.lasers);
-    const at = numberPlace(zone, sheet);
-    while (places.has(`${Math.round(at.left)} ${Math.round(at.top)}`))
-      Object.assign(at, { top: at.top + 24 });
-    places.add(`${Math.round(at.left)} ${Math.round(at.top)}`);
-    const text = lasers
-      .map((i) => `${division.laserIds[i] ?? i + 1}${(division.on >>> i) & 1 ? '' : ' off'}`)
-      .join(' ');
-    const first = laserStyle(lasers[0] ?? 0, theme);
-    const on = lasers.some((i) => (division.on >>> i) & 1);
-    balloon(
-      ctx,
-      text,
-      at,
-      on ? first.tint : sheet.ground.paper,
-      on ? first.stroke : sheet.ground.line,
-      sheet.ground.ink,
-    );
-  }
 };
 
 /** Everything under the parts. */

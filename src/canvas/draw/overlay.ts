@@ -12,12 +12,13 @@ import { toScreen } from '../camera';
 import { THICK_PX, THIN_PX, type Theme } from '../palette';
 import { footprintBox, type PartItem } from '../plan/items';
 import { lineEnds } from '../plan/lineEnds';
-import { drawZoneNumbers } from './ground';
 import { outlinePath } from './paths';
 import { CHAIN, FAULT, balloon, inPlate, line, strokeRegion, setPen, type Ctx, type Sheet } from './pen';
 import { drawLabel, drawSeam } from './sections';
+import { drawZoneNumbers } from './zoneNumbers';
 
 const HALO_PX = 3;
+const NAME_HALF_PX = 24;
 
 export interface Overlay {
   readonly theme: Theme;
@@ -37,6 +38,17 @@ const drawZoneLine = (ctx: Ctx, sheet: Sheet, analysis: Analysis, zoneLine: Zone
   line(ctx, from, to);
 };
 
+/** A zone line may cross a part, not its name. */
+const drawCrossedNames = (ctx: Ctx, sheet: Sheet, { analysis, items }: Overlay): void => {
+  const near_mm = NAME_HALF_PX / sheet.camera.pxPerMm;
+  for (const item of items) {
+    const box = footprintBox(item.view);
+    const [x, y] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
+    const crossed = analysis.division.lines.some(({ nx, ny, c }) => Math.abs(nx * x + ny * y - c) < near_mm);
+    if (crossed) drawLabel(ctx, sheet, item);
+  }
+};
+
 /** Numbers of the problems that name each part, in the order of the list. */
 export const faultNumbers = (analysis: Analysis): ReadonlyMap<PartId, readonly number[]> => {
   const numbers = new Map<PartId, number[]>();
@@ -45,6 +57,10 @@ export const faultNumbers = (analysis: Analysis): ReadonlyMap<PartId, readonly n
   });
   return numbers;
 };
+
+/** At most two numbers: the list tells the rest. */
+const numberWords = (numbers: readonly number[]): string =>
+  numbers.slice(0, 2).join(' ') + (numbers.length > 2 ? ' …' : '');
 
 const drawFaults = (ctx: Ctx, sheet: Sheet, { analysis, items, view }: Overlay): void => {
   const { warning, sheet: fill } = sheet.ground;
@@ -59,7 +75,7 @@ const drawFaults = (ctx: Ctx, sheet: Sheet, { analysis, items, view }: Overlay):
   for (const item of faulty) {
     const box = footprintBox(item.view);
     const at = toScreen({ x: box.maxX, y: box.maxY }, sheet.camera, sheet.size);
-    balloon(ctx, (numbers.get(item.part.id) ?? []).join(' '), at, fill, warning, warning);
+    balloon(ctx, numberWords(numbers.get(item.part.id) ?? []), at, fill, warning, warning);
   }
 };
 
@@ -126,7 +142,10 @@ const drawSelected = (ctx: Ctx, sheet: Sheet, { items, view }: Overlay): void =>
     }
     for (const item of selected) for (const seam of item.seams) drawSeam(ctx, sheet, seam);
   });
-  for (const item of selected) drawOrigin(ctx, sheet, item);
+  for (const item of selected) {
+    drawLabel(ctx, sheet, item);
+    drawOrigin(ctx, sheet, item);
+  }
 };
 
 /** The shape's origin, about which it turns; left out where it would cross the part's name. */
@@ -151,7 +170,9 @@ const drawOrigin = (ctx: Ctx, sheet: Sheet, { part, view }: PartItem): void => {
 export const drawOverlay = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
   for (const zoneLine of overlay.analysis.division.lines)
     drawZoneLine(ctx, sheet, overlay.analysis, zoneLine);
-  drawZoneNumbers(ctx, sheet, overlay.theme, overlay.analysis.division);
+  drawCrossedNames(ctx, sheet, overlay);
+  const { division, layout } = overlay.analysis;
+  drawZoneNumbers(ctx, sheet, overlay.theme, division, layout.machine.platform);
   drawSelected(ctx, sheet, overlay);
   drawFaults(ctx, sheet, overlay);
   drawLit(ctx, sheet, overlay);

@@ -40,7 +40,7 @@ export const streamPlace = (
     left: edge.left + Math.cos(from) * out - Math.sin(from) * aside,
     top: edge.top - Math.sin(from) * out - Math.cos(from) * aside,
   };
-  return keepInside(at, size, 18);
+  return keepInside(at, size, 26);
 };
 
 /** On which side of an arrow its name stands: away from the middle of the edge. */

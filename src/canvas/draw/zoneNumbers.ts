@@ -1,0 +1,95 @@
+/**
+ * The lasers of each zone, by number: in the middle of a strip's end, in the outer corner of a quadrant, in the middle of
+ * any other outline; inside the canvas while the zone is in sight. Platform mm, screen px.
+ */
+import { area, boxOf } from '../../geometry/region';
+import type { Box, Region } from '../../geometry/types';
+import type { Platform } from '../../layout/types';
+import type { Mm, PlatePoint, Px, ScreenPoint } from '../../units/types';
+import type { Division, Zone } from '../../zoning/types';
+import { toPlate, toScreen } from '../camera';
+import { laserStyle, type Theme } from '../palette';
+import { keepInside } from '../plan/places';
+import { lasersOf } from './ground';
+import { balloon, type Ctx, type Sheet } from './pen';
+
+const INSET_PX: Px = 17;
+const ROW_PX: Px = 24;
+
+/** Centre of area of a region's first ring (the outer one). */
+const middleOf = (region: Region): PlatePoint => {
+  const ring = region[0];
+  let [x, y, doubled] = [0, 0, 0];
+  for (let i = 0; i < ring.length; i += 2) {
+    const j = (i + 2) % ring.length;
+    const cross = ring[i] * ring[j + 1] - ring[j] * ring[i + 1];
+    x += (ring[i] + ring[j]) * cross;
+    y += (ring[i + 1] + ring[j + 1]) * cross;
+    doubled += cross;
+  }
+  return { x: x / (3 * doubled), y: y / (3 * doubled) };
+};
+
+/** −1: at the low edge, +1: at the high edge, 0: in the middle. */
+const sideOf = (low: Mm, high: Mm, half: Mm, along: boolean, whole: -1 | 1): number => {
+  if (low <= -half + 1e-6 && high >= half - 1e-6) return whole;
+  return along ? 0 : Math.sign(low + high);
+};
+
+export interface NumberPlace {
+  readonly at: PlatePoint;
+  /** Away from which edge the number is set: −1, 0 or 1 along x and y. */
+  readonly sideX: number;
+  readonly sideY: number;
+}
+
+/** Where a zone's number belongs on the plate. */
+export const zoneNumberPlace = (region: Region, { width_mm, depth_mm }: Platform): NumberPlace => {
+  const box: Box = boxOf(region);
+  const boxed = (box.maxX - box.minX) * (box.maxY - box.minY);
+  if (Math.abs(area(region) / boxed - 1) > 1e-6) return { at: middleOf(region), sideX: 0, sideY: 0 };
+  const [halfX, halfY] = [width_mm / 2, depth_mm / 2];
+  const spansX = box.minX <= -halfX + 1e-6 && box.maxX >= halfX - 1e-6;
+  const spansY = box.minY <= -halfY + 1e-6 && box.maxY >= halfY - 1e-6;
+  const sideX = sideOf(box.minX, box.maxX, halfX, spansY, -1);
+  const sideY = sideOf(box.minY, box.maxY, halfY, spansX, 1);
+  const pick = (low: Mm, high: Mm, side: number) => (side < 0 ? low : side > 0 ? high : (low + high) / 2);
+  return { at: { x: pick(box.minX, box.maxX, sideX), y: pick(box.minY, box.maxY, sideY) }, sideX, sideY };
+};
+
+const onScreen = (zone: Zone, platform: Platform, sheet: Sheet): ScreenPoint => {
+  const { at, sideX, sideY } = zoneNumberPlace(zone.region, platform);
+  const edge = toScreen(at, sheet.camera, sheet.size);
+  const place = { left: edge.left - sideX * INSET_PX, top: edge.top + sideY * INSET_PX };
+  const seen = keepInside(place, sheet.size, INSET_PX);
+  const { x, y } = toPlate(seen, sheet.camera, sheet.size);
+  const box = boxOf(zone.region);
+  return x >= box.minX && x <= box.maxX && y >= box.minY && y <= box.maxY ? seen : place;
+};
+
+const words = (division: Division, lasers: readonly number[]): string =>
+  lasers.map((i) => `${division.laserIds[i]}${(division.on >>> i) & 1 ? '' : ' off'}`).join(' ');
+
+/** Numbers of all zones; those that would stand on one another stand in rows. */
+export const drawZoneNumbers = (
+  ctx: Ctx,
+  sheet: Sheet,
+  theme: Theme,
+  division: Division,
+  platform: Platform,
+): void => {
+  const taken: ScreenPoint[] = [];
+  for (const zone of division.zones) {
+    const lasers = lasersOf(zone.lasers);
+    if (zone.region.length === 0 || lasers.length === 0) continue;
+    let at = onScreen(zone, platform, sheet);
+    while (taken.some((other) => Math.hypot(other.left - at.left, other.top - at.top) < ROW_PX - 1)) {
+      at = { left: at.left, top: at.top + ROW_PX };
+    }
+    taken.push(at);
+    const style = laserStyle(lasers[0], theme);
+    const on = lasers.some((i) => (division.on >>> i) & 1);
+    const { paper, line, ink } = sheet.ground;
+    balloon(ctx, words(division, lasers), at, on ? style.tint : paper, on ? style.stroke : line, ink);
+  }
+};
