@@ -103,13 +103,14 @@ interface Made {
 }
 const made = new WeakMap<Fragment, Made>();
 
-/** A fragment made ready to be cut along a normal; remembered, since the same fragments are cut frame after frame. */
+/** A fragment made ready to be cut along a normal; remembered where its profile is its own. */
 export function cutFragment(
   fragment: Fragment,
   normal: Normal,
   model: TimeModel,
   timeFactor: number,
 ): CutFragment {
+  if (fragment.between) return makeCutFragment(fragment, normal, model, timeFactor);
   const known = made.get(fragment);
   const [nx, ny] = normal;
   if (known && known.model === model && known.timeFactor === timeFactor) {

@@ -7,22 +7,22 @@ import type { TimeModel } from '../exposure/timeModel';
 import type { DividedSection } from '../exposure/types';
 import { demandOf, type Demand } from './demand';
 
-interface Entry {
-  readonly model: TimeModel;
-  readonly timeFactor: number;
-  readonly demand: Demand;
-  readonly assembled: { readonly lasers: readonly number[]; readonly part: AssembledPart }[];
+class Entry {
+  readonly assembled: { readonly lasers: readonly number[]; readonly part: AssembledPart }[] = [];
+  constructor(
+    readonly model: TimeModel,
+    readonly timeFactor: number,
+    readonly demand: Demand,
+  ) {}
 }
 
-const entries = new WeakMap<DividedSection, Entry>();
 const KEPT = 16;
 
 function entryOf(section: DividedSection, model: TimeModel, timeFactor: number): Entry {
-  let entry = entries.get(section);
-  if (!entry || entry.model !== model || entry.timeFactor !== timeFactor) {
-    entry = { model, timeFactor, demand: demandOf(section, model, timeFactor), assembled: [] };
-    entries.set(section, entry);
-  }
+  const known = section.kept instanceof Entry ? section.kept : null;
+  if (known && known.model === model && known.timeFactor === timeFactor) return known;
+  const entry = new Entry(model, timeFactor, demandOf(section, model, timeFactor));
+  section.kept = entry;
   return entry;
 }
 

@@ -81,22 +81,6 @@ function figuresOf(now: Omit<Known, 'figures'>): LayerFigures {
   });
 }
 
-function partView(placed: PlacedPart): PartView {
-  return {
-    id: placed.part.id,
-    height_mm: placed.height_mm,
-    footprint: placed.footprint,
-    sections: placed.slabs,
-  };
-}
-
-const views = new WeakMap<PlacedPart, PartView>();
-function viewOf(placed: PlacedPart): PartView {
-  let view = views.get(placed);
-  if (!view) views.set(placed, (view = partView(placed)));
-  return view;
-}
-
 function stretchOf(range: LayerRange, layout: Layout, figures: LayerFigures): Stretch {
   const t = layout.process.layer_mm;
   return {
@@ -153,7 +137,7 @@ export function analyse(layout: Layout): Analysis {
   known = made;
   const stretches = ranges.map((range, r) => stretchOf(range, layout, made[r].figures));
   const height_mm = placed.reduce((top, part) => Math.max(top, part.height_mm), 0);
-  const parts = placed.map(viewOf);
+  const parts: readonly PartView[] = placed;
   let found: Found | null = null;
   const find = (): Found => (found ??= findProblems(layout, division, placed, sections, heldByNoZone, parts));
   return {

@@ -36,7 +36,7 @@ export interface LayerRange {
 }
 
 function slabInLayer(part: PlacedPart, layer: number, layer_mm: Mm): PlacedSlab | null {
-  return part.slabs.find((slab) => lastLayerBelow(slab.to_mm, layer_mm) >= layer) ?? null;
+  return part.sections.find((slab) => lastLayerBelow(slab.to_mm, layer_mm) >= layer) ?? null;
 }
 
 /** The build as ranges of layers in which nothing changes. */
@@ -45,7 +45,7 @@ export function layerRanges(parts: readonly PlacedPart[], layer_mm: Mm): LayerRa
   const last = layerCount(height, layer_mm);
   const ends = new Set<number>([last]);
   for (const part of parts)
-    for (const slab of part.slabs) ends.add(Math.min(last, lastLayerBelow(slab.to_mm, layer_mm)));
+    for (const slab of part.sections) ends.add(Math.min(last, lastLayerBelow(slab.to_mm, layer_mm)));
   const ascending = [...ends].filter((end) => end > 0).sort((a, b) => a - b);
   return ascending.map((lastLayer, i) => {
     const firstLayer = (ascending[i - 1] ?? 0) + 1;

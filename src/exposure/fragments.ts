@@ -129,29 +129,40 @@ export function bordersBetween(
   return borders;
 }
 
-function computeDivided(slab: PlacedSlab, cells: readonly Cell[]): DividedSection {
+class Divided implements DividedSection {
+  kept: unknown = null;
+  readonly area_mm2: Mm2;
+  readonly unassigned_mm2: Mm2;
+  constructor(
+    private readonly slab: PlacedSlab,
+    readonly cells: readonly Cell[],
+    readonly fragments: readonly Fragment[],
+    readonly borders: readonly Border[],
+  ) {
+    this.area_mm2 = slab.area_mm2;
+    let missing = slab.area_mm2;
+    for (const fragment of fragments) missing -= fragment.area_mm2;
+    this.unassigned_mm2 = missing > Math.max(DUST_MM2, ROUNDING * slab.area_mm2) ? missing : 0;
+  }
+  get section(): Region {
+    return this.slab.section;
+  }
+}
+
+function computeDivided(slab: PlacedSlab, cells: readonly Cell[]): Divided {
+  if (slab.islands.length === 1) {
+    const { fragments, borders } = divideIsland(slab.islands[0], cells);
+    return new Divided(slab, cells, fragments, borders);
+  }
   const fragments: Fragment[] = [];
   const borders: Border[] = [];
   for (const island of slab.islands) {
     const divided = divideIsland(island, cells);
     const first = fragments.length;
     fragments.push(...divided.fragments);
-    for (const border of divided.borders) {
-      borders.push(first === 0 ? border : new ShiftedBorder(border, first));
-    }
+    for (const border of divided.borders) borders.push(new ShiftedBorder(border, first));
   }
-  let missing = slab.area_mm2;
-  for (const fragment of fragments) missing -= fragment.area_mm2;
-  const unassigned_mm2 = missing > Math.max(DUST_MM2, ROUNDING * slab.area_mm2) ? missing : 0;
-  return {
-    fragments,
-    borders,
-    get section() {
-      return slab.section;
-    },
-    area_mm2: slab.area_mm2,
-    unassigned_mm2,
-  };
+  return new Divided(slab, cells, fragments, borders);
 }
 
 /** A border whose fragments count from further on. */
@@ -176,15 +187,12 @@ class ShiftedBorder implements Border {
   }
 }
 
-type Remembered = WeakMap<readonly Cell[], DividedSection>;
-const remembered = new WeakMap<PlacedSlab, Remembered>();
-
 /** A section divided by cells; the same slab and cell objects give the same DividedSection object. */
 export function divideSection(slab: PlacedSlab, cells: readonly Cell[]): DividedSection {
-  let byCells = remembered.get(slab);
-  if (!byCells) remembered.set(slab, (byCells = new WeakMap()));
-  let divided = byCells.get(cells);
-  if (!divided) byCells.set(cells, (divided = computeDivided(slab, cells)));
+  const known = slab.kept instanceof Divided ? slab.kept : null;
+  if (known && known.cells === cells) return known;
+  const divided = computeDivided(slab, cells);
+  slab.kept = divided;
   return divided;
 }
 

@@ -88,7 +88,13 @@ export class PlacedIsland {
   }
 }
 
-export class PlacedSlab {
+/** What a reader further on worked out from an object, kept with it: collected with it, and cheaper than a WeakMap. */
+export interface Keeps {
+  kept: unknown;
+}
+
+export class PlacedSlab implements Keeps {
+  kept: unknown = null;
   readonly from_mm: Mm;
   readonly to_mm: Mm;
   readonly box: Box;

@@ -8,7 +8,7 @@ import { clean, inset, unite } from '../geometry/clipper';
 import { area, boxOf, components, outlineLength, turnAndMove } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { Box, Region } from '../geometry/types';
-import type { Layout, Part, Shape } from '../layout/types';
+import type { Layout, Part, PartId, Shape } from '../layout/types';
 import type { Degrees, Mm } from '../units/types';
 import { Island, moved, PlacedSlab } from './placed';
 
@@ -28,8 +28,10 @@ export interface PreparedShape {
 }
 export interface PlacedPart {
   readonly part: Part;
+  readonly id: PartId;
   readonly height_mm: Mm;
-  readonly slabs: readonly PlacedSlab[];
+  /** Sections by slab. */
+  readonly sections: readonly PlacedSlab[];
   readonly footprint: Region;
   readonly repaired: boolean;
 }
@@ -100,14 +102,17 @@ function turnedShape(shape: PreparedShape, turn_deg: Degrees): PreparedShape {
 }
 
 class Placed implements PlacedPart {
-  readonly slabs: readonly PlacedSlab[];
+  readonly sections: readonly PlacedSlab[];
   private made: Region | null = null;
   constructor(
     readonly part: Part,
     private readonly local: PreparedShape,
   ) {
     const [x, y] = part.at_mm;
-    this.slabs = local.slabs.map((slab) => new PlacedSlab(slab, x, y));
+    this.sections = local.slabs.map((slab) => new PlacedSlab(slab, x, y));
+  }
+  get id(): PartId {
+    return this.part.id;
   }
   get height_mm(): Mm {
     return this.local.height_mm;

@@ -5,7 +5,7 @@
 import type { Box, Region, TaggedRegion } from '../geometry/types';
 import type { Mm, Mm2 } from '../units/types';
 import type { LaserSet } from '../zoning/types';
-import type { IslandSweep, PlacedIsland } from './placed';
+import type { IslandSweep, Keeps, PlacedIsland } from './placed';
 
 /** A fragment that lies between two parallel lines of an island: from ≤ n·p ≤ to. */
 export interface Between {
@@ -48,7 +48,7 @@ export interface Border {
   /** The line it lies on where figures alone made it; null otherwise. */
   readonly line: BorderLine | null;
 }
-export interface DividedSection {
+export interface DividedSection extends Keeps {
   readonly fragments: readonly Fragment[];
   readonly borders: readonly Border[];
   readonly section: Region;
