@@ -88,6 +88,8 @@ export function Handle(props: HandleProps) {
       className={`plan-handle ${props.className}`}
       style={{ transform: `translate(${props.at.left}px, ${props.at.top}px)`, cursor: props.cursor }}
       onPointerDown={props.onPress}
+      // A press leaves the keys to the plan; the handle takes them when it is reached by Tab.
+      onMouseDown={(event) => event.preventDefault()}
       onKeyDown={press}
       onKeyUp={letGo}
       onFocus={props.onFocus}

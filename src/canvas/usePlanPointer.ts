@@ -72,11 +72,17 @@ const crossKey = (host: PlanHost, controller: Controller, event: KeyboardEvent):
   return true;
 };
 
+/** Typing and dialogs keep their own keys. */
+const isElsewhere = (target: EventTarget | null): boolean =>
+  target instanceof Element &&
+  target.closest('input, textarea, select, [contenteditable], [role=dialog]') !== null;
+
 /** Keys while something is under way come before the page's commands: Escape cancels, others wait. */
 function useUrgentKeys(host: PlanHost, controller: Controller): void {
   useEffect(() => {
     const down = (event: globalThis.KeyboardEvent) => {
       if (MODIFIERS.includes(event.key)) controller.modifiers(heldOf(event));
+      if (!controller.busy() && isElsewhere(event.target)) return;
       const used = controller.key(event.key);
       const dragging = controller.busy() && host.bench.gestureOpen();
       if (!used && !(dragging && !MODIFIERS.includes(event.key))) return;
@@ -191,6 +197,7 @@ export function usePlanPointer(element: RefObject<HTMLElement | null>, size: Siz
       event.stopPropagation();
       if (event.button !== 0 || other(event)) return;
       hold(event);
+      element.current?.focus({ preventScroll: true });
       controller.begin(begin(inputOf(event)));
     },
     handlers: {

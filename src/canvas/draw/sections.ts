@@ -11,9 +11,11 @@ import { footprintBox, type PartItem } from '../plan/items';
 import { hatchPath, outlinePath } from './paths';
 import { DOTTED, inPlate, strokeRegion, tag, setPen, write, type Ctx, type Sheet } from './pen';
 
-/** Labels hide on parts smaller than this. */
+/** Labels hide on parts smaller than this, and where they would stick out. */
 export const LABEL_LEAST_PX: Px = 24;
 const TAG_LEAST_PX: Px = 56;
+/** Mean width of a letter of a name. */
+const LETTER_PX: Px = 7;
 const UNASSIGNED: readonly Hatching[] = [45, 135].map((angle_deg) => ({
   angle_deg,
   spacing_px: 7,
@@ -60,16 +62,18 @@ export const drawSeam = (ctx: Ctx, sheet: Sheet, seam: Seam, lit = false): void 
 interface Frame {
   readonly middle: ScreenPoint;
   readonly least_px: Px;
-  readonly height_px: Px;
+  readonly width_px: Px;
 }
 const frameOf = (item: PartItem, sheet: Sheet): Frame => {
   const box = footprintBox(item.view);
   const middle = { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
-  const [width, height] = [box.maxX - box.minX, box.maxY - box.minY].map((mm) => mm * sheet.camera.pxPerMm);
+  const [width_px, height_px] = [box.maxX - box.minX, box.maxY - box.minY].map(
+    (mm) => mm * sheet.camera.pxPerMm,
+  );
   return {
     middle: toScreen(middle, sheet.camera, sheet.size),
-    least_px: Math.min(width, height),
-    height_px: height,
+    least_px: Math.min(width_px, height_px),
+    width_px,
   };
 };
 
@@ -80,8 +84,9 @@ const tagsOf = (item: PartItem): string =>
 
 /** The part's name, and its tags where there is room. `always`: also on a small part (hovered). */
 export const drawLabel = (ctx: Ctx, sheet: Sheet, item: PartItem, always = false): void => {
-  const { middle, least_px } = frameOf(item, sheet);
-  if (least_px < LABEL_LEAST_PX && !always) return;
+  const { middle, least_px, width_px } = frameOf(item, sheet);
+  const fits = least_px >= LABEL_LEAST_PX && width_px >= item.part.id.length * LETTER_PX;
+  if (!fits && !always) return;
   const tags = tagsOf(item);
   const roomy = tags !== '' && (least_px >= TAG_LEAST_PX || always);
   const top = roomy ? middle.top - 9 : middle.top;
