@@ -19,6 +19,6 @@ const playwright = (env) =>
 const CHROMIUM_PATH = findChromium();
 console.log(`browser: ${CHROMIUM_PATH}`);
 const page = await servePage();
-const code = await playwright({ CHROMIUM_PATH, PAGE_URL: page.url });
+const code = await playwright({ CHROMIUM_PATH, PAGE_URL: page.url, PAGE_DIR: page.folder });
 await page.close();
 process.exit(code);

@@ -1,1 +1,1 @@
-export declare const servePage: () => Promise<{ url: string; close: () => Promise<void> }>;
+export declare const servePage: () => Promise<{ url: string; folder: string; close: () => Promise<void> }>;

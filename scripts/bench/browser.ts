@@ -8,7 +8,7 @@ import { writeLayout } from '../../src/layout/write';
 import { LAYOUT_KEY } from '../../src/store/persist';
 import { findChromium, LAUNCH_ARGS } from '../findChromium.mjs';
 import { servePage } from '../servePage.mjs';
-import { firstLoad } from './firstLoad';
+import { firstLoad, type LoadedFile } from './firstLoad';
 import { measureDrag, type DragFigures } from './frames';
 import { benchLayout, PLATFORM_MM } from './plate';
 import { ms, table } from './table';
@@ -45,14 +45,21 @@ const drag = async (): Promise<DragFigures> => {
   };
   const [x, y] = layout.parts[DRAGGED]!.at_mm;
   const grip: [number, number] = [x + 8, y + 5];
-  const figures = await measureDrag(page, 'area-L5', at(...grip), at(grip[0] + 60, grip[1] + 30), MOVES);
+  const figures = await measureDrag(
+    page,
+    '[aria-label="Readout"]',
+    at(...grip),
+    at(grip[0] + 60, grip[1] + 30),
+    MOVES,
+  );
   await page.close();
   return figures;
 };
 
 const figures = await drag();
 const files = await firstLoad(browser, served.url, FIGURE);
-const bytes = files.reduce((sum, { gzipped }) => sum + gzipped, 0);
+const total = (list: readonly LoadedFile[]): number => list.reduce((sum, { gzipped }) => sum + gzipped, 0);
+const bytes = total(files.filter(({ needed }) => needed));
 const version = browser.version();
 await browser.close();
 await served.close();
@@ -69,7 +76,8 @@ console.log(
       ['frame, longest', ms(Math.max(...frames_ms)), ''],
       ['long tasks', `${longTasks_ms.length}, longest ${ms(longest)}`, `none over ${LONG_TASK_MS} ms`],
       ['frames in which canvas and readout changed', String(together), ''],
-      ['frames in which only one of them changed', `${canvasAlone} canvas, ${readoutAlone} readout`, ''],
+      ['frames in which only the canvas changed', String(canvasAlone), ''],
+      ['frames in which only the readout changed', String(readoutAlone), 'none'],
     ],
   ),
 );
@@ -77,11 +85,15 @@ console.log('');
 const kB = (value: number): string => `${(value / 1000).toFixed(1)} kB`;
 console.log(
   table(
-    ['first load, gzipped', 'size'],
+    ['first load, gzipped', 'needed', 'came after'],
     [
-      ...files.map(({ name, gzipped }) => [name, kB(gzipped)]),
-      [`all (at most ${FIRST_LOAD_KB} kB)`, kB(bytes)],
+      ...files.map(({ name, gzipped, needed }) =>
+        needed ? [name, kB(gzipped), ''] : [name, '', kB(gzipped)],
+      ),
+      [`all (needed: at most ${FIRST_LOAD_KB} kB)`, kB(bytes), kB(total(files) - bytes)],
     ],
   ),
 );
-process.exit(together > 0 && longest <= LONG_TASK_MS && bytes <= FIRST_LOAD_KB * 1000 ? 0 : 1);
+process.exit(
+  together > 0 && readoutAlone === 0 && longest <= LONG_TASK_MS && bytes <= FIRST_LOAD_KB * 1000 ? 0 : 1,
+);

@@ -24,8 +24,8 @@ declare global {
   }
 }
 
-/** Starts watching; `figure` is the data-testid of a number that changes with the drag. */
-const startInPage = (figure: string): void => {
+/** Starts watching; `readout` is the selector of what holds the figures. */
+const startInPage = (readout: string): void => {
   const watch: Watch = {
     frames_ms: [],
     longTasks_ms: [],
@@ -36,10 +36,13 @@ const startInPage = (figure: string): void => {
   let frame = 0;
   let last = performance.now();
   let running = true;
+  // what happens between two paintings belongs to one frame: count on when the picture is out, not before
+  const painted = new MessageChannel();
+  painted.port1.onmessage = () => frame++;
   const tick = (now: number): void => {
     watch.frames_ms.push(now - last);
     last = now;
-    frame++;
+    painted.port2.postMessage(null);
     if (running) requestAnimationFrame(tick);
   };
   requestAnimationFrame(tick);
@@ -48,9 +51,9 @@ const startInPage = (figure: string): void => {
   });
   tasks.observe({ type: 'longtask' });
   const texts = new MutationObserver(() => watch.readout.add(frame));
-  const element = document.querySelector(`[data-testid="${figure}"]`);
-  if (element === null) throw new Error(`no figure ${figure}`);
-  texts.observe(element, { characterData: true, childList: true, subtree: true });
+  const element = document.querySelector(readout);
+  if (element === null) throw new Error(`nothing at ${readout}`);
+  texts.observe(element, { characterData: true, childList: true, attributes: true, subtree: true });
   const { clearRect } = CanvasRenderingContext2D.prototype;
   CanvasRenderingContext2D.prototype.clearRect = function (...box) {
     watch.canvas.add(frame);
@@ -81,7 +84,7 @@ const stopInPage = (): DragFigures => {
 /** Drags with the mouse from one place of the window to another and back, one move at a time. */
 export const measureDrag = async (
   page: Page,
-  figure: string,
+  readout: string,
   from: readonly [number, number],
   to: readonly [number, number],
   moves: number,
@@ -91,7 +94,7 @@ export const measureDrag = async (
   await page.mouse.move(from[0] + 6, from[1]);
   // tsx names inner functions by a helper of its own, which the page does not have
   await page.evaluate('globalThis.__name ??= (named) => named');
-  await page.evaluate(startInPage, figure);
+  await page.evaluate(startInPage, readout);
   for (let i = 1; i <= moves; i++) {
     const share = Math.sin((Math.PI * 2 * i) / moves);
     await page.mouse.move(from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share);

@@ -1,0 +1,108 @@
+/** Editing: typed lengths, undo and redo, a reload in mid-edit, files that are bad. */
+import { readFileSync } from 'node:fs';
+import {
+  chooseFile,
+  choosePart,
+  expect,
+  figure,
+  focusPlan,
+  grabAndMove,
+  openDemo,
+  test,
+  typeInto,
+} from './page';
+
+test.beforeEach(async ({ page }) => {
+  await openDemo(page);
+});
+
+test('typed lengths read a decimal comma and inches, and refuse what is no length', async ({ page }) => {
+  await choosePart(page, 'P15');
+  const x = page.getByTestId('part-x');
+  for (const [typed, mm] of [
+    ['25,4', '25.4'],
+    ['1/4 in', '6.35'],
+    ['1 in', '25.4'],
+    ['-2 cm', '-20'],
+  ] as const) {
+    await typeInto(page, 'part-x', typed);
+    await expect(x).toHaveValue(mm);
+  }
+  await typeInto(page, 'part-x', 'far away');
+  await expect(page.getByTestId('part-inspector').getByRole('alert')).toContainText('Kept: -20 mm');
+  await x.press('Escape');
+  await expect(x).toHaveValue('-20');
+});
+
+test('fifty steps are undone one by one and done again', async ({ page }) => {
+  const before = await page.getByTestId('checksum').innerText();
+  await choosePart(page, 'P15');
+  await focusPlan(page);
+  for (let i = 0; i < 50; i++) await page.keyboard.press(i % 5 === 4 ? 't' : 'ArrowLeft');
+  await expect(page.getByTestId('part-x')).toHaveValue('90');
+  await expect(page.getByTestId('part-turn')).toHaveValue('150');
+  await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
+  const after = await page.getByTestId('checksum').innerText();
+  for (let i = 0; i < 50; i++) await page.keyboard.press('Control+z');
+  await expect(page.getByTestId('part-x')).toHaveValue('130');
+  await expect(page.getByTestId('part-turn')).toHaveValue('0');
+  await expect(page.getByTestId('command-undo')).toBeDisabled();
+  await expect(page.getByTestId('checksum')).toHaveText(before);
+  for (let i = 0; i < 50; i++) await page.keyboard.press('Control+y');
+  await expect(page.getByTestId('command-redo')).toBeDisabled();
+  await expect(page.getByTestId('checksum')).toHaveText(after);
+});
+
+test('a reload in the middle of a drag keeps the work', async ({ page }) => {
+  await choosePart(page, 'P15');
+  await typeInto(page, 'part-y', '-60');
+  await grabAndMove(page, [130 + 17, -60], [100 + 17, -60]);
+  await expect(page.getByTestId('part-x')).not.toHaveValue('130');
+  const x = Number(await page.getByTestId('part-x').inputValue());
+  const section = await page.getByTestId('section-area').innerText();
+  await page.reload();
+  await choosePart(page, 'P15');
+  await expect(page.getByTestId('part-y')).toHaveValue('-60');
+  expect(Number(await page.getByTestId('part-x').inputValue())).toBeCloseTo(x, 3);
+  await expect(page.getByTestId('section-area')).toHaveText(section);
+});
+
+const whole = readFileSync('shared/examples/ring.json', 'utf8');
+for (const [what, name, text, says] of [
+  ['a file that is no JSON', 'torn.json', whole.slice(0, 700), /JSON/],
+  ['an unknown key', 'odd.json', whole.replace('"machine"', '"press": 1, "machine"'), /press/],
+  ['a newer version', 'newer.json', whole.replace('"version": 1', '"version": 9'), /9/],
+] as const) {
+  test(`${what} is refused in one sentence and leaves the layout alone`, async ({ page }) => {
+    const before = await page.getByTestId('checksum').innerText();
+    await chooseFile(page, () => page.keyboard.press('Control+o'), {
+      name,
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
+    await expect(page.getByTestId('notices').locator('p')).toHaveCount(1);
+    await expect(page.getByTestId('notices')).toContainText(says);
+    await expect(page.getByTestId('checksum')).toHaveText(before);
+    await expect(page.getByTestId('command-undo')).toBeDisabled();
+  });
+}
+
+test('a layout file opens, and saves to a file that opens as the same layout', async ({ page }) => {
+  await chooseFile(page, () => page.keyboard.press('Control+o'), 'shared/examples/ring.json');
+  // REFERENCE 2, Ring: slowest laser 70.546 s, imbalance by time 2.56 %
+  await expect.poll(() => figure(page, 'exposure')).toBeCloseTo(70.55, 1);
+  expect(await figure(page, 'imbalance-time')).toBeCloseTo(2.56, 1);
+  await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
+  const sum = await page.getByTestId('checksum').innerText();
+  const download = page.waitForEvent('download');
+  await page.keyboard.press('Control+s');
+  const path = await (await download).path();
+  await page.keyboard.press('Control+z');
+  await expect(page.getByTestId('checksum')).not.toHaveText(sum);
+  await chooseFile(page, () => page.keyboard.press('Control+o'), {
+    name: 'saved.json',
+    mimeType: 'application/json',
+    buffer: readFileSync(path),
+  });
+  await expect(page.getByTestId('checksum')).toHaveText(sum);
+});
