@@ -73,6 +73,7 @@ const drawFaults = (ctx: Ctx, sheet: Sheet, { analysis, items, view }: Overlay):
     }
   });
   for (const item of faulty) {
+    drawLabel(ctx, sheet, item);
     const box = footprintBox(item.view);
     const at = toScreen({ x: box.maxX, y: box.maxY }, sheet.camera, sheet.size);
     balloon(ctx, numberWords(numbers.get(item.part.id) ?? []), at, fill, warning, warning);
