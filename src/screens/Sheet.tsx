@@ -25,7 +25,6 @@ export function Sheet({ title, wide = false, children, onClose }: SheetProps) {
             event.preventDefault();
             (event.currentTarget as HTMLElement | null)?.focus();
           }}
-          onKeyDown={(event) => event.stopPropagation()}
         >
           <header className="dialog-head">
             <Dialog.Title>{title}</Dialog.Title>

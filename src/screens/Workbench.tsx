@@ -17,6 +17,7 @@ import type { ListTab } from './ListColumn';
 import { FirstRun } from './FirstRun';
 import { afterPaint, later } from './later';
 import { useDropMark } from './useDropMark';
+import { useTypedLine } from './useTypedLine';
 import '../panels/tokens.css';
 import '../panels/header/header.css';
 import '../panels/controls/controls.css';
@@ -87,6 +88,7 @@ function usePage(bench: Bench) {
   }, [context]);
   useEffect(() => listenToDrops(window, context), [context]);
   const close = useCallback(() => setOpen(null), []);
+  useTypedLine(useCallback(() => setList({ tab: 'division', open: true }), []));
   return { open, close, list, setList, context };
 }
 

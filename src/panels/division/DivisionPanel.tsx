@@ -24,8 +24,8 @@ export function DivisionPanel() {
   return (
     <div className="fields-panel">
       <Block title={TITLES[zoning.strategy]}>
-        {zoning.strategy === 'quadrants' && <CrossingFields zoning={zoning} />}
-        {zoning.strategy === 'strips' && <StripFields zoning={zoning} />}
+        {zoning.strategy === 'quadrants' && <CrossingFields zoning={zoning} platform={platform} />}
+        {zoning.strategy === 'strips' && <StripFields zoning={zoning} platform={platform} />}
         {'sharedBand_mm' in zoning && (
           <SharedBandFields width_mm={zoning.sharedBand_mm} platform={platform} />
         )}

@@ -17,20 +17,28 @@ import { formatMm } from '../../units/format';
 import { AngleField, LengthField, NumberField } from '../controls/fields';
 import { SliderLine } from '../controls/SliderLine';
 import { useEdit } from '../useEdit';
+import { crossingLimits, stripLineLimits } from './lineLimits';
 
-export function CrossingFields({ zoning }: { readonly zoning: QuadrantsZoning }) {
+interface CrossingProps {
+  readonly zoning: QuadrantsZoning;
+  readonly platform: Platform;
+}
+
+export function CrossingFields({ zoning, platform }: CrossingProps) {
   const [x, y] = zoning.at_mm;
   return (
     <>
       <LengthField
         label="crossing x"
         value={x}
+        {...crossingLimits(platform, 'x')}
         testId="crossing-x"
         recipe={(layout, c) => setZoneLine(layout, { kind: 'quadrantX' }, c)}
       />
       <LengthField
         label="crossing y"
         value={y}
+        {...crossingLimits(platform, 'y')}
         testId="crossing-y"
         recipe={(layout, c) => setZoneLine(layout, { kind: 'quadrantY' }, c)}
       />
@@ -62,7 +70,12 @@ function StripButtons({ count }: { readonly count: number }) {
   );
 }
 
-export function StripFields({ zoning }: { readonly zoning: StripsZoning }) {
+interface StripProps {
+  readonly zoning: StripsZoning;
+  readonly platform: Platform;
+}
+
+export function StripFields({ zoning, platform }: StripProps) {
   const axis = zoning.run_deg === 90 ? 'x' : zoning.run_deg === 0 ? 'y' : 'line';
   return (
     <>
@@ -88,6 +101,7 @@ export function StripFields({ zoning }: { readonly zoning: StripsZoning }) {
           key={`${index} of ${zoning.lines_mm.length}`}
           label={`line ${index + 1}, ${axis}`}
           value={c}
+          {...stripLineLimits(platform, zoning, index)}
           testId={`strip-line-${index}`}
           recipe={(layout, value) => setZoneLine(layout, { kind: 'strip', index }, value)}
         />
