@@ -10,9 +10,18 @@ import type { Seconds } from '../units/types';
 import { singleOf } from '../zoning/lasers';
 import type { LaserSet } from '../zoning/types';
 import type { Demand } from './demand';
-import { bestPossible, compactOf, planLayer, type Compact, type FreePart, type Plan } from './plan';
+import {
+  askedOf,
+  bestPossible,
+  compactOf,
+  planLayer,
+  type Compact,
+  type Indivisible,
+  type Plan,
+} from './plan';
 import { addLoads, realise, type PartToRealise, type RealiseContext } from './realise';
 import { assembleUncut, rememberedDemand } from './remembered';
+import type { SharedLoad } from './types';
 
 /** How a part is given to lasers. */
 export type Rule =
@@ -23,6 +32,7 @@ export type Rule =
   /** Cut along the zones: every cell's fragments to one laser. */
   | { readonly kind: 'alongZones'; readonly laserOfCell: ReadonlyMap<number, number> };
 
+/** A part's section in one layer. */
 export interface LayerPart {
   readonly id: PartId;
   readonly section: DividedSection;
@@ -44,32 +54,30 @@ export interface Allocation {
 
 const SAME = 1e-9;
 
-function decidedLasers(part: LayerPart): number[] | null {
-  const { rule, section } = part;
+/** The laser of every fragment where nothing is left to decide; null where the part is to be planned. */
+function decidedLasers({ rule, section }: LayerPart, demand: Demand): readonly number[] | null {
+  if (rule.kind === 'free') return demand.decided;
   if (rule.kind === 'whole') return section.fragments.map(() => rule.laser);
-  const lasers = section.fragments.map((f) =>
-    rule.kind === 'alongZones' ? (rule.laserOfCell.get(f.cell) ?? singleOf(f.set)) : singleOf(f.set),
-  );
+  const lasers = section.fragments.map((f) => rule.laserOfCell.get(f.cell) ?? singleOf(f.set));
   return lasers.every((laser) => laser >= 0) ? lasers : null;
 }
 
 interface Sorted {
+  readonly demands: readonly Demand[];
   readonly decided: (AssembledPart | null)[];
-  readonly free: (PartToRealise & FreePart)[];
+  readonly free: PartToRealise[];
   readonly freeIndex: number[];
 }
 
-function sortParts(context: RealiseContext, parts: readonly LayerPart[]): Sorted {
-  const { model } = context;
-  const sorted: Sorted = { decided: [], free: [], freeIndex: [] };
+function sortParts({ model }: RealiseContext, parts: readonly LayerPart[]): Sorted {
+  const demands = parts.map(({ section, timeFactor }) => rememberedDemand(section, model, timeFactor));
+  const sorted: Sorted = { demands, decided: [], free: [], freeIndex: [] };
   parts.forEach((part, index) => {
-    const lasers = decidedLasers(part);
-    if (lasers) {
-      sorted.decided.push(assembleUncut(part.section, lasers, model, part.timeFactor));
-      return;
-    }
-    sorted.decided.push(null);
-    sorted.free.push({ ...part, demand: rememberedDemand(part.section, model, part.timeFactor) });
+    const { id, section, timeFactor } = part;
+    const lasers = decidedLasers(part, demands[index]);
+    sorted.decided.push(lasers && assembleUncut(section, lasers, model, timeFactor));
+    if (lasers) return;
+    sorted.free.push({ id, section, timeFactor, demand: demands[index] });
     sorted.freeIndex.push(index);
   });
   return sorted;
@@ -78,19 +86,21 @@ function sortParts(context: RealiseContext, parts: readonly LayerPart[]): Sorted
 /** The bound asks what each part could do, not what was decided for it. */
 function boundOf(context: RealiseContext, compact: Compact, parts: readonly LayerPart[], sorted: Sorted) {
   const fixed_s = context.machine.lasers.map(() => 0);
-  const shared: { set: LaserSet; load_s: Seconds }[] = [];
-  const whole: { set: LaserSet; load_s: Seconds }[] = [];
-  parts.forEach((part, i) => {
+  const shared: SharedLoad[] = [];
+  const whole: Indivisible[] = [];
+  parts.forEach(({ rule, id }, i) => {
     const decided = sorted.decided[i];
-    if (part.rule.kind === 'whole') {
-      const load_s = decided!.pieces.reduce((sum, piece) => sum + piece.load_s, 0);
-      whole.push({ set: part.rule.holders, load_s });
-    } else if (decided && part.rule.kind === 'free') {
+    const demand = sorted.demands[i];
+    if (rule.kind === 'whole') {
+      whole.push({
+        set: rule.holders,
+        load_s: decided!.pieces.reduce((sum, piece) => sum + piece.load_s, 0),
+      });
+    } else if (decided && rule.kind === 'free') {
       for (const piece of decided.pieces) fixed_s[piece.laser] += piece.load_s;
     } else {
-      const demand: Demand = rememberedDemand(part.section, context.model, part.timeFactor);
       for (const [laser, load_s] of demand.fixed) fixed_s[laser] += load_s;
-      shared.push(...demand.shared);
+      for (const load of askedOf(compact, id, demand).fragments) shared.push(load);
     }
   });
   return bestPossible(compact, fixed_s, shared, whole);
@@ -143,7 +153,7 @@ function solve(
     const planned = plannedLoads(planFor, plan);
     const extra = last.loads_s.map((load, k) => load - planned[k] + (planFor[k] - fixed_s[k]));
     planFor = fixed_s.map((load, k) => Math.max(0, load + extra[k]));
-    const shared = free.flatMap((part) => part.demand.shared);
+    const shared = free.flatMap(({ id, demand }) => askedOf(compact, id, demand).fragments);
     if (bestPossible(compact, planFor, shared, []).best_s >= best.exposure_s * (1 - WORTH_A_PLAN)) break;
     plan = planLayer(compact, planFor, free);
     last = tryPlan(context, decided_s, free, plan);

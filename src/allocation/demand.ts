@@ -5,6 +5,7 @@
  * fixed fragments need as many pieces as they have groups that this laser could join up; shared fragments that no fixed
  * piece can take in need one piece per group. Seconds; lasers by machine index.
  */
+import type { Keeps } from '../exposure/placed';
 import { divisibleLoad, type TimeModel } from '../exposure/timeModel';
 import type { DividedSection, Fragment } from '../exposure/types';
 import type { Seconds } from '../units/types';
@@ -17,7 +18,7 @@ export interface SharedDemand {
   readonly set: LaserSet;
   readonly load_s: Seconds;
 }
-export interface Demand {
+export interface Demand extends Keeps {
   /** Fixed load by laser index, sparse. */
   readonly fixed: ReadonlyMap<number, Seconds>;
   readonly shared: readonly SharedDemand[];
@@ -25,6 +26,8 @@ export interface Demand {
   readonly fixedSet: LaserSet;
   /** Lasers that may expose every fragment; 0 where part of the section is unassigned or no laser may. */
   readonly holders: LaserSet;
+  /** The laser of every fragment where none is shared; null otherwise. */
+  readonly decided: readonly number[] | null;
 }
 
 type Link = (a: number, b: number) => boolean;
@@ -112,5 +115,7 @@ export function demandOf(section: DividedSection, model: TimeModel, timeFactor: 
     shared,
     fixedSet: fragments.reduce((set, f) => (singleOf(f.set) >= 0 ? set | f.set : set), 0),
     holders: holdersOf(section),
+    decided: shared.length === 0 ? fragments.map((f) => singleOf(f.set)) : null,
+    kept: null,
   };
 }

@@ -18,30 +18,26 @@ export interface Compact {
   toSet(mask: number): LaserSet;
 }
 
-export function compactOf(on: LaserSet): Compact {
+function makeCompact(on: LaserSet): Compact {
   const lasers = membersOf(on);
   const same = lasers.every((laser, i) => laser === i);
-  const convert = (bits: number, test: (i: number) => number, put: (i: number) => number): number =>
-    lasers.reduce((out, _, i) => ((bits >>> test(i)) & 1 ? out | (1 << put(i)) : out), 0);
+  const move = (bits: number, from: (i: number) => number, to: (i: number) => number): number =>
+    lasers.reduce((out, _, i) => ((bits >>> from(i)) & 1 ? out | (1 << to(i)) : out), 0);
+  const index = (i: number): number => i;
+  const laser = (i: number): number => lasers[i];
   return {
     lasers,
-    toMask: (set) =>
-      same
-        ? set & on
-        : convert(
-            set,
-            (i) => lasers[i],
-            (i) => i,
-          ),
-    toSet: (mask) =>
-      same
-        ? mask
-        : convert(
-            mask,
-            (i) => i,
-            (i) => lasers[i],
-          ),
+    toMask: (set) => (same ? set & on : move(set, laser, index)),
+    toSet: (mask) => (same ? mask : move(mask, index, laser)),
   };
+}
+
+let last: { readonly on: LaserSet; readonly compact: Compact } | null = null;
+
+/** The translation for a set of lasers that are on; the same set gives the same object. */
+export function compactOf(on: LaserSet): Compact {
+  if (last?.on !== on) last = { on, compact: makeCompact(on) };
+  return last.compact;
 }
 
 /** A part whose shared fragments are to be given out. */
@@ -60,29 +56,49 @@ export interface Plan {
   readonly cutsProven: boolean;
 }
 
-const toSolverPart = (compact: Compact, part: FreePart): SharedPart => ({
-  id: part.id,
-  fixedLasers: compact.toMask(part.demand.fixedSet),
-  fragments: part.demand.shared.map((s) => ({ mask: compact.toMask(s.set), load_s: s.load_s })),
-});
+/** A demand in the solver's words, kept with it. */
+class Asked implements SharedPart {
+  readonly fixedLasers: number;
+  readonly fragments: readonly SharedLoad[];
+  constructor(
+    readonly id: PartId,
+    readonly compact: Compact,
+    demand: Demand,
+  ) {
+    this.fixedLasers = compact.toMask(demand.fixedSet);
+    this.fragments = demand.shared.map(({ set, load_s }) => ({ mask: compact.toMask(set), load_s }));
+  }
+}
+
+/** The demand of a part as the solver reads it. */
+export function askedOf(compact: Compact, id: PartId, demand: Demand): SharedPart {
+  const known = demand.kept instanceof Asked ? demand.kept : null;
+  if (known && known.compact === compact && known.id === id) return known;
+  const asked = new Asked(id, compact, demand);
+  demand.kept = asked;
+  return asked;
+}
 
 /** A share smaller than this part of its fragment is rounding. */
 const NO_SHARE = 1e-9;
+
+function sharesOf(compact: Compact, set: LaserSet, whole_s: Seconds, given: readonly Seconds[]): Share[] {
+  const shares: Share[] = [];
+  for (let i = 0; i < given.length; i++) {
+    if (given[i] > NO_SHARE * whole_s) shares.push({ laser: compact.lasers[i], load_s: given[i] });
+  }
+  return shares.length > 0 ? shares : [{ laser: membersOf(set)[0], load_s: whole_s }];
+}
 
 /** Shares that minimise the slowest laser's load; `fixed_s` by machine laser holds all load that cannot move. */
 export function planLayer(compact: Compact, fixed_s: readonly Seconds[], parts: readonly FreePart[]): Plan {
   const solution = solveBalance({
     laserCount: compact.lasers.length,
     fixed_s: compact.lasers.map((laser) => fixed_s[laser]),
-    parts: parts.map((part) => toSolverPart(compact, part)),
+    parts: parts.map(({ id, demand }) => askedOf(compact, id, demand)),
   });
-  const shares = parts.map((part, p) =>
-    part.demand.shared.map((shared, f) => {
-      const found = solution.shares_s[p][f]
-        .map((load_s, i) => ({ laser: compact.lasers[i], load_s }))
-        .filter((share) => share.load_s > NO_SHARE * shared.load_s);
-      return found.length > 0 ? found : [{ laser: membersOf(shared.set)[0], load_s: shared.load_s }];
-    }),
+  const shares = parts.map(({ demand }, p) =>
+    demand.shared.map(({ set, load_s }, f) => sharesOf(compact, set, load_s, solution.shares_s[p][f])),
   );
   return { exposure_s: solution.best_s, shares, cutsProven: solution.cutsProven };
 }
@@ -100,21 +116,20 @@ export interface Indivisible {
 export function bestPossible(
   compact: Compact,
   fixed_s: readonly Seconds[],
-  shared: readonly { readonly set: LaserSet; readonly load_s: Seconds }[],
+  shared: readonly SharedLoad[],
   whole: readonly Indivisible[],
 ): Bound {
-  const loads: SharedLoad[] = [...shared, ...whole].map((s) => ({
-    mask: compact.toMask(s.set),
-    load_s: s.load_s,
-  }));
-  const bound = lowerBound(
-    compact.lasers.length,
-    compact.lasers.map((laser) => fixed_s[laser]),
-    loads,
-  );
+  const loads = whole.length === 0 ? shared : [...shared, ...whole.map((w) => loadOf(compact, w))];
+  const own = compact.lasers.map((laser) => fixed_s[laser]);
+  const bound = lowerBound(compact.lasers.length, own, loads);
   const largest = whole.reduce<Indivisible | null>((m, w) => (m && m.load_s >= w.load_s ? m : w), null);
   if (largest && largest.load_s > bound.best_s * (1 + NO_SHARE)) {
     return { best_s: largest.load_s, setBy: largest.set };
   }
   return { best_s: bound.best_s, setBy: compact.toSet(bound.setBy) };
 }
+
+const loadOf = (compact: Compact, { set, load_s }: Indivisible): SharedLoad => ({
+  mask: compact.toMask(set),
+  load_s,
+});

@@ -31,6 +31,7 @@ export const rememberedDemand = (section: DividedSection, model: TimeModel, time
   entryOf(section, model, timeFactor).demand;
 
 const sameLasers = (a: readonly number[], b: readonly number[]): boolean => {
+  if (a === b) return true;
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
   return true;
 };
