@@ -164,7 +164,7 @@ function solve(
 
 /** Divides one layer among the lasers. */
 export function allocate(context: RealiseContext, parts: readonly LayerPart[]): Allocation {
-  const compact = compactOf(context.division.on);
+  const compact = compactOf(context.division);
   const sorted = sortParts(context, parts);
   const decided = sorted.decided.filter((part) => part !== null);
   const decided_s = addLoads(

@@ -1,11 +1,11 @@
 /**
  * The plan of one layer: the parts' demands put to the solver, and its answer read back as shares by machine laser.
- * The solver knows only lasers that are on, as 0 … m−1 in machine order. Seconds.
+ * The solver knows only lasers that are on, as 0 … m−1 in the order of their ids, since ties go by id. Seconds.
  */
 import type { PartId } from '../layout/types';
 import type { Seconds } from '../units/types';
-import { membersOf } from '../zoning/lasers';
-import type { LaserSet } from '../zoning/types';
+import { membersOf, only } from '../zoning/lasers';
+import type { Division, LaserSet } from '../zoning/types';
 import type { Demand } from './demand';
 import { solveBalance } from './solver/balance';
 import { lowerBound } from './solver/bound';
@@ -18,8 +18,8 @@ export interface Compact {
   toSet(mask: number): LaserSet;
 }
 
-function makeCompact(on: LaserSet): Compact {
-  const lasers = membersOf(on);
+function makeCompact({ on, laserIds }: Division): Compact {
+  const lasers = membersOf(on).sort((a, b) => (laserIds[a] < laserIds[b] ? -1 : 1));
   const same = lasers.every((laser, i) => laser === i);
   const move = (bits: number, from: (i: number) => number, to: (i: number) => number): number =>
     lasers.reduce((out, _, i) => ((bits >>> from(i)) & 1 ? out | (1 << to(i)) : out), 0);
@@ -32,11 +32,11 @@ function makeCompact(on: LaserSet): Compact {
   };
 }
 
-let last: { readonly on: LaserSet; readonly compact: Compact } | null = null;
+let last: { readonly division: Division; readonly compact: Compact } | null = null;
 
-/** The translation for a set of lasers that are on; the same set gives the same object. */
-export function compactOf(on: LaserSet): Compact {
-  if (last?.on !== on) last = { on, compact: makeCompact(on) };
+/** The translation for a division's lasers that are on; the same division gives the same object. */
+export function compactOf(division: Division): Compact {
+  if (last?.division !== division) last = { division, compact: makeCompact(division) };
   return last.compact;
 }
 
@@ -126,8 +126,11 @@ export function bestPossible(
   if (largest && largest.load_s > bound.best_s * (1 + NO_SHARE)) {
     return { best_s: largest.load_s, setBy: largest.set };
   }
-  return { best_s: bound.best_s, setBy: compact.toSet(bound.setBy) };
+  return { best_s: bound.best_s, setBy: bound.best_s > 0 ? compact.toSet(bound.setBy) : firstOf(compact) };
 }
+
+/** With all loads zero the first laser that is on sets the time. */
+const firstOf = ({ lasers }: Compact): LaserSet => only(Math.min(...lasers));
 
 const loadOf = (compact: Compact, { set, load_s }: Indivisible): SharedLoad => ({
   mask: compact.toMask(set),

@@ -148,7 +148,7 @@ export function rulesOf(
 ): Rules {
   const kept = layout.parts.flatMap((part, i) => (keepsLaser(layout, part) ? [i] : []));
   if (kept.length === 0) return { rules: layout.parts.map(() => FREE), heldByNoZone: [], proven: true };
-  const compact = compactOf(division.on);
+  const compact = compactOf(division);
   const units = kept.flatMap((i) => unitsOf(layout.parts[i], i, sections[i], model));
   const free = layout.parts.flatMap((_, i) => (kept.includes(i) ? [] : [i]));
   const background = backgroundOf(layout, sections, free, model, compact);
