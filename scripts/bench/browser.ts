@@ -77,7 +77,7 @@ console.log(
       ['long tasks', `${longTasks_ms.length}, longest ${ms(longest)}`, `none over ${LONG_TASK_MS} ms`],
       ['frames in which canvas and readout changed', String(together), ''],
       ['frames in which only the canvas changed', String(canvasAlone), ''],
-      ['frames in which only the readout changed', String(readoutAlone), 'none'],
+      ['frames in which only the readout changed (without plumes)', String(readoutAlone), 'none'],
     ],
   ),
 );

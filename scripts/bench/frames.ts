@@ -50,7 +50,11 @@ const startInPage = (readout: string): void => {
     for (const entry of list.getEntries()) watch.longTasks_ms.push(entry.duration);
   });
   tasks.observe({ type: 'longtask' });
-  const texts = new MutationObserver(() => watch.readout.add(frame));
+  // the plumes are deferred by design: they follow when the frame leaves time
+  const deferred = (node: Node): boolean => node.parentElement?.closest('.plumes') != null;
+  const texts = new MutationObserver((records) => {
+    if (records.some(({ target }) => !deferred(target))) watch.readout.add(frame);
+  });
   const element = document.querySelector(readout);
   if (element === null) throw new Error(`nothing at ${readout}`);
   texts.observe(element, { characterData: true, childList: true, attributes: true, subtree: true });

@@ -2,10 +2,13 @@
  * `npm run bench`: the engine beside general-purpose libraries on the same seeded plate, in one run on one machine.
  * Only the ratios carry over to another machine. Leaves with 1 where results differ or a ratio falls short.
  */
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import { allocationBench } from './allocationBench';
 import { layerBench } from './layerBench';
 import { table, times } from './table';
+
+/** Load average at which figures are no longer worth quoting: more is waiting than there are processors. */
+const busy = loadavg()[0]! > cpus().length;
 
 const layer = await layerBench();
 const allocation = await allocationBench();
@@ -22,5 +25,7 @@ console.log(
 console.log(
   `areas agree to 1e-6: ${layer.agreed ? 'yes' : 'NO'}; optimum agrees to 1e-6: ${allocation.agreed ? 'yes' : 'NO'}`,
 );
+if (busy)
+  console.log(`the machine is busy (load ${loadavg()[0]!.toFixed(1)}): run it again when it is quiet`);
 const good = layer.agreed && allocation.agreed && ratios.every(({ ratio, wanted }) => ratio >= wanted);
 process.exit(good ? 0 : 1);

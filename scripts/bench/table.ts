@@ -3,7 +3,10 @@ import type { Timing } from './timing';
 
 export const ms = (value: number): string => `${Number(value.toPrecision(3))} ms`;
 export const times = (value: number): string => `${Number(value.toPrecision(3))} ×`;
-export const timed = ({ median_ms, p95_ms, runs }: Timing): string[] => [
+export const TIMED = ['least', 'median', 'p95', 'runs'];
+export const timed = ({ name, least_ms, median_ms, p95_ms, runs }: Timing): string[] => [
+  name,
+  ms(least_ms),
   ms(median_ms),
   ms(p95_ms),
   String(runs),
