@@ -1,7 +1,8 @@
 /**
- * The plan: the platform from above at the present height. Layers from below: ground and zones, sections at rest,
- * sections under the hand, marks over the parts, the hand's own drawing with the rulers. Each repaints only when what
- * it shows has changed, in the frame of the change.
+ * The plan: the platform from above at the present height. Layers from below: ground, zones and rulers;
+ * sections at rest; what is under the hand, marks over the parts and the hand's own drawing. Each repaints only when
+ * what it shows has changed, in the frame of the change; more layers would cost more than they save, for every layer is
+ * handed on to the screen with every frame.
  */
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { Stage } from 'react-konva/lib/ReactKonvaCore';
@@ -13,6 +14,7 @@ import { drawGround } from './draw/ground';
 import { drawHand } from './draw/hand';
 import { drawOverlay } from './draw/overlay';
 import type { Ctx, Sheet } from './draw/pen';
+import { besideRulers, drawRulers } from './draw/rulers';
 import { drawItems } from './draw/sections';
 import { layerFiguresAt } from './layerAt';
 import { PaintLayer } from './PaintLayer';
@@ -70,18 +72,24 @@ export function Plan() {
   const { division } = analysis;
   const underHover = groundHover(hover);
   const paintGround = useCallback(
-    (ctx: Ctx) => drawGround(ctx, sheet, theme, { machine, division, hover: underHover }),
+    (ctx: Ctx) => {
+      drawGround(ctx, sheet, theme, { machine, division, hover: underHover });
+      drawRulers(ctx, sheet, machine.platform);
+    },
     [sheet, theme, machine, division, underHover],
   );
-  const paintStill = useCallback((ctx: Ctx) => drawItems(ctx, sheet, theme, still), [sheet, theme, still]);
-  const paintLoose = useCallback((ctx: Ctx) => drawItems(ctx, sheet, theme, loose), [sheet, theme, loose]);
-  const paintMarks = useCallback(
-    (ctx: Ctx) => drawOverlay(ctx, sheet, { theme, analysis, layer, items, view: { selection, hover } }),
-    [sheet, theme, analysis, layer, items, selection, hover],
+  const paintStill = useCallback(
+    (ctx: Ctx) => besideRulers(ctx, sheet, () => drawItems(ctx, sheet, theme, still)),
+    [sheet, theme, still],
   );
-  const paintHand = useCallback(
-    (ctx: Ctx) => drawHand(ctx, sheet, machine.platform, { draft, cross }),
-    [sheet, machine.platform, draft, cross],
+  const paintLive = useCallback(
+    (ctx: Ctx) =>
+      besideRulers(ctx, sheet, () => {
+        drawItems(ctx, sheet, theme, loose);
+        drawOverlay(ctx, sheet, { theme, analysis, layer, items, view: { selection, hover } });
+        drawHand(ctx, sheet, { draft, cross });
+      }),
+    [sheet, theme, loose, analysis, layer, items, selection, hover, draft, cross],
   );
   const ready = size.width > 0 && size.height > 0;
   return (
@@ -102,9 +110,7 @@ export function Plan() {
           <Stage width={size.width} height={size.height} listening={false}>
             <PaintLayer paint={paintGround} />
             <PaintLayer paint={paintStill} />
-            <PaintLayer paint={paintLoose} />
-            <PaintLayer paint={paintMarks} />
-            <PaintLayer paint={paintHand} />
+            <PaintLayer paint={paintLive} />
           </Stage>
           <PlanHint />
           <PlanHandles host={host} size={size} onPress={pressHandle} />
