@@ -9,8 +9,10 @@ export function FirstRun() {
   if (dismissed) return null;
   return (
     <p className="first-run">
-      This is a demo plate. Drag a part or a zone line and watch the lasers at the right; open your own
-      outlines from the file menu.
+      <span>
+        Drag a part or a zone line and watch the lasers at the right; open your own outlines from the file
+        menu.
+      </span>
       <button
         type="button"
         className="button"

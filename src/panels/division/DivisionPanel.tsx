@@ -9,13 +9,6 @@ import { useEdit } from '../useEdit';
 import { CrossingFields, SharedBandFields, StripFields } from './LineFields';
 import { ZoneLaserFields } from './ZoneLaserFields';
 
-const TITLES = {
-  quadrants: 'QUADRANTS',
-  strips: 'STRIPS',
-  wholeField: 'WHOLE FIELD',
-  drawn: 'DRAWN ZONES',
-} as const;
-
 export function DivisionPanel() {
   const edit = useEdit();
   const zoning = useBench((state) => state.layout.zoning);
@@ -23,14 +16,17 @@ export function DivisionPanel() {
   const allocation = useBench((state) => state.layout.allocation);
   return (
     <div className="fields-panel">
-      <Block title={TITLES[zoning.strategy]}>
-        {zoning.strategy === 'quadrants' && <CrossingFields zoning={zoning} platform={platform} />}
-        {zoning.strategy === 'strips' && <StripFields zoning={zoning} platform={platform} />}
-        {'sharedBand_mm' in zoning && (
+      {'sharedBand_mm' in zoning && (
+        <Block title={zoning.strategy === 'quadrants' ? 'QUADRANTS' : 'STRIPS'}>
+          {zoning.strategy === 'quadrants' ? (
+            <CrossingFields zoning={zoning} platform={platform} />
+          ) : (
+            <StripFields zoning={zoning} platform={platform} />
+          )}
           <SharedBandFields width_mm={zoning.sharedBand_mm} platform={platform} />
-        )}
-      </Block>
-      <Block title="LASERS OF THE ZONES">
+        </Block>
+      )}
+      <Block title={zoning.strategy === 'drawn' ? 'DRAWN ZONES' : 'LASERS OF THE ZONES'}>
         <ZoneLaserFields zoning={zoning} />
       </Block>
       <Block title="SHARED LOAD">

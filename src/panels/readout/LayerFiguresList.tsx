@@ -10,6 +10,8 @@ import { Figure } from './Figure';
 const NOTHING = '–';
 /** Differences under a millisecond are rounding. */
 const SMALLEST_COST_S = 5e-4;
+/** Areas below this read 0.00; rounding of outlines, not a gap between zones. */
+const SMALLEST_SHOWN_MM2 = 0.005;
 
 function slowest(figures: LayerFigures | undefined): number {
   const loads = figures?.lasers.map((laser) => (laser.on ? laser.load_s : -1)) ?? [];
@@ -56,7 +58,7 @@ export function LargeFigures({ figures }: { readonly figures: LayerFigures | und
 export function SmallFigures({ figures }: { readonly figures: LayerFigures | undefined }) {
   const show = (text: (figures: LayerFigures) => string): string =>
     figures === undefined ? NOTHING : text(figures);
-  const open = (figures?.unassigned_mm2 ?? 0) > 0;
+  const open = (figures?.unassigned_mm2 ?? 0) >= SMALLEST_SHOWN_MM2;
   return (
     <div className="small-figures">
       <Figure
