@@ -158,8 +158,18 @@ describe('where handles stand', () => {
   });
 
   it('keeps two arrows from the same edge apart', () => {
-    const [gas, blade] = ([1, -1] as const).map((side) => streamPlace(270, side, platform, camera, size));
-    expect(Math.abs(gas.left - blade.left)).toBeGreaterThanOrEqual(36);
+    for (let towards = 0; towards < 360; towards += 15) {
+      for (const [centreX_mm, centreY_mm, pxPerMm] of [
+        [0, 0, 1.2],
+        [-40, 60, 4],
+        [160, -160, 40],
+      ]) {
+        const [gas, blade] = ([1, -1] as const).map((side) =>
+          streamPlace(towards, side, platform, { centreX_mm, centreY_mm, pxPerMm }, size),
+        );
+        expect(Math.hypot(gas.left - blade.left, gas.top - blade.top)).toBeGreaterThanOrEqual(36);
+      }
+    }
   });
 
   it('sets grips at both ends of a line while it is in sight, and none while it is not', () => {
