@@ -15,21 +15,15 @@ import { edgePoint, lineEnds } from './lineEnds';
 export const HALF_TARGET_PX: Px = 12;
 const STREAM_OUT_PX: Px = 26;
 const STREAM_ASIDE_PX: Px = 30;
-/** An arrow with its name, and two of them side by side. */
 const STREAM_HALF_PX: Px = 18;
-const STREAM_ROOM_PX: Px = 62;
 const GRIP_OUT_PX: Px = 10;
 const TURN_OUT_PX: Px = 26;
 
-export const keepInside = (p: ScreenPoint, size: Size, room: Px): ScreenPoint => ({
-  left: Math.min(size.width - room, Math.max(RULER_LEFT_PX + room, p.left)),
-  top: Math.min(size.height - RULER_BOTTOM_PX - room, Math.max(room, p.top)),
+/** The nearest place with so much room to the canvas' edges and rulers. */
+export const keepInside = (p: ScreenPoint, size: Size, roomX: Px, roomY = roomX): ScreenPoint => ({
+  left: Math.min(size.width - roomX, Math.max(RULER_LEFT_PX + roomX, p.left)),
+  top: Math.min(size.height - RULER_BOTTOM_PX - roomY, Math.max(roomY, p.top)),
 });
-
-const inside = (p: ScreenPoint, size: Size, room: Px): boolean => {
-  const kept = keepInside(p, size, room);
-  return kept.left === p.left && kept.top === p.top;
-};
 
 const radians = (angle: Degrees): number => (angle * Math.PI) / 180;
 
@@ -46,9 +40,11 @@ export const streamPlace = (
   const out = { x: Math.cos(from), y: Math.sin(from) };
   const outside = { left: edge.left + out.x * STREAM_OUT_PX, top: edge.top - out.y * STREAM_OUT_PX };
   // Kept inside before they are set apart, so that two arrows never stand on one another.
-  const anchor = keepInside(outside, size, STREAM_ROOM_PX);
+  const room = (share: number): Px => STREAM_HALF_PX + Math.abs(share) * STREAM_ASIDE_PX;
+  const anchor = keepInside(outside, size, room(out.y), room(out.x));
   const aside = side * STREAM_ASIDE_PX;
-  const at = { left: anchor.left - out.y * aside, top: anchor.top - out.x * aside };
+  return { left: anchor.left - out.y * aside, top: anchor.top - out.x * aside };
+};
   const near = { left: outside.left - out.y * aside, top: outside.top - out.x * aside };
   return inside(near, size, STREAM_HALF_PX) ? near : keepInside(at, size, STREAM_HALF_PX);
 };
