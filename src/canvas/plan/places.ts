@@ -45,9 +45,6 @@ export const streamPlace = (
   const aside = side * STREAM_ASIDE_PX;
   return { left: anchor.left - out.y * aside, top: anchor.top - out.x * aside };
 };
-  const near = { left: outside.left - out.y * aside, top: outside.top - out.x * aside };
-  return inside(near, size, STREAM_HALF_PX) ? near : keepInside(at, size, STREAM_HALF_PX);
-};
 
 /** On which side of an arrow its name stands: away from the middle of the edge. */
 export const streamTagSide = (towards: Degrees, side: 1 | -1): 'above' | 'below' | 'left' | 'right' => {
