@@ -18,8 +18,8 @@ import type { Border, BorderLine, DividedSection, Fragment } from './types';
 
 /** Rounding of the polygon engine: smaller regions are neither fragments nor unassigned area. */
 const DUST_MM2 = 1e-5;
-/** Relative rounding of a section's area that is not unassigned area. */
-const ROUNDING = 1e-7;
+/** The polygon engine moves an outline by up to half its unit of about 8e-6 mm: so much along an outline is not unassigned. */
+const ROUNDING_MM = 4e-6;
 
 const holdsBox = (planes: readonly HalfPlane[], box: Box): boolean =>
   planes.every((h) => farthest(box, h) <= h.c);
@@ -142,7 +142,9 @@ class Divided implements DividedSection {
     this.area_mm2 = slab.area_mm2;
     let missing = slab.area_mm2;
     for (const fragment of fragments) missing -= fragment.area_mm2;
-    this.unassigned_mm2 = missing > Math.max(DUST_MM2, ROUNDING * slab.area_mm2) ? missing : 0;
+    let outline_mm = 0;
+    for (const island of slab.islands) outline_mm += island.measures.outline_mm;
+    this.unassigned_mm2 = missing > DUST_MM2 + ROUNDING_MM * outline_mm ? missing : 0;
   }
   get section(): Region {
     return this.slab.section;
