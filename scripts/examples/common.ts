@@ -83,19 +83,19 @@ export const fromCorner =
 
 type Own = Pick<Layout, 'name' | 'note' | 'shapes' | 'parts' | 'zoning'> & Partial<Layout>;
 /** A layout on the 400 mm machine with the process for hand computation, but for what `own` says. */
-export const example = (own: Own): Layout => ({
+export const example = ({ name, note, shapes, parts, zoning, ...rest }: Own): Layout => ({
   format: 'evenplate-layout',
   version: 1,
-  name: own.name,
-  note: own.note,
+  name,
+  note,
   machine: machine(400),
   process: HAND_PROCESS,
-  shapes: own.shapes,
-  parts: own.parts,
-  zoning: own.zoning,
+  shapes,
+  parts,
+  zoning,
   allocation: 'balanced',
   limits: DEFAULT_LIMITS,
-  ...own,
+  ...rest,
 });
 export const FOUR = ['L1', 'L2', 'L3', 'L4'];
 export const QUADRANTS: Layout['zoning'] = {

@@ -87,6 +87,13 @@ describe('plates whose figures are known', () => {
     expect(reportOf(layout).problems).toEqual([]);
   });
 
+  test('the cap of the mushroom collides with the neighbour of its stem', () => {
+    const { problems, layer } = reportOf(open('mushroom.json'), 60);
+    expect(layer.sectionArea_mm2).toBeCloseTo(Math.PI * 50 ** 2, 0);
+    expect(problems.map((problem) => problem.part)).toContain('Mushroom');
+    expect(problems.every((problem) => problem.text.length > 10)).toBe(true);
+  });
+
   test('twelve fins cost more than a block of the same area', () => {
     const { lasers } = reportOf(open('thin-walls.json'));
     expect(lasers.map((laser) => laser.scanArea_mm2)).toEqual([

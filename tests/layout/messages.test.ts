@@ -1,9 +1,17 @@
 // One table of messages with stable codes: each says what is wrong and what to do,
 // and a sentence built from it holds every word that it asks for.
 import { describe, expect, test } from 'vitest';
+import { FILE_MESSAGES } from '../../src/layout/messages/fileMessages';
+import { OUTLINE_MESSAGES } from '../../src/layout/messages/outlineMessages';
+import { PLATE_MESSAGES } from '../../src/layout/messages/plateMessages';
 import { messageAdvice, MESSAGES, messageText, type MessageCode } from '../../src/layout/messages';
 
 const codes = Object.keys(MESSAGES) as MessageCode[];
+
+test('no code stands in two parts of the table', () => {
+  const parts = [FILE_MESSAGES, OUTLINE_MESSAGES, PLATE_MESSAGES];
+  expect(parts.flatMap((part) => Object.keys(part)).sort()).toEqual([...codes].sort());
+});
 
 describe.each(codes)('%s', (code) => {
   const { text, advice } = MESSAGES[code];

@@ -1,0 +1,74 @@
+/**
+ * Problems of a well-formed layout: it opens and lists them. The rules of the table stand in messages.ts.
+ */
+import type { Message } from './message';
+
+export const PLATE_MESSAGES = {
+  // problems of a well-formed layout (it opens and lists them)
+  'part-off-platform': {
+    text: '{part} stands off the platform by {area} mm².',
+    advice: 'Move it inside the platform outline.',
+    blocks: true,
+  },
+  'part-in-margin': {
+    text: '{part} reaches {by} mm into the margin of the platform.',
+    advice: 'Keep parts {margin} mm away from the edges of the platform.',
+    blocks: false,
+  },
+  'part-in-keep-out': {
+    text: '{part} covers {area} mm² of a keep-out.',
+    advice: 'Move it off the keep-out.',
+    blocks: true,
+  },
+  'part-too-high': {
+    text: '{part} is {height} mm high.',
+    advice: 'The machine builds up to {limit} mm; lay the part down or divide it.',
+    blocks: true,
+  },
+  'part-out-of-reach': {
+    text: 'No laser that is on reaches {area} mm² of {part}.',
+    advice: 'Move it into the reach of a laser, or switch on the laser that reaches it.',
+    blocks: true,
+  },
+  'parts-overlap': {
+    text: '{part} and {other} overlap by {area} mm² seen from above.',
+    advice: 'Move one of them; parts may not share a place at any height.',
+    blocks: true,
+  },
+  'parts-too-close': {
+    text: '{part} and {other} stand {gap} mm apart.',
+    advice: 'Keep parts {spacing} mm apart (a setting of the layout).',
+    blocks: false,
+  },
+
+  'part-unassigned': {
+    text: 'Up to {area} mm² of a section of {part} is exposed by no laser.',
+    advice: 'Move the part into a zone, widen the zone or its reach, or switch its laser on.',
+    blocks: true,
+  },
+  'all-lasers-off': {
+    text: 'All lasers are off.',
+    advice: 'Switch at least one laser on.',
+    blocks: true,
+  },
+  'pinned-laser-off': {
+    text: '{part} is pinned to {laser}, which is off.',
+    advice: 'Switch {laser} on or free the part.',
+    blocks: true,
+  },
+  'pinned-out-of-reach': {
+    text: '{laser}, to which {part} is pinned, does not reach {area} mm² of it.',
+    advice: 'Move the part into the reach of {laser}, or free it.',
+    blocks: true,
+  },
+  'part-held-by-no-zone': {
+    text: '{part} should stay with one laser, but no zone holds it whole: it is cut along the zones.',
+    advice: 'Move it into one zone, widen a zone or the shared band, or allow seams.',
+    blocks: true,
+  },
+  'outline-repaired': {
+    text: 'An outline of the shape {shape} crosses itself and was repaired by the even-odd rule.',
+    advice: 'Compare its area with the drawing and correct the outline there.',
+    blocks: false,
+  },
+} as const satisfies Record<string, Message>;
