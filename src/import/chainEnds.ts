@@ -7,7 +7,10 @@
 /** Ends this close are at the same place: half the last of five decimals of a millimetre. */
 const SAME_mm = 5e-6;
 /** Ends looked at around one end; more lie there only in a drawing made to be slow. */
-const MOST_NEIGHBOURS = 200;
+const MOST_NEIGHBOURS = 32;
+
+/** Pairs kept; a drawing with loose ends has about one per end. */
+const MOST_PAIRS = 1_000_000;
 
 /** Ends by number: end 2e is where edge e begins, end 2e + 1 where it stops. */
 export interface Ends {
@@ -94,7 +97,7 @@ function pairsWithin(ends: Ends, members: readonly number[], gap: number): Pair[
   const pairs: Pair[] = [];
   eachPair(ends, members, gap, (i, j, d) => {
     const sameEdge = i >> 1 === j >> 1;
-    if (!sameEdge || ends.length[i >> 1] > 3 * gap) pairs.push({ i, j, d });
+    if (pairs.length < MOST_PAIRS && (!sameEdge || ends.length[i >> 1] > 3 * gap)) pairs.push({ i, j, d });
   });
   return pairs.sort((a, b) => a.d - b.d || a.i - b.i || a.j - b.j);
 }
@@ -109,8 +112,11 @@ export function nodesOf(ends: Ends, gap_mm: number): Int32Array {
   if (gap_mm > SAME_mm) {
     for (const { i, j } of pairsWithin(ends, all.filter(lonely), gap_mm))
       if (lonely(i) && lonely(j)) groups.join(i, j);
-    if (all.some(lonely))
-      for (const { i, j } of pairsWithin(ends, all, gap_mm)) if (lonely(i) || lonely(j)) groups.join(i, j);
+    if (all.some(lonely)) {
+      // One end stands for each node.
+      const nodes = all.filter((i) => groups.of(i) === i);
+      for (const { i, j } of pairsWithin(ends, nodes, gap_mm)) if (lonely(i) || lonely(j)) groups.join(i, j);
+    }
   }
   return Int32Array.from(all, (i) => groups.of(i));
 }

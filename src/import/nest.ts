@@ -9,6 +9,7 @@ import { reversed, ringContains, ringInRing, signedArea } from '../geometry/ring
 import type { Box, Ring } from '../geometry/types';
 import type { LayoutRing, Point } from '../layout/types';
 import { layoutBox, type FoundRing } from './rings';
+import { isTangled } from './tangle';
 import type { ImportShape } from './types';
 
 interface Nested extends FoundRing {
@@ -31,16 +32,7 @@ const SAME_mm = 0.001;
 /** Sorts rings into shapes, in the order of their outer rings. */
 export function nest(found: readonly FoundRing[]): Nesting {
   const { kept, duplicates } = distinct(found);
-  const order = kept.map((_, i) => i).sort((a, b) => kept[b].area - kept[a].area || a - b);
-  order.forEach((i, rank) => {
-    for (let k = rank - 1; k >= 0; k--) {
-      const around = kept[order[k]];
-      if (!boxInside(kept[i].box, around.box) || !liesInside(kept[i].ring, around.ring)) continue;
-      kept[i].parent = order[k];
-      kept[i].depth = around.depth + 1;
-      break;
-    }
-  });
+  findParents(kept);
   const holesOf = kept.map((): Nested[] => []);
   for (const ring of kept) if (ring.depth % 2 === 1) holesOf[ring.parent].push(ring);
   const names = new Map<string, number>();
@@ -56,11 +48,26 @@ export function nest(found: readonly FoundRing[]): Nesting {
   return { shapes, box, duplicates, repaired };
 }
 
-const boxInside = (inner: Box, outer: Box): boolean =>
-  inner.minX >= outer.minX - SAME_mm &&
-  inner.maxX <= outer.maxX + SAME_mm &&
-  inner.minY >= outer.minY - SAME_mm &&
-  inner.maxY <= outer.maxY + SAME_mm;
+/** Sets each ring's parent, the smallest ring around it, and its depth. */
+function findParents(rings: readonly Nested[]): void {
+  const order = rings.map((_, i) => i).sort((a, b) => rings[b].area - rings[a].area || a - b);
+  // Boxes in order of size, in flat arrays: with thousands of rings almost all pairs end at the first comparison.
+  const minX = Float64Array.from(order, (i) => rings[i].box.minX - SAME_mm);
+  const maxX = Float64Array.from(order, (i) => rings[i].box.maxX + SAME_mm);
+  const minY = Float64Array.from(order, (i) => rings[i].box.minY - SAME_mm);
+  const maxY = Float64Array.from(order, (i) => rings[i].box.maxY + SAME_mm);
+  order.forEach((i, rank) => {
+    const { box, ring } = rings[i];
+    for (let k = rank - 1; k >= 0; k--) {
+      if (box.minX < minX[k] || box.maxX > maxX[k] || box.minY < minY[k] || box.maxY > maxY[k]) continue;
+      const around = rings[order[k]];
+      if (!liesInside(ring, around.ring)) continue;
+      rings[i].parent = order[k];
+      rings[i].depth = around.depth + 1;
+      break;
+    }
+  });
+}
 
 /** Points tried before a ring counts as inside another. */
 const MOST_TRIED = 64;
@@ -132,6 +139,7 @@ function uniteHoles(holes: readonly Nested[]): FoundRing[] | null {
   const meet = holes.some((a, i) => holes.some((b, j) => j > i && boxesMeet(a.box, b.box)));
   if (!meet) return null;
   const rings = holes.map(({ ring }) => (signedArea(ring) > 0 ? ring : reversed(ring)));
+  if (isTangled(rings)) return null;
   const { region, repaired } = clean(rings, 'nonZero');
   return repaired ? region.map((ring) => ({ ring, circle: null, name: holes[0].name })) : null;
 }

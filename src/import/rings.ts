@@ -10,6 +10,7 @@ import type { Box, Ring } from '../geometry/types';
 import type { Circle } from '../layout/types';
 import { halfAxes, FULL_TURN, type ArcCurve, type Curve } from './curve';
 import { FURTHEST_mm } from './limits';
+import { isTangled } from './tangle';
 import type { UnitFound } from './types';
 
 /** A ring on its way to becoming the outside or a hole of a shape. */
@@ -86,6 +87,8 @@ export interface Cleaned {
   readonly rings: readonly FoundRing[];
   readonly repaired: boolean;
   readonly far_mm: number;
+  /** Too tangled to be put right; nothing was read. */
+  readonly tangled: boolean;
 }
 
 /** Largest coordinate; Infinity where one is no number. */
@@ -99,7 +102,8 @@ function furthest(walks: readonly Walk[]): number {
 /** The walks of one element under its fill rule. */
 export function cleanWalks(walks: readonly Walk[], fill: Fill, name: string): Cleaned {
   const far_mm = furthest(walks);
-  if (far_mm > FURTHEST_mm) return { rings: [], repaired: false, far_mm };
+  const nothing: Cleaned = { rings: [], repaired: false, far_mm, tangled: false };
+  if (far_mm > FURTHEST_mm) return nothing;
   const given: { ring: Ring; circle: Circle | null }[] = [];
   for (const { points, curves } of walks) {
     const polygon = polygonOf(points);
@@ -107,13 +111,13 @@ export function cleanWalks(walks: readonly Walk[], fill: Fill, name: string): Cl
     const circle = circleOf(curves, signedArea(polygon));
     given.push({ ring: circle === null ? polygon : turned(circle, polygon), circle });
   }
-  if (given.length === 1 && given[0].circle !== null)
-    return { rings: [{ ...given[0], name }], repaired: false, far_mm };
+  if (given.length === 1 && given[0].circle !== null) return { ...nothing, rings: [{ ...given[0], name }] };
   const circles = given.filter((entry) => entry.circle !== null);
   const rings = given.map((entry) => entry.ring);
+  if (rings.length > 0 && isTangled(rings)) return { ...nothing, tangled: true };
   const { region, repaired } = clean(rings, fill);
   const found = region.map((ring) => ({ ring, circle: sameRing(circles, ring), name }));
-  return { rings: found.filter((entry) => polygonOf([...entry.ring]) !== null), repaired, far_mm };
+  return { ...nothing, rings: found.filter((entry) => polygonOf([...entry.ring]) !== null), repaired };
 }
 
 /** The circle's polygon, running the way the drawn one ran (a non-zero fill depends on it). */

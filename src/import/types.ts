@@ -52,7 +52,7 @@ export type LeftOutKind =
   | 'tilted' // not parallel to the drawing's plane
   | 'missing' // names a block or element that the file does not hold, or itself
   | 'clip' // a clip path or mask was not applied
-  | 'broken' // its data cannot be read
+  | 'broken' // its data cannot be read, or it crosses itself thousands of times
   | 'other'; // an object of a kind that holds no outline
 
 export interface LeftOut {

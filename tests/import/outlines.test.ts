@@ -9,7 +9,19 @@ import { MESSAGES, messageText } from '../../src/layout/messages';
 import type { Fault } from '../../src/layout/result';
 import { readLayoutValue } from '../../src/layout/read';
 import { emptyLayout } from '../../src/layout/defaults';
-import { SETTINGS, dxf, dxfCircle, dxfLine, dxfObject, fixture, only, opened, refused, svg } from './drawing';
+import {
+  SETTINGS,
+  dxf,
+  dxfCircle,
+  dxfLine,
+  dxfObject,
+  fixture,
+  leftOut,
+  only,
+  opened,
+  refused,
+  svg,
+} from './drawing';
 
 const FIXTURES = [
   'slotted-plate.dxf',
@@ -90,6 +102,15 @@ describe('refused files', () => {
     const rows = dxfObject(0, 'INSERT', 8, 'A', 2, 'B', 10, 0, 20, 0, 70, 30000, 71, 30000, 44, 20, 45, 20);
     const block = dxfObject(0, 'BLOCK', 2, 'B', 10, 0, 20, 0) + dxfCircle(0, 0, 5) + dxfObject(0, 'ENDBLK');
     expect(refused(dxf(rows, { blocks: block }))).toBe('outlines-too-much');
+  });
+
+  test('an outline that crosses itself thousands of times is left out, one that does so a few times is put right', () => {
+    const walk = (n: number): string =>
+      svg(
+        `<path d="M${Array.from({ length: n }, (_, i) => `${(i * 37) % 100} ${(i * i * 13) % 97}`).join('L')}z"/>`,
+      );
+    expect(leftOut(opened(walk(2000)))).toEqual({ broken: 1 });
+    expect(opened(svg('<path d="M0 0L10 10L10 0L0 10z"/>')).repaired).toBe(1);
   });
 
   test('a harmless document type and a byte order mark are accepted', () => {

@@ -1,6 +1,6 @@
 /**
  * DXF text to its objects. The format is pairs of lines, a group code and a value; code 0 begins an object (DXF
- * Reference, "Group codes" [memory]). Read by our own scanner: the parser at hand waits for ever on some damaged
+ * Reference, "Group codes" [memory]). Read by our own scanner: npm dxf-parser 1.1.2 waits for ever on some damaged
  * files and loses vertices, weights and mirrored circles. Lengths stay in the drawing's units here.
  */
 import { fail, ok, type Result } from '../../layout/result';

@@ -37,7 +37,7 @@ export function readDxf(
   let far_mm = 0;
   for (const { name, ...walk } of walks) {
     const cleaned = cleanWalks([walk], 'evenOdd', name);
-    if (cleaned.rings.length === 0) leftOut.add('no-area', name);
+    if (cleaned.rings.length === 0) leftOut.add(cleaned.tangled ? 'broken' : 'no-area', name);
     if (cleaned.repaired) repaired += 1;
     far_mm = Math.max(far_mm, cleaned.far_mm);
     rings.push(...cleaned.rings);

@@ -161,9 +161,10 @@ class Walker {
       if (!this.budget.takePoints(points.length / 2)) return;
       walks.push({ curves, points });
     }
-    const { rings, repaired, far_mm } = cleanWalks(walks, paint.rule, name || node.tag);
+    const { rings, repaired, far_mm, tangled } = cleanWalks(walks, paint.rule, name || node.tag);
     this.far_mm = Math.max(this.far_mm, far_mm);
-    if (rings.length === 0 && subpaths.length > 0)
+    if (tangled) this.leftOut.add('broken', name || node.tag);
+    else if (rings.length === 0 && subpaths.length > 0)
       this.leftOut.add(paint.stroked ? 'stroke' : 'no-area', name || node.tag);
     if (repaired) this.repaired += 1;
     this.rings.push(...rings);
