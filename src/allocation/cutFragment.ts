@@ -28,6 +28,8 @@ export interface CutFragment {
   readonly total_s: Seconds;
   /** Load with n·p ≤ c. */
   loadBelow(c: Mm): Seconds;
+  /** Load that a cut at c adds on each side as a seam. */
+  seamLoad(c: Mm): Seconds;
   /** True where a cut at c leaves two connected sides. */
   leavesTwo(c: Mm): boolean;
 }
@@ -92,6 +94,7 @@ function makeCutFragment(
     hatch,
     total_s: loadBelow(region.max),
     loadBelow,
+    seamLoad: (c) => timeFactor * model.perSeam * region.chord(c),
     leavesTwo: (c) => leavesTwo(c) || cutsInTwo(fragment.region.rings, { nx, ny, c }),
   };
 }

@@ -20,15 +20,35 @@ export interface Draft {
 
 export const keepsSeveral = (draft: Draft): boolean => draft.shares_s.filter((share) => share > 0).length > 1;
 
+/** Lasers that keep a share, and the cuts between them. */
+function standing(draft: Draft): { lasers: number[]; positions: Mm[] } {
+  const lasers: number[] = [];
+  const positions: Mm[] = [];
+  let sum = 0;
+  draft.shares_s.forEach((share, i) => {
+    if (share <= 0) return;
+    if (lasers.length > 0) positions.push(placeCut(draft.cut, sum));
+    lasers.push(draft.lasers[i]);
+    sum += share;
+  });
+  return { lasers, positions };
+}
+
 /** Where the draft stands now. */
 export function fateOf(draft: Draft): Fate {
-  const kept = draft.lasers.flatMap((laser, i) =>
-    draft.shares_s[i] > 0 ? [{ laser, share: draft.shares_s[i] }] : [],
-  );
-  if (kept.length === 1) return { kind: 'laser', laser: kept[0].laser };
-  let sum = 0;
-  const positions = kept.slice(0, -1).map(({ share }) => placeCut(draft.cut, (sum += share)));
-  return { kind: 'cut', cut: draft.cut, lasers: kept.map(({ laser }) => laser), positions };
+  const { lasers, positions } = standing(draft);
+  if (lasers.length === 1) return { kind: 'laser', laser: lasers[0] };
+  return { kind: 'cut', cut: draft.cut, lasers, positions };
+}
+
+/** Adds `sign` times the load that the draft's cuts put on the lasers beside them as seams. */
+export function addSeams(draft: Draft, loads_s: Seconds[], sign: 1 | -1): void {
+  const { lasers, positions } = standing(draft);
+  positions.forEach((c, i) => {
+    const load = sign * draft.cut.seamLoad(c);
+    loads_s[lasers[i]] += load;
+    loads_s[lasers[i + 1]] += load;
+  });
 }
 
 const MARGIN_MM: Mm = 1e-6;

@@ -14,12 +14,12 @@ import type { Division } from '../zoning/types';
 import { cutFragment } from './cutFragment';
 import { assembleByFigures, cutByPolygons, type CutPart } from './cutPart';
 import type { Demand } from './demand';
-import { fateOf, keepsSeveral, mendCrumbs, type Draft } from './draft';
+import { addSeams, fateOf, keepsSeveral, mendCrumbs, type Draft } from './draft';
 import type { Fate } from './fate';
 import { orderAlong } from './order';
 import type { Share } from './plan';
 import { assembleUncut } from './remembered';
-import { spread } from './spread';
+import { Spreader } from './spread';
 
 export interface RealiseContext {
   readonly machine: Machine;
@@ -107,25 +107,44 @@ class PartInMaking {
   }
 }
 
-/** Shares that even out the loads just realised; the largest change. */
-function respread(drafts: readonly Draft[], loads_s: readonly Seconds[]): Seconds {
-  const moving = drafts.filter((d) => d.held < 0 && keepsSeveral(d));
-  const rest = [...loads_s];
-  for (const d of moving) d.lasers.forEach((laser, i) => (rest[laser] -= d.shares_s[i]));
-  const cuts = moving.map((d) => ({ lasers: d.lasers, total_s: d.cut.total_s, shares_s: d.shares_s }));
-  const next = spread(cuts, rest);
-  let most = 0;
-  moving.forEach((d, i) => {
-    next[i].forEach((share, k) => (most = Math.max(most, Math.abs(share - d.shares_s[k]))));
-    d.shares_s = next[i];
-  });
-  return most;
-}
-
 /** Shares that move by less than this part of the slowest load have settled. */
 const SETTLED = 1e-7;
 const MOST_ROUNDS = 8;
 const MOST_SETTLINGS = 6;
+
+/** Gives the drafts new shares; the largest change. */
+function take(drafts: readonly Draft[], next: readonly Seconds[][]): Seconds {
+  let most = 0;
+  drafts.forEach((draft, i) => {
+    next[i].forEach((share, k) => (most = Math.max(most, Math.abs(share - draft.shares_s[k]))));
+    draft.shares_s = next[i];
+  });
+  return most;
+}
+
+/**
+ * Shares that even out loads as they came out. Only the cuts' own seams change as cuts move, so the shares are followed
+ * by these alone; true where any moved.
+ */
+function respread(drafts: readonly Draft[], loads_s: readonly Seconds[]): boolean {
+  const moving = drafts.filter((d) => d.held < 0 && keepsSeveral(d));
+  const settled = SETTLED * Math.max(...loads_s);
+  const bare = [...loads_s];
+  for (const draft of moving) {
+    draft.lasers.forEach((laser, i) => (bare[laser] -= draft.shares_s[i]));
+    addSeams(draft, bare, -1);
+  }
+  const cuts = moving.map((d) => ({ lasers: d.lasers, total_s: d.cut.total_s, shares_s: d.shares_s }));
+  const spreader = new Spreader(cuts, loads_s.length);
+  let moved = false;
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const rest = [...bare];
+    for (const draft of moving) addSeams(draft, rest, 1);
+    if (take(moving, spreader.spread(rest)) <= settled) break;
+    moved = true;
+  }
+  return moved;
+}
 
 export function addLoads(loads_s: Seconds[], parts: readonly AssembledPart[]): Seconds[] {
   for (const part of parts) for (const piece of part.pieces) loads_s[piece.laser] += piece.load_s;
@@ -141,7 +160,7 @@ function evenOut(
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const loads = [...settled_s];
     for (const { assembled } of making) addLoads(loads, [assembled]);
-    if (respread(drafts, loads) <= SETTLED * Math.max(...loads)) return;
+    if (!respread(drafts, loads)) return;
     for (const part of making) part.make();
   }
 }

@@ -6,6 +6,7 @@
  * equal within 1e-9 of the time.
  */
 import type { BalanceProblem, BalanceSolution } from '../types';
+import { solveBands } from './bands/solve';
 import { lowerBound } from './bound';
 import { fewestCuts } from './cuts';
 import { flatten, loadsOf } from './flatten';
@@ -76,9 +77,16 @@ type FixedLasers = (group: Group, rest: readonly Fragment[]) => Map<number, numb
  * An empty problem is solved by zeros. Deterministic. Throws where a set names no laser or a load is negative.
  */
 export function solveBalance(problem: BalanceProblem, options: BalanceOptions = {}): BalanceSolution {
-  const { laserCount, fixed_s, parts } = problem;
+  const { laserCount, parts } = problem;
   requireLaserCount(laserCount);
   const order = orderOf(parts);
+  const budget = { left: options.work ?? DEFAULT_WORK };
+  return solveBands(problem, order, budget) ?? solveGeneral(problem, order, budget);
+}
+
+/** Sets of any lasers, joined in any way. */
+function solveGeneral(problem: BalanceProblem, order: readonly number[], budget: Budget): BalanceSolution {
+  const { laserCount, fixed_s, parts } = problem;
   const bound = lowerBound(
     laserCount,
     fixed_s,
@@ -99,7 +107,6 @@ export function solveBalance(problem: BalanceProblem, options: BalanceOptions = 
     new Map(
       rest.map(({ part }) => [part, lasers.reduce((set, k, i) => set | (((used[part]! >>> k) & 1) << i), 0)]),
     );
-  const budget = { left: options.work ?? DEFAULT_WORK };
   let cutsProven = true;
   for (const group of groups) {
     const proven = solveGroup(group, heldIn, bound.best_s, budget, ({ part, fragment }, k, load_s) => {

@@ -50,8 +50,13 @@ function boundBySubsets(
     requireMask(mask, laserCount);
     reach[mask]! += load_s;
   }
-  sumOverSubsets(reach, laserCount);
-  return largestRatio(reach, laserCount);
+  return boundOfReach(reach, laserCount);
+}
+
+/** The same from the load of every exact set of 1 to 12 lasers, which is overwritten. */
+export function boundOfReach(loads_s: Float64Array, laserCount: number): Bound {
+  sumOverSubsets(loads_s, laserCount);
+  return largestRatio(loads_s, laserCount);
 }
 
 function boundByFlow(fixed_s: readonly Seconds[], shared: readonly SharedLoad[]): Bound {

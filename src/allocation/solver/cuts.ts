@@ -9,11 +9,13 @@ import type { Groups } from './flow';
 import type { Fragment, Group, Item } from './groups';
 import { bestFit, copyOf, take, type Slack } from './slack';
 import { repair } from './repair';
-import { lowestOf } from './sets';
-import { equalsOf, searchTree, twinsOf, type Budget, type Tree } from './tree';
+import { lowestOf, sizeOf } from './sets';
+import { equalsOf, OVERHEAD, searchTree, twinsOf, type Budget, type Tree } from './tree';
 
 /** Constructions with the largest parts held back. */
 const MOST_DIVES = 6;
+/** Steps of a search that cannot come to its end: it may still find something, or see at once that there is no room. */
+const FEW_STEPS = 700;
 
 export interface Plan {
   /** Item → laser it is whole on, −1: cut. */
@@ -109,6 +111,12 @@ export function treeOf(slack: Slack, group: Group, loads: Groups, budget: Budget
   };
 }
 
+/** True where a search can come near its end within the budget: what pruning was seen to leave is far less than all choices. */
+function searchable({ decisions }: Group, { left }: Budget): boolean {
+  const choices = decisions.reduce((bits, { allowed }) => bits + Math.log2(1 + sizeOf(allowed)), 0);
+  return left > 0 && choices <= 3 * Math.log2(left);
+}
+
 /**
  * The fewest cuts found, and whether they are proven the fewest. `loads`: all load of the group by set of lasers. Each
  * number of cuts gets an equal share of the budget that is left.
@@ -121,8 +129,9 @@ export function fewestCuts(
 ): Plan & { readonly proven: boolean } {
   const plan = construct(slack, group, budget);
   let proven = true;
+  const most = searchable(group, budget) ? budget.left : FEW_STEPS * (slack.sets.length + OVERHEAD);
   for (let cuts = 0; cuts < plan.cuts; cuts++) {
-    const share = { left: Math.floor(budget.left / (plan.cuts - cuts)) };
+    const share = { left: Math.min(Math.floor(budget.left / (plan.cuts - cuts)), most) };
     const given = share.left;
     const tree = treeOf(copyOf(slack), group, loads, share);
     const outcome = searchTree(tree, cuts);

@@ -7,6 +7,7 @@
 import type { Groups } from './flow';
 import { compareFlatness, flattestLoads } from './flattest';
 import type { Group } from './groups';
+import { sizeOf } from './sets';
 import type { Plan } from './cuts';
 import { treeOf } from './cuts';
 import { copyOf, type Slack } from './slack';
@@ -94,6 +95,16 @@ function firstStep(
   return null;
 }
 
+/**
+ * True where a search through all choices can come to an end within the budget: their number before anything is pruned
+ * is at most that to the power of 2.5 (what pruning was seen to leave over). A search cut short rarely finds anything.
+ */
+function searchable({ decisions, lasers }: Group, { left }: Budget): boolean {
+  const steps = left / (1 << Math.min(10, lasers.length));
+  const choices = decisions.reduce((bits, { allowed }) => bits + Math.log2(1 + sizeOf(allowed)), 0);
+  return steps > 1 && choices <= 2.5 * Math.log2(steps);
+}
+
 /** Goes through all choices with at most `cuts` cut parts, as far as the budget reaches. */
 function searchAll(
   slack: Slack,
@@ -128,5 +139,5 @@ export function flatten(slack: Slack, group: Group, loads: Groups, budget: Budge
   if (compareFlatness(start.loads_s, goal_s, slack.tiny_s) <= 0) return start;
   const better = improve(group, start, slack.tiny_s, budget);
   if (compareFlatness(better.loads_s, goal_s, slack.tiny_s) <= 0) return better;
-  return searchAll(slack, group, loads, budget, better, plan.cuts);
+  return searchable(group, budget) ? searchAll(slack, group, loads, budget, better, plan.cuts) : better;
 }

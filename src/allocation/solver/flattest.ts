@@ -15,11 +15,32 @@ const SIZE = Uint8Array.from({ length: 1 << MOST_BY_SUBSETS }, (_, set) => sizeO
 const reach = new Float64Array(1 << MOST_BY_SUBSETS);
 
 function bySubsets(fixed_s: ArrayLike<Seconds>, shared: Groups): Float64Array {
-  const n = fixed_s.length;
-  const all = (1 << n) - 1;
-  reach.fill(0, 0, all + 1);
-  for (let k = 0; k < n; k++) reach[1 << k] = fixed_s[k]!;
+  begin(fixed_s, fixed_s.length);
   for (const [mask, load] of shared) reach[mask]! += load;
+  return decompose(fixed_s.length);
+}
+
+/** The same of at most 12 lasers, shared load as the first `count` sets and their loads. */
+export function flattestOfSets(
+  fixed_s: ArrayLike<Seconds>,
+  lasers: number,
+  masks: ArrayLike<number>,
+  loads_s: ArrayLike<Seconds>,
+  count: number,
+): Float64Array {
+  begin(fixed_s, lasers);
+  for (let i = 0; i < count; i++) reach[masks[i]!]! += loads_s[i]!;
+  return decompose(lasers);
+}
+
+function begin(fixed_s: ArrayLike<Seconds>, n: number): void {
+  reach.fill(0, 0, 1 << n);
+  for (let k = 0; k < n; k++) reach[1 << k] = fixed_s[k]!;
+}
+
+/** Loads from `reach`, filled with load by exact set. */
+function decompose(n: number): Float64Array {
+  const all = (1 << n) - 1;
   for (let bit = 1; bit <= all; bit <<= 1)
     for (let high = bit; high <= all; high += bit << 1)
       for (let set = high; set < high + bit; set++) reach[set]! += reach[set - bit]!;

@@ -130,7 +130,9 @@ const largestFirst = (a: Decision, b: Decision): number => b.total_s - a.total_s
 /** Indices of the parts in the order of their ids, in which everything is done. */
 export function orderOf(parts: readonly { readonly id: string }[]): number[] {
   const id = (p: number): string => parts[p]!.id;
-  return [...parts.keys()].sort((a, b) => (id(a) < id(b) ? -1 : id(a) > id(b) ? 1 : a - b));
+  const order = parts.map((_, p) => p);
+  if (order.every((p) => p === 0 || id(p - 1) <= id(p))) return order;
+  return order.sort((a, b) => (id(a) < id(b) ? -1 : id(a) > id(b) ? 1 : a - b));
 }
 
 /** Takes the layer apart, parts in the order given. Throws where a set names no laser or a load is negative or not finite. */

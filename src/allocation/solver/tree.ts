@@ -9,7 +9,7 @@ import type { Decision } from './groups';
 import { fits, roomiest, take, type Slack } from './slack';
 
 /** What a step costs besides its watched sets. */
-const OVERHEAD = 20;
+export const OVERHEAD = 20;
 
 /** Work that may still be done; shared by all searches of one call. */
 export interface Budget {
