@@ -22,7 +22,7 @@ export interface PreparedShape {
   readonly slabs: readonly PreparedSlab[];
   readonly height_mm: Mm;
   /** Union of all sections seen from above. */
-  readonly footprint: Region;
+  readonly footprint: () => Region;
   /** An outline crossed itself and was repaired by the even-odd rule. */
   readonly repaired: boolean;
 }
@@ -60,8 +60,20 @@ function prepareShape(shape: Shape, inset_mm: Mm): PreparedShape {
     from_mm = to_mm;
     return slab;
   });
-  const footprint = sections.length === 1 ? sections[0] : unite(sections);
-  return { slabs, height_mm: from_mm, footprint, repaired };
+  return { slabs, height_mm: from_mm, footprint: once(() => uniteAll(sections)), repaired };
+}
+
+/** Pair by pair, since one union of many nearly equal sections takes the square of their number. */
+function uniteAll(sections: readonly Region[]): Region {
+  if (sections.length <= 2) return sections.length === 1 ? sections[0] : unite(sections);
+  const half = sections.length >> 1;
+  return unite([uniteAll(sections.slice(0, half)), uniteAll(sections.slice(half))]);
+}
+
+/** Worked out on first use. */
+function once<T>(make: () => T): () => T {
+  let made: T | null = null;
+  return () => (made ??= make());
 }
 
 const shapes = new WeakMap<Shape, Map<Mm, PreparedShape>>();
@@ -89,7 +101,7 @@ function turnShape(shape: PreparedShape, turn_deg: Degrees): PreparedShape {
     const islands = slab.islands.map((island) => island.turned(turn));
     return { ...slab, islands, box: boxOf(islands.flatMap((island) => [...island.section])) };
   });
-  return { ...shape, slabs, footprint: turn(shape.footprint) };
+  return { ...shape, slabs, footprint: once(() => turn(shape.footprint())) };
 }
 
 const turned = new WeakMap<PreparedShape, Map<Degrees, PreparedShape>>();
@@ -122,7 +134,7 @@ class Placed implements PlacedPart {
   }
   get footprint(): Region {
     const [x, y] = this.part.at_mm;
-    return (this.made ??= moved(this.local.footprint, x, y));
+    return (this.made ??= moved(this.local.footprint(), x, y));
   }
 }
 
