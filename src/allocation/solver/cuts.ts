@@ -14,8 +14,8 @@ import { equalsOf, OVERHEAD, searchTree, twinsOf, type Budget, type Tree } from 
 
 /** Constructions with the largest parts held back. */
 const MOST_DIVES = 6;
-/** Steps of a search that cannot come to its end: it may still find something, or see at once that there is no room. */
-const FEW_STEPS = 700;
+/** Steps of a search that cannot come to its end, where it still finds something now and then; more where lasers are few. */
+const fewSteps = (lasers: number): number => (lasers <= 3 ? 800 : 300);
 
 export interface Plan {
   /** Item → laser it is whole on, −1: cut. */
@@ -129,7 +129,9 @@ export function fewestCuts(
 ): Plan & { readonly proven: boolean } {
   const plan = construct(slack, group, budget);
   let proven = true;
-  const most = searchable(group, budget) ? budget.left : FEW_STEPS * (slack.sets.length + OVERHEAD);
+  const most = searchable(group, budget)
+    ? budget.left
+    : fewSteps(slack.lasers) * (slack.sets.length + OVERHEAD);
   for (let cuts = 0; cuts < plan.cuts; cuts++) {
     const share = { left: Math.min(Math.floor(budget.left / (plan.cuts - cuts)), most) };
     const given = share.left;

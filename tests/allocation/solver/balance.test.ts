@@ -57,7 +57,7 @@ describe('solveBalance', () => {
       }),
       { seed: 31_001, numRuns: 150 },
     );
-  });
+  }, 30_000);
 
   it('cuts the fewest parts, and proves it on small layers (HiGHS, mixed-integer)', () => {
     fc.assert(
@@ -68,7 +68,7 @@ describe('solveBalance', () => {
       }),
       { seed: 31_002, numRuns: 150 },
     );
-  });
+  }, 30_000);
 
   it('never claims a proof where fewer cuts are possible, whatever its budget (HiGHS, mixed-integer)', () => {
     fc.assert(
@@ -80,7 +80,7 @@ describe('solveBalance', () => {
       }),
       { seed: 31_008, numRuns: 150 },
     );
-  });
+  }, 30_000);
 
   it('has the flattest loads among the fewest cuts (HiGHS, mixed-integer, sums of the j slowest)', () => {
     fc.assert(
@@ -91,7 +91,7 @@ describe('solveBalance', () => {
       }),
       { seed: 31_003, numRuns: 80 },
     );
-  });
+  }, 30_000);
 
   it('cuts nothing where equal parts divide evenly', () => {
     const solution = solveBalance(
@@ -156,7 +156,7 @@ describe('solveBalance', () => {
       }),
       { seed: 31_004, numRuns: 200 },
     );
-  });
+  }, 30_000);
 
   it('answers the same when the parts come in another order', () => {
     fc.assert(
@@ -168,7 +168,7 @@ describe('solveBalance', () => {
       }),
       { seed: 31_005, numRuns: 150 },
     );
-  });
+  }, 30_000);
 
   it('scales: loads in hours give the same cuts as loads in microseconds', () => {
     fc.assert(
@@ -186,7 +186,7 @@ describe('solveBalance', () => {
       }),
       { seed: 31_006, numRuns: 100 },
     );
-  });
+  }, 30_000);
 
   it('stays feasible with loads of any magnitude side by side, 1e-12 to 1e9 s', () => {
     const wide = fc
@@ -213,7 +213,7 @@ describe('solveBalance', () => {
       }),
       { seed: 31_009, numRuns: 400 },
     );
-  });
+  }, 30_000);
 
   it('solves layers of 13 to 31 lasers exactly', () => {
     const random = fc.integer({ min: 13, max: 31 }).chain((m) =>
@@ -238,7 +238,7 @@ describe('solveBalance', () => {
       }),
       { seed: 31_007, numRuns: 40 },
     );
-  });
+  }, 30_000);
 
   it('solves empty layers: no lasers, no parts, no fragments, no load', () => {
     expect(solveBalance({ laserCount: 0, fixed_s: [], parts: [] })).toMatchObject({ best_s: 0, cutParts: 0 });

@@ -82,7 +82,7 @@ describe('solveWhole', () => {
       }),
       { seed: 41_001, numRuns: 150 },
     );
-  });
+  }, 30_000);
 
   it('is as short as the mixed-integer program wherever it says proven, and never shorter (HiGHS)', () => {
     fc.assert(
@@ -94,7 +94,7 @@ describe('solveWhole', () => {
       }),
       { seed: 41_002, numRuns: 40 },
     );
-  });
+  }, 30_000);
 
   it('has the flattest loads of all equally short builds, stretch by stretch from the bottom (all tried)', () => {
     fc.assert(
@@ -108,7 +108,7 @@ describe('solveWhole', () => {
       }),
       { seed: 41_003, numRuns: 150 },
     );
-  });
+  }, 30_000);
 
   it('keeps a tall part alone where low parts can go elsewhere: stretches are weighed by their layers', () => {
     const part = (id: string, ...loads_s: number[]) => ({ id, mask: 3, loads_s });
@@ -136,7 +136,7 @@ describe('solveWhole', () => {
       }),
       { seed: 41_004, numRuns: 40 },
     );
-  });
+  }, 30_000);
 
   it('stays within 1 % of the bound on 100 parts, 4 lasers, 1 stretch (mean load cannot be beaten)', () => {
     fc.assert(
@@ -151,7 +151,7 @@ describe('solveWhole', () => {
       ),
       { seed: 41_005, numRuns: 10 },
     );
-  });
+  }, 30_000);
 
   it('solves builds without parts, stretches or load', () => {
     expect(solveWhole({ laserCount: 2, layers: [], fixed_s: [], shared: [], parts: [] })).toEqual({
