@@ -133,6 +133,61 @@ describe('solveBands', () => {
     );
   }, 30_000);
 
+  it('claims no proof where choosers would fit whole and the search for them was cut short (HiGHS, mixed-integer)', () => {
+    const choosers = fc.record({
+      fixed: fc.array(fc.integer({ min: 0, max: 9 }), { minLength: 3, maxLength: 3 }),
+      loads: fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 6, maxLength: 12 }),
+      work: fc.constantFrom(0, 2, 5, 15),
+    });
+    fc.assert(
+      fc.property(choosers, ({ fixed, loads, work }) => {
+        const parts = loads.map((load_s, i) => ({
+          id: `P${String(i).padStart(2, '0')}`,
+          fixedLasers: 0,
+          fragments: [{ mask: i % 2 === 0 ? 3 : 6, load_s }],
+        }));
+        const problem = { laserCount: 3, fixed_s: fixed, parts };
+        const solution = asBands(problem, work);
+        expect(allocationIsFeasible(problem, solution)).toBeNull();
+        const fewest = fewestCutsByMip(problem, solution.best_s + 1e-7);
+        expect(solution.cutsProven && solution.cutParts > fewest).toBe(false);
+        const searched = asBands(problem);
+        expect([searched.cutParts, searched.cutsProven]).toEqual([fewest, true]);
+      }),
+      { seed: 32_007, numRuns: 150 },
+    );
+  }, 30_000);
+
+  it('spends cuts where they relieve a laser in the middle of others most, time to spare (HiGHS, mixed-integer)', () => {
+    const side = fc.record({
+      own: fc.integer({ min: 0, max: 40 }),
+      loads: fc.array(fc.integer({ min: 1, max: 15 }), { minLength: 1, maxLength: 4 }),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(side, { minLength: 2, maxLength: 4 }),
+        fc.integer({ min: 20, max: 70 }),
+        (sides, slowest) => {
+          // laser 0 is in the middle and holds a piece of every part; the last laser shares nothing and sets the time
+          const parts = sides.flatMap(({ loads }, s) =>
+            loads.map((load_s, i) => ({
+              id: `P${s}${i}`,
+              fixedLasers: 1,
+              fragments: [{ mask: 1 | (2 << s), load_s }],
+            })),
+          );
+          const fixed_s = [10, ...sides.map(({ own }) => own), slowest];
+          const problem = { laserCount: fixed_s.length, fixed_s, parts };
+          const solution = asBands(problem);
+          expect(allocationIsFeasible(problem, solution)).toBeNull();
+          const fewest = fewestCutsByMip(problem, solution.best_s + 1e-7);
+          expect([solution.cutParts, solution.cutsProven]).toEqual([fewest, true]);
+        },
+      ),
+      { seed: 32_008, numRuns: 150 },
+    );
+  }, 30_000);
+
   it('reaches the optimum of the linear program on chains of up to 12 lasers (HiGHS)', () => {
     fc.assert(
       fc.property(layers({ lasers: 12, parts: 60, load: 900 }, true), (problem) => {
