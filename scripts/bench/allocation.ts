@@ -8,33 +8,50 @@ import type { BalanceProblem, SharedPart } from '../../src/allocation/types';
 import { between, seeded, type Random } from './random';
 
 const LASERS = 8;
-const PARTS = 100;
-const FRAGMENTS = 4;
+const PIECES = 400;
 
-/** Two neighbours, now and then three: what shared bands of strips and drawn zones give. */
-const eligible = (random: Random): number => {
-  const first = Math.floor(random() * (LASERS - 1));
-  const third = first + 2 < LASERS && random() < 0.25 ? 1 << (first + 2) : 0;
-  return (1 << first) | (1 << (first + 1)) | third;
+const bit = (laser: number): number => 1 << laser;
+
+/** A part that meets the shared band between two strips: nothing fixed, or a fixed piece on one side or on both. */
+const atABand = (random: Random, index: number): SharedPart => {
+  const left = Math.floor(random() * (LASERS - 1));
+  const mask = bit(left) | bit(left + 1);
+  const fixedLasers = [0, bit(left), bit(left + 1), mask][Math.floor(random() * 4)]!;
+  return { id: `P${index + 1}`, fixedLasers, fragments: [{ mask, load_s: between(random, 0.05, 1.5) }] };
 };
-const part = (random: Random, index: number): SharedPart => ({
-  id: `P${String(index + 1).padStart(3, '0')}`,
+
+/** Two neighbours, now and then three. */
+const someLasers = (random: Random): number => {
+  const first = Math.floor(random() * (LASERS - 1));
+  const third = first + 2 < LASERS && random() < 0.25 ? bit(first + 2) : 0;
+  return bit(first) | bit(first + 1) | third;
+};
+/** A large part over many drawn zones: four pieces, each shared by lasers of its own. */
+const overManyZones = (random: Random, index: number): SharedPart => ({
+  id: `P${index + 1}`,
   fixedLasers: 0,
-  fragments: Array.from({ length: FRAGMENTS }, () => ({
-    mask: eligible(random),
+  fragments: Array.from({ length: 4 }, () => ({
+    mask: someLasers(random),
     load_s: between(random, 0.05, 1.5),
   })),
 });
 
-/** @returns a seeded problem of 400 shared pieces; the lasers' fixed loads differ by up to a factor of two */
-export const allocationProblem = (seed: number): BalanceProblem => {
+const problemOf = (seed: number, count: number, part: typeof atABand): BalanceProblem => {
   const random = seeded(seed);
   return {
     laserCount: LASERS,
     fixed_s: Array.from({ length: LASERS }, () => between(random, 20, 40)),
-    parts: Array.from({ length: PARTS }, (_, index) => part(random, index)),
+    parts: Array.from({ length: count }, (_, index) => part(random, index)),
   };
 };
+
+/** Seeded problems of 400 shared pieces each; the lasers' fixed loads differ by up to a factor of two. */
+export const allocationProblems = (
+  seed: number,
+): { readonly name: string; readonly problem: BalanceProblem }[] => [
+  { name: 'strips with shared bands, 400 parts', problem: problemOf(seed, PIECES, atABand) },
+  { name: 'drawn zones, 100 parts in 4 pieces', problem: problemOf(seed, PIECES / 4, overManyZones) },
+];
 
 interface Column {
   readonly fragment: number;

@@ -11,21 +11,25 @@ import { table, times } from './table';
 const busy = loadavg()[0]! > cpus().length;
 
 const layer = await layerBench();
-const allocation = await allocationBench();
-const ratios = [...layer.ratios, { what: 'exact allocation', ratio: allocation.ratio, wanted: 50 }];
+const allocations = await allocationBench();
+const sameOptima = allocations.every(({ agreed }) => agreed);
+const ratios = [
+  ...layer.ratios,
+  ...allocations.flatMap(({ ratios: own }) => own.map((row) => ({ ...row, wanted: 50 }))),
+];
 
 console.log(`Node ${process.version}, ${cpus()[0]?.model ?? 'unknown processor'}\n`);
-console.log(`${layer.text}\n\n${allocation.text}\n`);
+console.log(`${[layer, ...allocations].map(({ text }) => text).join('\n\n')}\n`);
 console.log(
   table(
-    ['faster than the fastest library', 'measured', 'wanted'],
+    ['times faster than the library', 'measured', 'wanted'],
     ratios.map(({ what, ratio, wanted }) => [what, times(ratio), times(wanted)]),
   ),
 );
 console.log(
-  `areas agree to 1e-6: ${layer.agreed ? 'yes' : 'NO'}; optimum agrees to 1e-6: ${allocation.agreed ? 'yes' : 'NO'}`,
+  `areas agree to 1e-6: ${layer.agreed ? 'yes' : 'NO'}; optimum to 1e-6 and cuts agree: ${sameOptima ? 'yes' : 'NO'}`,
 );
 if (busy)
   console.log(`the machine is busy (load ${loadavg()[0]!.toFixed(1)}): run it again when it is quiet`);
-const good = layer.agreed && allocation.agreed && ratios.every(({ ratio, wanted }) => ratio >= wanted);
+const good = layer.agreed && sameOptima && ratios.every(({ ratio, wanted }) => ratio >= wanted);
 process.exit(good ? 0 : 1);
