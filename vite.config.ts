@@ -6,6 +6,11 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   base: './',
   plugins: [react()],
-  build: { target: 'es2023', chunkSizeWarningLimit: 900 },
+  build: {
+    target: 'es2023',
+    chunkSizeWarningLimit: 900,
+    // What the first paint needs comes in one file: it packs better than ten.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
+  },
   test: { include: ['tests/**/*.test.{ts,tsx}'], environment: 'node' },
 });

@@ -7,22 +7,27 @@ import { analyse } from './build/analyse';
 import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
 import { Workbench } from './screens/Workbench';
-import { openWorkbench } from './store/open';
+import { openWorkbench, type Visit } from './store/open';
 import { storageOf } from './store/persist';
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('main: expected an element with the id "root", found none');
 
-const { bench } = openWorkbench({
+const draw = ({ bench }: Visit): void => {
+  const { download } = pagePorts(document, { showImport: () => undefined, showDialog: () => undefined });
+  createRoot(root).render(
+    <StrictMode>
+      <Workbench bench={bench} download={download} />
+    </StrictMode>,
+  );
+};
+
+openWorkbench({
   first: demoLayout,
   analyse,
   storage: storageOf(() => window.localStorage),
   pages: [window, document],
+}).then(draw, () => {
+  root.textContent =
+    'A part of Evenplate could not be loaded. Your work is still saved; load the page again.';
 });
-const { download } = pagePorts(document, { showImport: () => undefined, showDialog: () => undefined });
-
-createRoot(root).render(
-  <StrictMode>
-    <Workbench bench={bench} download={download} />
-  </StrictMode>,
-);

@@ -10,7 +10,7 @@ import { areaInConvex } from '../geometry/halfPlane';
 import { area, boxOf, rectangle } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { HalfPlane, Region } from '../geometry/types';
-import { MESSAGES, type MessageCode } from '../layout/messages';
+import { PLATE_MESSAGES, type PlateCode } from '../layout/messages/plateMessages';
 import type { Params } from '../layout/result';
 import type { Layout, Machine } from '../layout/types';
 import type { Mm, Mm2 } from '../units/types';
@@ -50,11 +50,11 @@ export function checkPlate(layout: Layout, parts: readonly PartView[]): PlateChe
   return { problems, checks: parts.length * perPart + (parts.length * (parts.length - 1)) / 2 };
 }
 
-const problem = (code: MessageCode, params: Params, ...parts: string[]): Problem => ({
+const problem = (code: PlateCode, params: Params, ...parts: string[]): Problem => ({
   code,
   params,
   parts,
-  blocks: MESSAGES[code].blocks,
+  blocks: PLATE_MESSAGES[code].blocks,
 });
 
 const shownArea = (value: Mm2): string => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));

@@ -3,8 +3,7 @@
  * cut, pins that cannot be kept, outlines that were repaired (DESIGN 5.2, 5.5, 9). Millimetres.
  */
 import type { PlacedPart } from '../exposure/prepared';
-import type { MessageCode } from '../layout/messages';
-import { MESSAGES } from '../layout/messages';
+import { PLATE_MESSAGES, type PlateCode } from '../layout/messages/plateMessages';
 import type { Params } from '../layout/result';
 import type { Layout } from '../layout/types';
 import type { Mm2 } from '../units/types';
@@ -12,11 +11,11 @@ import type { Division } from '../zoning/types';
 import type { PartSections } from './rules';
 import type { Problem } from './types';
 
-const problem = (code: MessageCode, params: Params, parts: readonly string[]): Problem => ({
+const problem = (code: PlateCode, params: Params, parts: readonly string[]): Problem => ({
   code,
   params,
   parts,
-  blocks: MESSAGES[code].blocks,
+  blocks: PLATE_MESSAGES[code].blocks,
 });
 
 const shown = (area: Mm2): string => (area >= 100 ? area.toFixed(0) : area.toPrecision(3));

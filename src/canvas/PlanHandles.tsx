@@ -3,7 +3,8 @@
  * of the selected part. Degrees counter-clockwise from +x, millimetres on the platform.
  */
 import type { PointerEvent } from 'react';
-import { setZoneLine, turnParts } from '../commands/operations';
+import { turnParts } from '../commands/operations/parts';
+import { setZoneLine } from '../commands/operations/zoneLines';
 import type { ZoneLine } from '../zoning/types';
 import { useAnalysis, useBench, useWorkbench } from './bench';
 import type { Size } from './camera';

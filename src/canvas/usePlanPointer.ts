@@ -15,10 +15,9 @@ import {
 import type { Tool } from '../store/types';
 import type { ScreenPoint } from '../units/types';
 import { useBench, useWorkbench } from './bench';
-import { createController, type Controller } from './gestures/controller';
-import { isDrawTool } from './gestures/drawing';
+import { createController, type Controller, type DrawingTools } from './gestures/controller';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
-import { createPlanUi } from './gestures/planUi';
+import { createPlanUi, isDrawTool } from './gestures/planUi';
 import { arrowOf, heldOf } from './Handle';
 import type { Size } from './camera';
 import { cameraOf } from './viewport';
@@ -39,6 +38,18 @@ export interface PlanPointer {
     readonly onDoubleClick: () => void;
     readonly onKeyDown: (event: KeyboardEvent) => void;
   };
+}
+
+let loadedTools: DrawingTools | null = null;
+const drawingTools = (): DrawingTools | null => loadedTools;
+/** The drawing tools come right after the plate; choosing one takes longer than loading it. */
+function useDrawingTools(): void {
+  useEffect(() => {
+    const frame = requestAnimationFrame(() => {
+      void import('./gestures/drawing').then((tools) => (loadedTools = tools));
+    });
+    return () => cancelAnimationFrame(frame);
+  }, []);
 }
 
 /** Moves the keyboard's cross, or presses with it. True where the key was used. */
@@ -170,8 +181,9 @@ export function usePlanPointer(element: RefObject<HTMLElement | null>, size: Siz
   useLayoutEffect(() => ui.setState({ size }), [ui, size]);
   const { host, controller } = useMemo(() => {
     const made: PlanHost = { bench, ui, camera: () => cameraOf(bench), size: () => ui.getState().size };
-    return { host: made, controller: createController(made, requestAnimationFrame) };
+    return { host: made, controller: createController(made, requestAnimationFrame, drawingTools) };
   }, [bench, ui]);
+  useDrawingTools();
   useUrgentKeys(host, controller);
   useSpacePan(element, host);
   useWheelZoom(element, controller);

@@ -2,7 +2,6 @@
  * The page's side of the ports: the browser's file dialog, downloads, dropped files. The two things that belong to
  * screens (check page, dialogs) are passed in.
  */
-import { openFile } from './file/openFile';
 import type { Context, Ports } from './types';
 
 type ScreenPorts = Pick<Ports, 'showImport' | 'showDialog'>;
@@ -62,5 +61,6 @@ export function listenToDrops(target: Window | HTMLElement, context: Context): (
 }
 
 async function openAll(context: Context, files: readonly File[]): Promise<void> {
+  const { openFile } = await import('./file/openFile');
   for (const file of files) await openFile(context, file);
 }

@@ -5,6 +5,7 @@
  */
 import * as v from 'valibot';
 import { DEFAULT_LIMITS, DEFAULT_POWDER } from './defaults';
+import { MOST_LASERS, MOST_PARTS, SIZE_LIMIT_mm } from './limits';
 import {
   angle,
   choice,
@@ -22,15 +23,11 @@ import {
   rings,
   runAngle,
   size,
-  SIZE_LIMIT_mm,
   wholeNumber,
 } from './schemaValues';
 import type { Layout } from './types';
 
 export const FORMAT = 'evenplate-layout';
-/** Sets of lasers are bit masks of 31 bits. */
-export const MOST_LASERS = 31;
-export const MOST_PARTS = 5_000;
 const MOST_SLABS = 10_000;
 const MOST_ZONES = 500;
 const MOST_KEEP_OUTS = 500;

@@ -5,11 +5,8 @@
  */
 import * as v from 'valibot';
 import { roundDeg, roundMm } from '../units/round';
+import { COORDINATE_LIMIT_mm, SIZE_LIMIT_mm } from './limits';
 
-/** No coordinate lies further out than this: 100 m. */
-export const COORDINATE_LIMIT_mm = 100_000;
-/** No platform, part or radius is larger than this: 10 m. */
-export const SIZE_LIMIT_mm = 10_000;
 const ANGLE_LIMIT_deg = 36_000;
 const LONGEST_ID = 64;
 const LONGEST_NAME = 200;

@@ -5,7 +5,8 @@
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
-import { keepSaved, savedWork, setAside, type PageEvents, type Saving, type WorkStorage } from './persist';
+import { keepSaved, type PageEvents, type Saving, type WorkStorage } from './persist';
+import { savedWork, setAside } from './saved';
 import type { Workbench } from './types';
 import { createWorkbench } from './workbench';
 
@@ -29,8 +30,13 @@ function works(bench: Workbench): boolean {
   }
 }
 
-function begin({ first, analyse, storage }: VisitOptions): { bench: Workbench; fault: Fault | null } {
-  const { layout, view, fault } = savedWork(storage);
+interface Begun {
+  readonly bench: Workbench;
+  readonly fault: Fault | null;
+}
+
+async function begin({ first, analyse, storage }: VisitOptions): Promise<Begun> {
+  const { layout, view, fault } = await savedWork(storage);
   const fresh = () => createWorkbench({ layout: first(), analyse, view });
   if (!layout || !storage) return { bench: fresh(), fault };
   const bench = createWorkbench({ layout, analyse, view });
@@ -38,12 +44,17 @@ function begin({ first, analyse, storage }: VisitOptions): { bench: Workbench; f
   return { bench: fresh(), fault: setAside(storage, 'the figures of this plate could not be computed.') };
 }
 
-/** Opens the saved work; what could not be opened is reported as a notice and kept aside. */
-export function openWorkbench(options: VisitOptions): {
+export interface Visit {
   readonly bench: Workbench;
   readonly saving: Saving;
-} {
-  const { bench, fault } = begin(options);
+}
+
+/**
+ * Opens the saved work; what could not be opened is reported as a notice and kept aside. Rejected where the code that
+ * reads saved work cannot be loaded: nothing is opened then, and nothing is written over the saved work.
+ */
+export async function openWorkbench(options: VisitOptions): Promise<Visit> {
+  const { bench, fault } = await begin(options);
   if (fault) bench.notify(fault);
   return { bench, saving: keepSaved(bench, options.storage, options.pages) };
 }

@@ -3,6 +3,7 @@
  * the test says so. Plate (x, y) stands at screen (400 + 2x, 300 − 2y).
  */
 import { analyse } from '../../src/build/analyse';
+import * as drawing from '../../src/canvas/gestures/drawing';
 import { createController } from '../../src/canvas/gestures/controller';
 import type { PlanHost } from '../../src/canvas/gestures/gesture';
 import { createPlanUi } from '../../src/canvas/gestures/planUi';
@@ -33,7 +34,11 @@ export function planHands(layout: Layout = quadrantsPlate(), view: Partial<View>
     size: () => ({ width: 800, height: 600 }),
   };
   const frames: (() => void)[] = [];
-  const controller = createController(host, (run) => frames.push(run));
+  const controller = createController(
+    host,
+    (run) => frames.push(run),
+    () => drawing,
+  );
   const input = (x: number, y: number, held: Modifiers = NO_MODIFIERS) =>
     controller.input({ left: 400 + 2 * x, top: 300 - 2 * y }, held);
   return {

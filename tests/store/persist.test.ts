@@ -3,17 +3,16 @@ import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { messageText } from '../../src/layout/messages';
 import type { Layout } from '../../src/layout/types';
 import { writeLayout } from '../../src/layout/write';
-import { openWorkbench } from '../../src/store/open';
+import { openWorkbench, type Visit } from '../../src/store/open';
 import {
-  ASIDE_KEY,
   LAYOUT_KEY,
   SAVE_DELAY_MS,
-  savedWork,
   storageOf,
   VIEW_KEY,
   type PageEvents,
   type WorkStorage,
 } from '../../src/store/persist';
+import { ASIDE_KEY, savedWork } from '../../src/store/saved';
 import { countingAnalyse, smallPlate } from './plates';
 
 /** A storage in memory with room for so many characters, like a browser's quota. */
@@ -48,21 +47,21 @@ const visit = (storage: WorkStorage | null, page = fakePage()) =>
 const renamed =
   (name: string) =>
   (layout: Layout): Layout => ({ ...layout, name });
-const nameOf = ({ bench }: ReturnType<typeof visit>): string => bench.store.getState().layout.name;
-const codes = ({ bench }: ReturnType<typeof visit>): string[] =>
+const nameOf = ({ bench }: Visit): string => bench.store.getState().layout.name;
+const codes = ({ bench }: Visit): string[] =>
   bench.store.getState().view.notices.map((notice) => notice.fault.code);
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
 describe('a reload', () => {
-  test('brings back layout, height, ground and the dismissed line', () => {
+  test('brings back layout, height, ground and the dismissed line', async () => {
     const storage = memory();
-    const first = visit(storage);
+    const first = await visit(storage);
     first.bench.change('Name', renamed('Kept'));
     first.bench.setView({ height_mm: 12.5, theme: 'dark', firstRunDismissed: true, selection: ['P01'] });
     vi.advanceTimersByTime(SAVE_DELAY_MS);
-    const second = visit(storage);
+    const second = await visit(storage);
     expect(second.bench.store.getState().layout).toEqual(renamed('Kept')(smallPlate()));
     expect(second.bench.store.getState().view).toMatchObject({
       height_mm: 12.5,
@@ -73,46 +72,46 @@ describe('a reload', () => {
     expect(codes(second)).toEqual([]);
   });
 
-  test('in the middle of a gesture brings back what was on the screen', () => {
+  test('in the middle of a gesture brings back what was on the screen', async () => {
     const storage = memory();
     const page = fakePage();
-    const first = visit(storage, page);
+    const first = await visit(storage, page);
     first.bench.beginGesture('Drag');
     first.bench.change('frame', renamed('half way'));
     expect(storage.map.has(LAYOUT_KEY)).toBe(false);
     page.leave();
-    expect(nameOf(visit(storage))).toBe('half way');
+    expect(nameOf(await visit(storage))).toBe('half way');
   });
 
-  test('after a crash in a long gesture loses no more than the delay', () => {
+  test('after a crash in a long gesture loses no more than the delay', async () => {
     const storage = memory();
-    const first = visit(storage);
+    const first = await visit(storage);
     first.bench.beginGesture('Drag');
     for (let frame = 1; frame <= 100; frame++) {
       first.bench.change('frame', renamed(`frame ${frame}`));
       vi.advanceTimersByTime(SAVE_DELAY_MS / 20);
     }
-    expect(nameOf(visit(storage))).toMatch(/^frame (8\d|9\d|100)$/);
+    expect(nameOf(await visit(storage))).toMatch(/^frame (8\d|9\d|100)$/);
   });
 
-  test('hovering, selecting and zooming write nothing', () => {
+  test('hovering, selecting and zooming write nothing', async () => {
     const storage = memory();
-    const { bench } = visit(storage);
+    const { bench } = await visit(storage);
     bench.setView({ selection: ['P01'], camera: { centreX_mm: 1, centreY_mm: 2, pxPerMm: 3 }, tool: 'disc' });
     vi.advanceTimersByTime(10 * SAVE_DELAY_MS);
     expect(storage.map.size).toBe(0);
   });
 
-  test('a stopped saving writes what is open and then no more', () => {
+  test('a stopped saving writes what is open and then no more', async () => {
     const storage = memory();
     const page = fakePage();
-    const { bench, saving } = visit(storage, page);
+    const { bench, saving } = await visit(storage, page);
     bench.change('Name', renamed('last'));
     saving.stop();
     expect(page.listeners.size).toBe(0);
     bench.change('Name', renamed('later'));
     vi.advanceTimersByTime(10 * SAVE_DELAY_MS);
-    expect(nameOf(visit(storage))).toBe('last');
+    expect(nameOf(await visit(storage))).toBe('last');
   });
 });
 
@@ -123,10 +122,10 @@ describe('saved text that cannot be read', () => {
     'an unknown key': writeLayout(smallPlate()).replace('"version": 1', '"version": 1, "extra": 1'),
     empty: '',
   };
-  test.each(Object.entries(unreadable))('is kept aside and named: %s', (_, text) => {
+  test.each(Object.entries(unreadable))('is kept aside and named: %s', async (_, text) => {
     const storage = memory();
     storage.map.set(LAYOUT_KEY, text);
-    const opened = visit(storage);
+    const opened = await visit(storage);
     expect(nameOf(opened)).toBe('Small plate');
     expect(codes(opened)).toEqual(['saved-work-unreadable']);
     const { fault } = opened.bench.store.getState().view.notices[0]!;
@@ -135,32 +134,32 @@ describe('saved text that cannot be read', () => {
     opened.bench.change('Name', renamed('new work'));
     vi.advanceTimersByTime(SAVE_DELAY_MS);
     expect(storage.map.get(ASIDE_KEY)).toBe(text);
-    expect(nameOf(visit(storage))).toBe('new work');
+    expect(nameOf(await visit(storage))).toBe('new work');
   });
 
-  test('does not overwrite what was kept aside before', () => {
+  test('does not overwrite what was kept aside before', async () => {
     const storage = memory();
     for (const text of ['first', 'second', 'third']) {
       storage.map.set(LAYOUT_KEY, text);
-      visit(storage);
+      await visit(storage);
     }
     expect([...storage.map.values()]).toEqual(['first', 'second', 'third']);
   });
 
-  test('is kept aside in a storage that has no room for a second copy', () => {
+  test('is kept aside in a storage that has no room for a second copy', async () => {
     const text = 'x'.repeat(1000);
     const storage = memory(1000 + ASIDE_KEY.length);
     storage.map.set(LAYOUT_KEY, text);
-    visit(storage);
+    await visit(storage);
     expect(storage.map.get(ASIDE_KEY)).toBe(text);
   });
 
-  test('saved work that the engine fails on is kept aside too', () => {
+  test('saved work that the engine fails on is kept aside too', async () => {
     const storage = memory();
     const text = writeLayout(renamed('poison')(smallPlate()));
     storage.map.set(LAYOUT_KEY, text);
     const { analyse } = countingAnalyse();
-    const { bench } = openWorkbench({
+    const { bench } = await openWorkbench({
       first: smallPlate,
       storage,
       analyse: (layout) => {
@@ -175,23 +174,23 @@ describe('saved text that cannot be read', () => {
     expect([...storage.map]).toEqual([[ASIDE_KEY, text]]);
   });
 
-  test('a spoilt view is left out piece by piece', () => {
+  test('a spoilt view is left out piece by piece', async () => {
     const storage = memory();
     storage.map.set(
       VIEW_KEY,
       JSON.stringify({ height_mm: 'high', theme: 'dark', firstRunDismissed: 1, drawHeight_mm: -4 }),
     );
-    expect(savedWork(storage).view).toEqual({ theme: 'dark' });
+    expect((await savedWork(storage)).view).toEqual({ theme: 'dark' });
     storage.map.set(VIEW_KEY, 'null');
-    expect(savedWork(storage).view).toEqual({});
+    expect((await savedWork(storage)).view).toEqual({});
     storage.map.set(VIEW_KEY, '{{');
-    expect(savedWork(storage).view).toEqual({});
+    expect((await savedWork(storage)).view).toEqual({});
   });
 });
 
 describe('a storage that refuses', () => {
-  test('is reported once while it is full, and work goes on', () => {
-    const opened = visit(memory(100));
+  test('is reported once while it is full, and work goes on', async () => {
+    const opened = await visit(memory(100));
     for (const name of ['a', 'b', 'c']) {
       opened.bench.change('Name', renamed(name));
       vi.advanceTimersByTime(SAVE_DELAY_MS);
@@ -200,9 +199,9 @@ describe('a storage that refuses', () => {
     expect(nameOf(opened)).toBe('c');
   });
 
-  test('that has room again takes the work, and a second filling is reported again', () => {
+  test('that has room again takes the work, and a second filling is reported again', async () => {
     const storage = memory(20_000);
-    const opened = visit(storage);
+    const opened = await visit(storage);
     const filler = 'x'.repeat(19_900);
     const save = (name: string) => {
       opened.bench.change('Name', renamed(name));
@@ -212,28 +211,28 @@ describe('a storage that refuses', () => {
     save('a');
     storage.map.delete('other page');
     save('b');
-    expect(nameOf(visit(storage))).toBe('b');
+    expect(nameOf(await visit(storage))).toBe('b');
     storage.map.clear();
     storage.map.set('other page', filler);
     save('c');
     expect(codes(opened)).toEqual(['work-not-saved-full', 'work-not-saved-full']);
   });
 
-  test('or is missing is reported once, and work goes on', () => {
-    const opened = visit(null);
+  test('or is missing is reported once, and work goes on', async () => {
+    const opened = await visit(null);
     opened.bench.change('Name', renamed('a'));
     vi.advanceTimersByTime(10 * SAVE_DELAY_MS);
     expect(codes(opened)).toEqual(['work-not-saved-no-storage']);
     expect(nameOf(opened)).toBe('a');
   });
 
-  test('or throws when it is only looked at counts as missing', () => {
+  test('or throws when it is only looked at counts as missing', async () => {
     const forbidden = () => {
       throw new DOMException('denied', 'SecurityError');
     };
     expect(storageOf(forbidden)).toBeNull();
     const throwing: WorkStorage = { getItem: forbidden, setItem: forbidden, removeItem: forbidden };
-    const opened = visit(throwing);
+    const opened = await visit(throwing);
     opened.bench.change('Name', renamed('a'));
     vi.advanceTimersByTime(SAVE_DELAY_MS);
     expect(codes(opened)).toEqual(['work-not-saved-full']);

@@ -5,18 +5,11 @@
 import type { PlatePoint, ScreenPoint } from '../../units/types';
 import { toPlate, zoomAt } from '../camera';
 import { NO_MODIFIERS, type Modifiers } from '../snapping';
-import {
-  commitDraft,
-  drawGesture,
-  dropCorner,
-  finishCorners,
-  followDraft,
-  isDrawTool,
-  pressCorner,
-} from './drawing';
+import type * as Drawing from './drawing';
 import type { Gesture, Input, PlanHost } from './gesture';
 import { createHand, type Hand } from './hand';
 import { panGesture } from './looking';
+import { isDrawTool } from './planUi';
 import { hoverSelect, pressSelect } from './select';
 
 /** Zoom per px of wheel travel; a pinch on a trackpad sends small steps. */
@@ -42,16 +35,30 @@ export interface Controller {
   busy(): boolean;
 }
 
+/** The drawing tools, whose code is loaded apart from the free hand's; null until it is there. */
+export type DrawingTools = Pick<
+  typeof Drawing,
+  'commitDraft' | 'drawGesture' | 'dropCorner' | 'finishCorners' | 'followDraft' | 'pressCorner'
+>;
+type GetTools = () => DrawingTools | null;
+
 const toolOf = ({ bench }: PlanHost) => bench.store.getState().view.tool;
 
-const press = (host: PlanHost, hand: Hand, at: Input, middle: boolean): void => {
+const press = (
+  host: PlanHost,
+  hand: Hand,
+  at: Input,
+  middle: boolean,
+  drawing: DrawingTools | null,
+): void => {
   const tool = toolOf(host);
   const { draft, panKey } = host.ui.getState();
   if (middle || panKey || tool === 'pan') return hand.begin(panGesture(host, at));
   if (tool === 'select') return hand.begin(pressSelect(host, at));
-  if (draft?.kind === 'ring') return commitDraft(host, draft);
-  if (tool === 'polygon' || tool === 'zone') return pressCorner(host, tool, at);
-  return hand.begin(drawGesture(host, at, tool));
+  if (drawing === null) return undefined;
+  if (draft?.kind === 'ring') return drawing.commitDraft(host, draft);
+  if (tool === 'polygon' || tool === 'zone') return drawing.pressCorner(host, tool, at);
+  return hand.begin(drawing.drawGesture(host, at, tool));
 };
 
 const leave = ({ bench, ui }: PlanHost, hand: Hand): void => {
@@ -70,21 +77,25 @@ const escape = (host: PlanHost, hand: Hand): boolean => {
   return true;
 };
 
-const tryKey = (host: PlanHost, hand: Hand, key: string): boolean => {
+const tryKey = (host: PlanHost, hand: Hand, key: string, drawing: DrawingTools | null): boolean => {
   if (key === 'Escape') return escape(host, hand);
-  if (!host.ui.getState().draft || !isDrawTool(toolOf(host))) return false;
-  if (key === 'Enter') return finishCorners(host);
+  if (drawing === null || !host.ui.getState().draft || !isDrawTool(toolOf(host))) return false;
+  if (key === 'Enter') return drawing.finishCorners(host);
   if (key !== 'Backspace') return false;
-  dropCorner(host);
+  drawing.dropCorner(host);
   return true;
 };
 
 /** `nextFrame` runs a callback with the next frame (requestAnimationFrame in the page). */
-export const createController = (host: PlanHost, nextFrame: (run: () => void) => void): Controller => {
+export const createController = (
+  host: PlanHost,
+  nextFrame: (run: () => void) => void,
+  drawing: GetTools,
+): Controller => {
   const { bench, ui } = host;
   let lastScreen: ScreenPoint | null = null;
   const hand = createHand(ui, nextFrame, (to) => {
-    if (ui.getState().draft) followDraft(host, to);
+    if (ui.getState().draft) drawing()?.followDraft(host, to);
     else if (toolOf(host) === 'select') hoverSelect(host, to);
   });
   const input = (screen: ScreenPoint, held: Modifiers = NO_MODIFIERS): Input => {
@@ -104,10 +115,10 @@ export const createController = (host: PlanHost, nextFrame: (run: () => void) =>
     busy: hand.busy,
     press(at, middle) {
       lastScreen = at.screen;
-      press(host, hand, at, middle);
+      press(host, hand, at, middle, drawing());
     },
     leave: () => leave(host, hand),
-    doubleClick: () => void finishCorners(host),
+    doubleClick: () => void drawing()?.finishCorners(host),
     wheel(at, delta, pinch) {
       const factor = Math.exp(-delta * (pinch ? PINCH_RATE : WHEEL_RATE));
       bench.setView({ camera: zoomAt(host.camera(), at, factor, host.size()) });
@@ -115,6 +126,6 @@ export const createController = (host: PlanHost, nextFrame: (run: () => void) =>
     modifiers(held) {
       if (lastScreen && (hand.busy() || ui.getState().draft)) move(input(lastScreen, held));
     },
-    key: (key) => tryKey(host, hand, key),
+    key: (key) => tryKey(host, hand, key, drawing()),
   };
 };

@@ -3,17 +3,15 @@
  * one with a second press. Polygon and zone: a press per corner; Enter, a double click or a press on the first corner
  * ends it, Backspace takes a corner back. Platform millimetres on the steps of a drag.
  */
-import { addDrawnPart, addDrawnZone, addedParts, type Drawing } from '../../commands/operations';
+import { addedParts } from '../../commands/operations/edit';
+import { addDrawnPart, type Drawing } from '../../commands/operations/shapes';
+import { addDrawnZone } from '../../commands/operations/zones';
 import type { LaserId, Layout, Point } from '../../layout/types';
 import type { PlatePoint } from '../../units/types';
 import { snapMm, snapPoint } from '../snapping';
 import type { Gesture, Input, PlanHost } from './gesture';
-import type { Draft } from './planUi';
+import type { Draft, DrawTool } from './planUi';
 import { placeWords, sizeWords, mmWords } from './words';
-
-export type DrawTool = 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone';
-export const isDrawTool = (tool: string): tool is DrawTool =>
-  ['rectangle', 'disc', 'ring', 'polygon', 'zone'].includes(tool);
 
 /** A press this near the first corner closes a polygon. Screen px. */
 const CLOSE_PX = 12;

@@ -2,7 +2,9 @@
  * Drags that change what stands on the plate: parts moved and turned, zone lines, gas flow and blade. Each works on the
  * present layout, so nothing else that changed meanwhile is lost. Millimetres, degrees counter-clockwise from +x.
  */
-import { moveParts, setGasFlow, setRecoater, setZoneLine, turnParts } from '../../commands/operations';
+import { moveParts, turnParts } from '../../commands/operations/parts';
+import { setGasFlow, setRecoater } from '../../commands/operations/streams';
+import { setZoneLine } from '../../commands/operations/zoneLines';
 import type { Layout, PartId } from '../../layout/types';
 import type { Degrees, Mm, PlatePoint } from '../../units/types';
 import type { ZoneLine } from '../../zoning/types';

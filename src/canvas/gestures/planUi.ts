@@ -7,6 +7,10 @@ import type { PartId } from '../../layout/types';
 import type { Mm, PlatePoint, ScreenPoint } from '../../units/types';
 import type { Size } from '../camera';
 
+export type DrawTool = 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone';
+export const isDrawTool = (tool: string): tool is DrawTool =>
+  ['rectangle', 'disc', 'ring', 'polygon', 'zone'].includes(tool);
+
 /** A drawing under way; `to` is where the pointer stands. */
 export type Draft =
   | { readonly kind: 'rectangle'; readonly from: PlatePoint; readonly to: PlatePoint }

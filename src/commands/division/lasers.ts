@@ -1,5 +1,5 @@
 /** Switches a laser on or off by its number on the machine: what the plate would be like without it. */
-import { MOST_LASERS } from '../../layout/schema';
+import { MOST_LASERS } from '../../layout/limits';
 import { documentCommand, layoutOf } from '../make';
 import { switchLaser } from '../operations';
 import type { Command } from '../types';

@@ -2,7 +2,6 @@
  * Opens a file by its kind: a layout file replaces the layout, outlines go to the check page. What cannot be opened is
  * reported in one sentence and the open layout stays as it is.
  */
-import { LAYOUT_LIMIT_MB, readLayout } from '../../layout/read';
 import { fail, ok, type Fault, type Result } from '../../layout/result';
 import type { Context } from '../types';
 import { openLayout } from './openLayout';
@@ -37,6 +36,7 @@ async function textOf(file: File): Promise<Result<string>> {
 }
 
 async function openLayoutFile({ bench }: Context, file: File): Promise<Fault | null> {
+  const { LAYOUT_LIMIT_MB, readLayout } = await import('../../layout/read');
   const large = tooLarge(file, LAYOUT_LIMIT_MB);
   if (large) return large;
   const text = await textOf(file);

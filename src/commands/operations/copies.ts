@@ -5,7 +5,7 @@ import type { Box } from '../../geometry/types';
 import type { Layout, Part, PartId, Point } from '../../layout/types';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
-import { COORDINATE_LIMIT_mm } from '../../layout/schemaValues';
+import { COORDINATE_LIMIT_mm } from '../../layout/limits';
 import { allFinite, nextPartIds, roomFor } from './edit';
 import { freePlace, isFree, partBox, shifted, takenBoxes, takenBy } from './place';
 

@@ -3,7 +3,7 @@
  * Lengths to 1 µm, angles to 0.001°. An operation that changes nothing returns the very layout it was given.
  */
 import type { Layout, LayoutRing, Machine, Part, PartId, Point, ShapeId, Zoning } from '../../layout/types';
-import { MOST_PARTS } from '../../layout/schema';
+import { MOST_PARTS } from '../../layout/limits';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
 

@@ -2,7 +2,7 @@
  * The typed height of a part: the top of a shape that has one slab. Shapes of several slabs keep their steps.
  * Millimetres above the platform.
  */
-import { SIZE_LIMIT_mm } from '../../layout/schemaValues';
+import { SIZE_LIMIT_mm } from '../../layout/limits';
 import type { Layout, PartId, Shape, ShapeId } from '../../layout/types';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';

@@ -7,5 +7,7 @@ export * from './parts';
 export { freePlace, partBox, takenBoxes } from './place';
 export * from './process';
 export * from './shapes';
+export * from './streams';
 export { FEWEST_STRIPS, MOST_STRIPS, setStrategy, usableLasers } from './strategy';
+export * from './zoneLines';
 export * from './zones';

@@ -1,6 +1,5 @@
 /**
- * The machine: directions, platform, lasers. Directions are degrees counter-clockwise from +x, towards which gas and
- * blade move. Fields that are typed come back as a result, so that the field can say what was wrong.
+ * The machine: platform, lasers, names. Fields that are typed come back as a result, so that the field can say what was wrong.
  */
 import { ok, type Result } from '../../layout/result';
 import type {
@@ -13,29 +12,10 @@ import type {
   Recoater,
   Zoning,
 } from '../../layout/types';
-import { MOST_LASERS } from '../../layout/schema';
-import type { Degrees } from '../../units/types';
-import { roundDeg } from '../../units/round';
+import { MOST_LASERS } from '../../layout/limits';
 import { freshName, roundRing, withMachine, withZoning } from './edit';
 import { nearestLasers } from './strategy';
 import { reviewed } from './review';
-
-/** Turns the gas flow; for dragging the arrow. */
-export function setGasFlow(layout: Layout, towards_deg: Degrees): Layout {
-  if (!Number.isFinite(towards_deg)) return layout;
-  const towards = roundDeg(towards_deg);
-  const same = towards === layout.machine.gasFlow.towards_deg;
-  return same ? layout : withMachine(layout, { gasFlow: { towards_deg: towards } });
-}
-
-/** Turns the blade's way; for dragging the arrow. */
-export function setRecoater(layout: Layout, towards_deg: Degrees): Layout {
-  const { recoater } = layout.machine;
-  if (!Number.isFinite(towards_deg)) return layout;
-  const towards = roundDeg(towards_deg);
-  const same = towards === recoater.towards_deg;
-  return same ? layout : withMachine(layout, { recoater: { ...recoater, towards_deg: towards } });
-}
 
 export type MachineFields = Partial<Pick<Machine, 'name' | 'buildHeight_mm' | 'powder'>> & {
   readonly recoater?: Partial<Recoater>;

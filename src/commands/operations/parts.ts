@@ -2,7 +2,7 @@
  * Where parts stand, how they are turned, and what may happen to them. Platform millimetres, origin at the centre of
  * the platform; degrees counter-clockwise from +x; a turn is about the shape's own origin.
  */
-import { COORDINATE_LIMIT_mm } from '../../layout/schemaValues';
+import { COORDINATE_LIMIT_mm } from '../../layout/limits';
 import type { Layout, Part, PartId } from '../../layout/types';
 import type { Degrees, Mm } from '../../units/types';
 import { roundDeg, roundMm } from '../../units/round';

@@ -4,7 +4,7 @@
  */
 import type { Layout, LayoutRing, Part, PartId, Point, Shape, ShapeId } from '../../layout/types';
 import type { Degrees, Mm } from '../../units/types';
-import { MOST_PARTS } from '../../layout/schema';
+import { MOST_PARTS } from '../../layout/limits';
 import { fail, ok, type Result } from '../../layout/result';
 import { roundDeg, roundMm } from '../../units/round';
 import { freshShapeName, nextPartIds, roomFor, roundPoint, shapeStem } from './edit';

@@ -72,3 +72,5 @@ export const PLATE_MESSAGES = {
     blocks: false,
   },
 } as const satisfies Record<string, Message>;
+
+export type PlateCode = keyof typeof PLATE_MESSAGES;

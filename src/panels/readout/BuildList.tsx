@@ -1,10 +1,8 @@
 /**
- * The whole build, summed over its layers, and the plumes each beam crosses in this layer.
+ * The whole build, summed over its layers.
  */
-import { memo, useDeferredValue, useMemo } from 'react';
-import { downwindPlumes } from '../../build/downwind';
-import type { Analysis, LayerFigures } from '../../build/types';
-import { formatHours, formatNumber, formatPercent } from '../../units/format';
+import type { Analysis } from '../../build/types';
+import { formatHours, formatPercent } from '../../units/format';
 import { Figure } from './Figure';
 
 export function BuildList({ analysis }: { readonly analysis: Analysis }) {
@@ -25,39 +23,3 @@ export function BuildList({ analysis }: { readonly analysis: Analysis }) {
     </section>
   );
 }
-
-interface PlumesProps {
-  readonly analysis: Analysis;
-  readonly figures: LayerFigures | undefined;
-}
-
-/** Worked out just after the frame of a drag rather than within it: it costs as much as the analysis itself. */
-export function PlumeList({ analysis, figures }: PlumesProps) {
-  const shown = useDeferredValue(useMemo(() => ({ analysis, figures }), [analysis, figures]));
-  return <PlumeFigures {...shown} />;
-}
-
-const PlumeFigures = memo(function PlumeFigures({ analysis, figures }: PlumesProps) {
-  const plumes = useMemo(
-    () => (figures === undefined ? [] : downwindPlumes(analysis, figures)),
-    [analysis, figures],
-  );
-  return (
-    <section aria-label="Plumes over each beam">
-      <h3 className="figures-head">
-        PLUMES OVER EACH BEAM <span>geometry only</span>
-      </h3>
-      <div className="plumes">
-        {analysis.layout.machine.lasers.map(({ id }, laser) => (
-          <Figure
-            key={id}
-            name={`plumes-${id}`}
-            label={id}
-            value={formatNumber(plumes[laser] ?? 0, 3, 2)}
-            lights={`laser:${laser}`}
-          />
-        ))}
-      </div>
-    </section>
-  );
-});

@@ -8,12 +8,13 @@ import { formatNumber } from '../../units/format';
 import { useBench } from '../../canvas/bench';
 import { useLayer } from '../useLayer';
 import { BookKeeping } from './BookKeeping';
-import { BuildList, PlumeList } from './BuildList';
+import { BuildList } from './BuildList';
 import { LaserRows } from './LaserRows';
 import { LargeFigures, SmallFigures } from './LayerFiguresList';
 import { createExplained, ExplainedContext, useExplained } from './explained';
 import './readout.css';
 
+const PlumeList = lazy(() => import('./PlumeList'));
 const ExplanationCard = lazy(() => import('./ExplanationCard'));
 
 /** Nothing until the first figure is asked about. */
@@ -47,7 +48,9 @@ export function Readout() {
           <LargeFigures figures={figures} />
           <SmallFigures figures={figures} />
           <BuildList analysis={analysis} />
-          <PlumeList analysis={analysis} figures={figures} />
+          <Suspense fallback={null}>
+            <PlumeList analysis={analysis} figures={figures} />
+          </Suspense>
         </div>
         <BookKeeping figures={figures} />
       </section>

@@ -1,0 +1,44 @@
+/**
+ * The mean number of plumes over each beam in the layer shown.
+ */
+import { memo, useDeferredValue, useMemo } from 'react';
+import { downwindPlumes } from '../../build/downwind';
+import type { Analysis, LayerFigures } from '../../build/types';
+import { formatNumber } from '../../units/format';
+import { Figure } from './Figure';
+
+interface PlumesProps {
+  readonly analysis: Analysis;
+  readonly figures: LayerFigures | undefined;
+}
+
+/** Worked out just after the frame of a drag rather than within it: it costs as much as the analysis itself. */
+export default function PlumeList({ analysis, figures }: PlumesProps) {
+  const shown = useDeferredValue(useMemo(() => ({ analysis, figures }), [analysis, figures]));
+  return <PlumeFigures {...shown} />;
+}
+
+const PlumeFigures = memo(function PlumeFigures({ analysis, figures }: PlumesProps) {
+  const plumes = useMemo(
+    () => (figures === undefined ? [] : downwindPlumes(analysis, figures)),
+    [analysis, figures],
+  );
+  return (
+    <section aria-label="Plumes over each beam">
+      <h3 className="figures-head">
+        PLUMES OVER EACH BEAM <span>geometry only</span>
+      </h3>
+      <div className="plumes">
+        {analysis.layout.machine.lasers.map(({ id }, laser) => (
+          <Figure
+            key={id}
+            name={`plumes-${id}`}
+            label={id}
+            value={formatNumber(plumes[laser] ?? 0, 3, 2)}
+            lights={`laser:${laser}`}
+          />
+        ))}
+      </div>
+    </section>
+  );
+});
