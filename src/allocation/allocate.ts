@@ -14,6 +14,7 @@ import {
   askedOf,
   bestPossible,
   compactOf,
+  plannedLoads,
   planLayer,
   type Compact,
   type Indivisible,
@@ -118,17 +119,9 @@ function tryPlan(
   free: Sorted['free'],
   plan: Plan,
 ): Trial {
-  const realised = realise(context, decided_s, free, plan.shares);
+  const realised = realise(context, decided_s, free, plan);
   const loads_s = realised.loads_s.map((load, k) => load + decided_s[k]);
   return { parts: realised.parts, loads_s, exposure_s: Math.max(0, ...loads_s) };
-}
-
-/** Loads as the plan had them, by machine laser. */
-function plannedLoads(fixed_s: readonly Seconds[], plan: Plan): Seconds[] {
-  const loads = [...fixed_s];
-  for (const part of plan.shares)
-    for (const fragment of part) for (const s of fragment) loads[s.laser] += s.load_s;
-  return loads;
 }
 
 const MOST_PLANS = 3;
@@ -150,7 +143,7 @@ function solve(
   let best = tryPlan(context, decided_s, free, plan);
   let last = best;
   for (let n = 1; n < MOST_PLANS && best.exposure_s > first.exposure_s * (1 + SAME); n++) {
-    const planned = plannedLoads(planFor, plan);
+    const planned = plannedLoads(planFor, free, plan);
     const extra = last.loads_s.map((load, k) => load - planned[k] + (planFor[k] - fixed_s[k]));
     planFor = fixed_s.map((load, k) => Math.max(0, load + extra[k]));
     const shared = free.flatMap(({ id, demand }) => askedOf(compact, id, demand).fragments);

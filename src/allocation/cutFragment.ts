@@ -28,6 +28,8 @@ export interface CutFragment {
   readonly total_s: Seconds;
   /** Load with n·p ≤ c. */
   loadBelow(c: Mm): Seconds;
+  /** Load per mm by which a cut at c gains when it moves on, outlines aside. */
+  slope(c: Mm): number;
   /** Load that a cut at c adds on each side as a seam. */
   seamLoad(c: Mm): Seconds;
   /** True where a cut at c leaves two connected sides. */
@@ -94,6 +96,7 @@ function makeCutFragment(
     hatch,
     total_s: loadBelow(region.max),
     loadBelow,
+    slope: (c) => timeFactor * model.perArea * (hatch ? hatch.chord(c) : 0),
     seamLoad: (c) => timeFactor * model.perSeam * region.chord(c),
     leavesTwo: (c) => leavesTwo(c) || cutsInTwo(fragment.region.rings, { nx, ny, c }),
   };
@@ -125,38 +128,66 @@ export function cutFragment(
 }
 
 const STEPS = 60;
+/** Part of a fragment's load to which a cut is placed. */
+const EXACT = 1e-11;
 
-/** The c at which loadBelow(c) reaches a load: regula falsi with halved ends (Illinois), bracketed by min and max. */
-export function placeCut(cut: CutFragment, load_s: Seconds): Mm {
-  let low = cut.region.min;
-  let high = cut.region.max;
-  let fLow = -load_s;
-  let fHigh = cut.total_s - load_s;
-  if (fLow >= 0) return low;
-  if (fHigh <= 0) return high;
-  const enough = 1e-12 * cut.total_s;
-  let side = 0;
-  for (let step = 0; step < STEPS; step++) {
-    const c = step % 8 === 7 ? (low + high) / 2 : (low * fHigh - high * fLow) / (fHigh - fLow);
+/**
+ * The c at which loadBelow(c) reaches a load: regula falsi with halved ends (Illinois), bracketed by min and max, by
+ * `near` and a secant step beyond it where an earlier place is known.
+ */
+export function placeCut(cut: CutFragment, load_s: Seconds, near?: Mm): Mm {
+  const { min, max } = cut.region;
+  if (load_s <= 0) return min;
+  if (load_s >= cut.total_s) return max;
+  const enough = EXACT * cut.total_s;
+  const found = new Bracket(min, -load_s, max, cut.total_s - load_s);
+  let c = near !== undefined && near > min && near < max ? near : found.guess();
+  for (let step = 1; step < STEPS; step++) {
     const f = cut.loadBelow(c) - load_s;
-    if (Math.abs(f) <= enough || high - low < 1e-10) return c;
-    if (f < 0) {
-      [low, fLow] = [c, f];
-      if (side === -1) fHigh /= 2;
-      side = -1;
-    } else {
-      [high, fHigh] = [c, f];
-      if (side === 1) fLow /= 2;
-      side = 1;
-    }
+    if (Math.abs(f) <= enough || found.width() < 1e-10) return c;
+    const slope = step === 1 && c === near ? cut.slope(c) : 0;
+    found.take(c, f);
+    const ahead = slope > 0 ? c - f / slope : NaN;
+    c = found.holds(ahead) ? ahead : step % 8 === 7 ? found.middle() : found.guess();
   }
-  return (low + high) / 2;
+  return found.middle();
 }
 
-/** Positions of the cuts between the sides, for shares in the order of `lasers`. */
-export function placeCuts(cut: CutFragment, shares_s: readonly Seconds[]): Mm[] {
-  let sum = 0;
-  return shares_s.slice(0, -1).map((share) => placeCut(cut, (sum += share)));
+/** Two places between which a load is reached. */
+class Bracket {
+  private side = 0;
+  constructor(
+    private low: Mm,
+    private fLow: Seconds,
+    private high: Mm,
+    private fHigh: Seconds,
+  ) {}
+  guess(): Mm {
+    return (this.low * this.fHigh - this.high * this.fLow) / (this.fHigh - this.fLow);
+  }
+  middle(): Mm {
+    return (this.low + this.high) / 2;
+  }
+  width(): Mm {
+    return this.high - this.low;
+  }
+  holds(c: Mm): boolean {
+    return c > this.low && c < this.high;
+  }
+  /** Narrows the bracket; an end that stays twice counts half. */
+  take(c: Mm, f: Seconds): void {
+    if (f < 0) {
+      this.low = c;
+      this.fLow = f;
+      if (this.side === -1) this.fHigh /= 2;
+      this.side = -1;
+    } else {
+      this.high = c;
+      this.fHigh = f;
+      if (this.side === 1) this.fLow /= 2;
+      this.side = 1;
+    }
+  }
 }
 
 /** A connected part of one side of a cut. */

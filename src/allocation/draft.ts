@@ -16,22 +16,32 @@ export interface Draft {
   shares_s: Seconds[];
   /** A share that is held at its least value; −1: none. */
   held: number;
+  /** Where the cuts were placed last. */
+  stand: Stand | null;
+}
+/** Lasers that keep a share, and the cuts between them. */
+interface Stand {
+  readonly shares_s: readonly Seconds[];
+  readonly lasers: readonly number[];
+  readonly positions: readonly Mm[];
 }
 
 export const keepsSeveral = (draft: Draft): boolean => draft.shares_s.filter((share) => share > 0).length > 1;
 
-/** Lasers that keep a share, and the cuts between them. */
-function standing(draft: Draft): { lasers: number[]; positions: Mm[] } {
+/** Worked out once per set of shares; the next places are looked for from the last ones. */
+function standing(draft: Draft): Stand {
+  const { shares_s, stand } = draft;
+  if (stand?.shares_s === shares_s) return stand;
   const lasers: number[] = [];
   const positions: Mm[] = [];
   let sum = 0;
-  draft.shares_s.forEach((share, i) => {
-    if (share <= 0) return;
-    if (lasers.length > 0) positions.push(placeCut(draft.cut, sum));
+  for (let i = 0; i < shares_s.length; i++) {
+    if (shares_s[i] <= 0) continue;
+    if (lasers.length > 0) positions.push(placeCut(draft.cut, sum, stand?.positions[positions.length]));
     lasers.push(draft.lasers[i]);
-    sum += share;
-  });
-  return { lasers, positions };
+    sum += shares_s[i];
+  }
+  return (draft.stand = { shares_s, lasers, positions });
 }
 
 /** Where the draft stands now. */

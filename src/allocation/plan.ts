@@ -9,7 +9,7 @@ import type { Division, LaserSet } from '../zoning/types';
 import type { Demand } from './demand';
 import { solveBalance } from './solver/balance';
 import { lowerBound } from './solver/bound';
-import type { Bound, SharedLoad, SharedPart } from './types';
+import type { BalanceSolution, Bound, SharedLoad, SharedPart } from './types';
 
 /** Machine laser index ↔ the solver's index. */
 export interface Compact {
@@ -49,11 +49,14 @@ export interface Share {
   readonly laser: number;
   readonly load_s: Seconds;
 }
+/** Who gets what of the shared demands, in the order of the parts asked for. */
 export interface Plan {
   readonly exposure_s: Seconds;
-  /** [free part][shared demand] → shares, only those above zero */
-  readonly shares: readonly (readonly (readonly Share[])[])[];
   readonly cutsProven: boolean;
+  /** The one laser that gets all of a shared demand; −1 where several divide it. */
+  onlyLaser(part: number, shared: number): number;
+  /** The lasers that get a share. */
+  sharesOf(part: number, shared: number): Share[];
 }
 
 /** A demand in the solver's words, kept with it. */
@@ -82,25 +85,59 @@ export function askedOf(compact: Compact, id: PartId, demand: Demand): SharedPar
 /** A share smaller than this part of its fragment is rounding. */
 const NO_SHARE = 1e-9;
 
-function sharesOf(compact: Compact, set: LaserSet, whole_s: Seconds, given: readonly Seconds[]): Share[] {
-  const shares: Share[] = [];
-  for (let i = 0; i < given.length; i++) {
-    if (given[i] > NO_SHARE * whole_s) shares.push({ laser: compact.lasers[i], load_s: given[i] });
+/** The solver's answer, read back by machine laser. */
+class SolvedPlan implements Plan {
+  constructor(
+    private readonly compact: Compact,
+    private readonly parts: readonly FreePart[],
+    private readonly solution: BalanceSolution,
+  ) {}
+  get exposure_s(): Seconds {
+    return this.solution.best_s;
   }
-  return shares.length > 0 ? shares : [{ laser: membersOf(set)[0], load_s: whole_s }];
+  get cutsProven(): boolean {
+    return this.solution.cutsProven;
+  }
+  onlyLaser(part: number, shared: number): number {
+    const { set, load_s } = this.parts[part].demand.shared[shared];
+    const given = this.solution.shares_s[part][shared];
+    let found = -1;
+    for (let i = 0; i < given.length; i++) {
+      if (given[i] <= NO_SHARE * load_s) continue;
+      if (found >= 0) return -1;
+      found = i;
+    }
+    return found >= 0 ? this.compact.lasers[found] : membersOf(set)[0];
+  }
+  sharesOf(part: number, shared: number): Share[] {
+    const { load_s } = this.parts[part].demand.shared[shared];
+    return this.solution.shares_s[part][shared].flatMap((given, i) =>
+      given > NO_SHARE * load_s ? [{ laser: this.compact.lasers[i], load_s: given }] : [],
+    );
+  }
 }
 
-/** Shares that minimise the slowest laser's load; `fixed_s` by machine laser holds all load that cannot move. */
+/** The plan that minimises the slowest laser's load; `fixed_s` by machine laser holds all load that cannot move. */
 export function planLayer(compact: Compact, fixed_s: readonly Seconds[], parts: readonly FreePart[]): Plan {
   const solution = solveBalance({
     laserCount: compact.lasers.length,
     fixed_s: compact.lasers.map((laser) => fixed_s[laser]),
     parts: parts.map(({ id, demand }) => askedOf(compact, id, demand)),
   });
-  const shares = parts.map(({ demand }, p) =>
-    demand.shared.map(({ set, load_s }, f) => sharesOf(compact, set, load_s, solution.shares_s[p][f])),
-  );
-  return { exposure_s: solution.best_s, shares, cutsProven: solution.cutsProven };
+  return new SolvedPlan(compact, parts, solution);
+}
+
+/** Loads as a plan has them, by machine laser. */
+export function plannedLoads(fixed_s: readonly Seconds[], parts: readonly FreePart[], plan: Plan): Seconds[] {
+  const loads = [...fixed_s];
+  parts.forEach(({ demand }, p) => {
+    demand.shared.forEach(({ load_s }, i) => {
+      const only = plan.onlyLaser(p, i);
+      if (only >= 0) loads[only] += load_s;
+      else for (const share of plan.sharesOf(p, i)) loads[share.laser] += share.load_s;
+    });
+  });
+  return loads;
 }
 
 /** Load that must stay in one piece, reachable by the lasers of `set`. */

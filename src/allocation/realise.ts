@@ -17,7 +17,7 @@ import type { Demand } from './demand';
 import { addSeams, fateOf, keepsSeveral, mendCrumbs, type Draft } from './draft';
 import type { Fate } from './fate';
 import { orderAlong } from './order';
-import type { Share } from './plan';
+import type { Plan, Share } from './plan';
 import { assembleUncut } from './remembered';
 import { Spreader } from './spread';
 
@@ -61,7 +61,7 @@ function draftCut(
   const planned = shares.reduce((sum, s) => sum + s.load_s, 0);
   const scale = planned > 0 ? cut.total_s / planned : 0;
   const shareOf = (laser: number): Seconds => shares.find((s) => s.laser === laser)!.load_s * scale;
-  return { fragment, cut, lasers, shares_s: lasers.map(shareOf), held: -1 };
+  return { fragment, cut, lasers, shares_s: lasers.map(shareOf), held: -1, stand: null };
 }
 
 /** One cut part on its way from plan to pieces: by figures while shares move, by polygons where figures do not hold. */
@@ -146,8 +146,12 @@ function respread(drafts: readonly Draft[], loads_s: readonly Seconds[]): boolea
   return moved;
 }
 
+function addLoad(loads_s: Seconds[], part: AssembledPart): void {
+  for (const piece of part.pieces) loads_s[piece.laser] += piece.load_s;
+}
+
 export function addLoads(loads_s: Seconds[], parts: readonly AssembledPart[]): Seconds[] {
-  for (const part of parts) for (const piece of part.pieces) loads_s[piece.laser] += piece.load_s;
+  for (const part of parts) addLoad(loads_s, part);
   return loads_s;
 }
 
@@ -159,54 +163,54 @@ function evenOut(
 ): void {
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const loads = [...settled_s];
-    for (const { assembled } of making) addLoads(loads, [assembled]);
+    for (const { assembled } of making) addLoad(loads, assembled);
     if (!respread(drafts, loads)) return;
     for (const part of making) part.make();
   }
 }
 
-/** Laser of every fragment as planned; the first of its lasers where it is to be cut. */
-function plannedLasers({ section, demand }: PartToRealise, shares: readonly (readonly Share[])[]): number[] {
-  const lasers = section.fragments.map((f) => singleOf(f.set));
+/** Lasers of one part's fragments as planned, reused from part to part; −1 where a fragment is to be cut. */
+const planned: number[] = [];
+
+/** Fills `planned`; true where a fragment is to be cut. */
+function readPlan({ section, demand }: PartToRealise, p: number, plan: Plan): boolean {
+  section.fragments.forEach((f, i) => (planned[i] = singleOf(f.set)));
+  let cut = false;
   demand.shared.forEach(({ fragment }, i) => {
-    if (fragment >= 0) lasers[fragment] = shares[i][0].laser;
+    if (fragment < 0) return;
+    planned[fragment] = plan.onlyLaser(p, i);
+    if (planned[fragment] < 0) cut = true;
   });
-  return lasers;
+  return cut;
 }
 
-function draftsOf(
-  context: RealiseContext,
-  part: PartToRealise,
-  shares: readonly (readonly Share[])[],
-): Draft[] {
+function draftsOf(context: RealiseContext, part: PartToRealise, p: number, plan: Plan): Draft[] {
   return part.demand.shared.flatMap(({ fragment }, i) =>
-    fragment >= 0 && shares[i].length > 1 ? [draftCut(context, part, fragment, shares[i])] : [],
+    fragment >= 0 && planned[fragment] < 0 ? [draftCut(context, part, fragment, plan.sharesOf(p, i))] : [],
   );
 }
-
-const isCut = (shares: readonly (readonly Share[])[]): boolean => shares.some((share) => share.length > 1);
 
 /** Makes a plan real; `fixed_s` is the load of all other parts, by machine laser. */
 export function realise(
   context: RealiseContext,
   fixed_s: readonly Seconds[],
   parts: readonly PartToRealise[],
-  shares: readonly (readonly (readonly Share[])[])[],
+  plan: Plan,
 ): Realised {
   const assembled: AssembledPart[] = [];
   const making: PartInMaking[] = [];
   const places: number[] = [];
+  const settled_s = [...fixed_s];
   parts.forEach((part, p) => {
-    const lasers = plannedLasers(part, shares[p]);
-    const drafts = isCut(shares[p]) ? draftsOf(context, part, shares[p]) : [];
-    if (drafts.length === 0) {
-      assembled[p] = assembleUncut(part.section, lasers, context.model, part.timeFactor);
+    if (readPlan(part, p, plan)) {
+      places.push(p);
+      const drafts = draftsOf(context, part, p, plan);
+      making.push(new PartInMaking(context, part, planned.slice(0, part.section.fragments.length), drafts));
       return;
     }
-    places.push(p);
-    making.push(new PartInMaking(context, part, lasers, drafts));
+    assembled[p] = assembleUncut(part.section, planned, context.model, part.timeFactor);
+    addLoad(settled_s, assembled[p]);
   });
-  const settled_s = addLoads([...fixed_s], assembled.filter(Boolean));
   const drafts = making.flatMap((part) => part.drafts);
   for (let n = 0; n < MOST_SETTLINGS && making.length > 0; n++) {
     evenOut(making, drafts, settled_s);
@@ -214,12 +218,10 @@ export function realise(
     for (const part of making) if (part.settle()) changed = true;
     if (!changed) break;
   }
-  places.forEach((p, i) => (assembled[p] = making[i].assembled));
-  return {
-    parts: assembled,
-    loads_s: addLoads(
-      fixed_s.map(() => 0),
-      assembled,
-    ),
-  };
+  const loads_s = settled_s.map((load, k) => load - fixed_s[k]);
+  places.forEach((p, i) => {
+    assembled[p] = making[i].assembled;
+    addLoad(loads_s, assembled[p]);
+  });
+  return { parts: assembled, loads_s };
 }

@@ -30,13 +30,13 @@ function entryOf(section: DividedSection, model: TimeModel, timeFactor: number):
 export const rememberedDemand = (section: DividedSection, model: TimeModel, timeFactor: number): Demand =>
   entryOf(section, model, timeFactor).demand;
 
-const sameLasers = (a: readonly number[], b: readonly number[]): boolean => {
+function sameLasers(a: readonly number[], b: readonly number[]): boolean {
   if (a === b) return true;
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
   return true;
-};
+}
 
-/** The part with every fragment given whole to a laser, in the order of the fragments. */
+/** The part with every fragment given whole to a laser, in the order of the fragments. `lasers` may be reused after. */
 export function assembleUncut(
   section: DividedSection,
   lasers: readonly number[],
@@ -44,8 +44,7 @@ export function assembleUncut(
   timeFactor: number,
 ): AssembledPart {
   const { assembled } = entryOf(section, model, timeFactor);
-  const known = assembled.find((entry) => sameLasers(entry.lasers, lasers));
-  if (known) return known.part;
+  for (const known of assembled) if (sameLasers(known.lasers, lasers)) return known.part;
   const { fragments, borders } = section;
   const given = fragments.map(({ area_mm2, hatch_mm2, outline_mm }, i) => ({
     laser: lasers[i],
@@ -60,6 +59,6 @@ export function assembleUncut(
   });
   const part = new AssembledPart(given, borders, geometry, model, timeFactor);
   if (assembled.length >= KEPT) assembled.length = 0;
-  assembled.push({ lasers, part });
+  assembled.push({ lasers: lasers.slice(0, fragments.length), part });
   return part;
 }
