@@ -1,9 +1,8 @@
 /**
  * Handles of the plan: gas flow and blade arrows at the edges they come from, grips of the zone lines, the turn handle
- * of the selected part. Degrees counter-clockwise from +x, millimetres on the platform.
+ * of the selection. Degrees counter-clockwise from +x, millimetres on the platform.
  */
 import type { PointerEvent } from 'react';
-import { turnParts } from '../commands/operations/parts';
 import { setZoneLine } from '../commands/operations/zoneLines';
 import type { ZoneLine } from '../zoning/types';
 import { useAnalysis, useBench, useWorkbench } from './bench';
@@ -14,13 +13,13 @@ import {
   streamDirection,
   streamGesture,
   streamStep,
-  turnGesture,
   type Stream,
 } from './gestures/edits';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
 import { Handle } from './Handle';
-import { gripPlaces, streamPlace, streamTagSide, turnPlace } from './plan/places';
+import { gripPlaces, streamPlace, streamTagSide } from './plan/places';
 import type { Modifiers } from './snapping';
+import { TurnHandle } from './TurnHandle';
 import { useCamera } from './viewport';
 
 export interface HandlesProps {
@@ -138,51 +137,6 @@ function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: 
       </svg>
     </Handle>
   ));
-}
-
-function TurnHandle({ host, size, onPress }: HandlesProps) {
-  const bench = useWorkbench();
-  const camera = useCamera();
-  const analysis = useAnalysis();
-  const selection = useBench((state) => state.view.selection);
-  const lead = selection.at(-1);
-  const index = analysis.layout.parts.findIndex((part) => part.id === lead);
-  const part = analysis.layout.parts[index];
-  const view = analysis.parts[index];
-  if (!part || !view) return null;
-  const { root, handle } = turnPlace(part, view, camera, size);
-  const turn = (arrow: { x: number; y: number }, held: Modifiers) => {
-    // Up and left turn counter-clockwise, as the angle grows.
-    const by = (arrow.y - arrow.x) * (held.shift ? 15 : held.ctrl ? 0.1 : 1);
-    bench.change(`Turn ${part.id}`, (layout) => turnParts(layout, selection, by));
-  };
-  return (
-    <>
-      <svg className="plan-leader" aria-hidden="true">
-        <line x1={root.left} y1={root.top} x2={handle.left} y2={handle.top} />
-      </svg>
-      <Handle
-        at={handle}
-        label={`Turn ${part.id}`}
-        value={part.turn_deg}
-        least={0}
-        most={360}
-        valueText={`${part.turn_deg}°`}
-        className="handle-turn"
-        testId="turn-handle"
-        cursor="grab"
-        history={`Turn ${part.id}`}
-        onPress={(event) => onPress(event, (start) => turnGesture(host, start, part.id, selection))}
-        onArrow={turn}
-      >
-        <svg viewBox="-12 -12 24 24" aria-hidden="true">
-          <circle r="7" />
-          <path d="M-3.5 1.5A3.7 3.7 0 1 0 0 -3.7" />
-          <path d="M0 -6.2L-3 -3.6L0 -1.2Z" className="handle-head" />
-        </svg>
-      </Handle>
-    </>
-  );
 }
 
 /** All handles that the present tool offers. */

@@ -171,6 +171,38 @@ describe('turning', () => {
   });
 });
 
+describe('turning several parts', () => {
+  it('swings them about the middle of their common box, in one entry, and as drawn at every angle on the way', () => {
+    const hands = planHands();
+    const places = () => ['P01', 'P02'].map((id) => hands.part(id)?.at_mm);
+    // common box x ±70, y −70 … −50: middle (0, −60); the press is right of it
+    hands.controller.begin(turnGesture(hands.host, hands.input(100, -60), 'P02', ['P01', 'P02']));
+    for (let i = 1; i <= 72; i++) {
+      const angle = (i * Math.PI) / 36;
+      hands.move(100 * Math.cos(angle), -60 + 100 * Math.sin(angle));
+    }
+    // a full round in 72 frames comes back to the micrometre
+    expect(places()).toEqual([
+      [-60, -60],
+      [60, -60],
+    ]);
+    hands.move(5, 80, SHIFT);
+    expect(hands.host.ui.getState().tip?.lines).toEqual(['by 90.0°']);
+    expect(places()).toEqual([
+      [0, -120],
+      [0, 0],
+    ]);
+    hands.release(5, 80, SHIFT);
+    expect(hands.part('P02')?.turn_deg).toBe(90);
+    hands.bench.undo();
+    expect(places()).toEqual([
+      [-60, -60],
+      [60, -60],
+    ]);
+    expect(hands.bench.history().undo).toBeNull();
+  });
+});
+
 describe('zone lines', () => {
   it('moves the line that is pressed, in steps of 0.1 mm, and not below the narrowest zone', () => {
     const hands = planHands();

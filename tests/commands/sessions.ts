@@ -79,6 +79,7 @@ const steps = [
   step('moveParts', [some, wild, wild], (l, p, x, y) => op.moveParts(l, idsOf(l, p), x, y)),
   step('placePart', [some, wild, wild], (l, p, x, y) => op.placePart(l, idsOf(l, p)[0] ?? '', x, y)),
   step('turnParts', [some, wild], (l, p, a) => op.turnParts(l, idsOf(l, p), a)),
+  step('turnTogether', [some, wild], (l, p, a) => op.turnTogether(l, idsOf(l, p), a)),
   step('setPartTurn', [some, wild], (l, p, a) => op.setPartTurn(l, idsOf(l, p), a)),
   step('setPartHeight', [some, positive], (l, p, z) => op.setPartHeight(l, idsOf(l, p), z)),
   step('seams', [some, fc.constantFrom('free' as const, 'none' as const)], (l, p, seams) =>

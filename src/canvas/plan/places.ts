@@ -4,6 +4,7 @@
  * reached at every zoom.
  */
 import type { PartView } from '../../build/types';
+import type { Box } from '../../geometry/types';
 import type { Part, Platform } from '../../layout/types';
 import type { Camera } from '../../store/types';
 import type { Degrees, PlatePoint, Px, ScreenPoint } from '../../units/types';
@@ -114,4 +115,13 @@ export const turnPlace = (part: Part, view: PartView, camera: Camera, size: Size
   const reach = reachAlong(view, origin, ux, uy);
   const root = toScreen({ x: origin.x + ux * reach, y: origin.y + uy * reach }, camera, size);
   return { root, handle: { left: root.left + ux * TURN_OUT_PX, top: root.top - uy * TURN_OUT_PX } };
+};
+
+/** Behind the middle of a box around several parts: the handle that turns them together. */
+export const groupTurnPlace = (box: Box, camera: Camera, size: Size): TurnPlace => {
+  const root = toScreen({ x: (box.minX + box.maxX) / 2, y: box.maxY }, camera, size);
+  return {
+    root,
+    handle: keepInside({ left: root.left, top: root.top - TURN_OUT_PX }, size, HALF_TARGET_PX),
+  };
 };

@@ -9,5 +9,6 @@ export * from './process';
 export * from './shapes';
 export * from './streams';
 export { FEWEST_STRIPS, MOST_STRIPS, setStrategy, usableLasers } from './strategy';
+export { groupPivot, turnTogether } from './turn';
 export * from './zoneLines';
 export * from './zones';

@@ -1,6 +1,9 @@
-/** Turns the selected parts, each about its own origin: counter-clockwise, with Shift clockwise. */
+/**
+ * Turns the selected part about its own origin, several about the middle of their common box: counter-clockwise, with
+ * Shift clockwise.
+ */
 import { documentCommand, hasSelection } from '../make';
-import { turnParts } from '../operations';
+import { turnTogether } from '../operations';
 import type { Command } from '../types';
 
 const STEPS = [
@@ -20,7 +23,7 @@ const turnCommand = (by_deg: number, key: string): Command => {
       repeats: true,
       when: hasSelection,
     },
-    (layout, view) => turnParts(layout, view.selection, by_deg),
+    (layout, view) => turnTogether(layout, view.selection, by_deg),
   );
 };
 

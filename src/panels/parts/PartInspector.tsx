@@ -1,6 +1,7 @@
 /**
  * The selected parts as numbers: place, turn, height, seams, pinned laser, time factor; copies, duplicate, delete. With
- * several parts selected a typed value goes to all of them, except the place, which belongs to one.
+ * several parts selected a typed value goes to all of them, except the place, which belongs to one, and the turn
+ * together, which swings them as a group.
  */
 import { useAnalysis, useBench, useWorkbench } from '../../canvas/bench';
 import {
@@ -12,6 +13,7 @@ import {
   setPartFields,
   setPartHeight,
   setPartTurn,
+  turnTogether,
 } from '../../commands/operations';
 import type { Layout, Part, PartId } from '../../layout/types';
 import { AngleField, LengthField, NumberField } from '../controls/fields';
@@ -143,11 +145,21 @@ export function PartInspector() {
       {ids.length === 1 && <PlaceFields key={`place ${key}`} part={part} />}
       <AngleField
         key={`turn ${key}`}
-        label="turn"
+        label={ids.length === 1 ? 'turn' : 'turn, each'}
         value={part.turn_deg}
         testId="part-turn"
         recipe={(layout, value) => setPartTurn(layout, ids, value)}
       />
+      {ids.length > 1 && (
+        <AngleField
+          key={`together ${key}`}
+          label="turn together by"
+          value={0}
+          testId="group-turn"
+          hint="About the middle of their common box."
+          recipe={(layout, value) => turnTogether(layout, ids, value)}
+        />
+      )}
       <HeightField key={`height ${key}`} part={part} ids={ids} />
       <ExposureFields key={`exposure ${key}`} part={part} ids={ids} />
       <PartButtons ids={ids} />

@@ -1,0 +1,93 @@
+/**
+ * The handle that turns what is selected: one part about its own origin, several about the middle of their common box,
+ * which a cross marks. Degrees counter-clockwise from +x, screen px.
+ */
+import type { Analysis } from '../build/types';
+import { boxOf } from '../geometry/region';
+import type { PartId } from '../layout/types';
+import { groupPivot, turnTogether } from '../commands/operations/turn';
+import { useAnalysis, useBench, useWorkbench } from './bench';
+import { toScreen, type Size } from './camera';
+import { turnGesture } from './gestures/edits';
+import { Handle } from './Handle';
+import type { HandlesProps } from './PlanHandles';
+import { groupTurnPlace, turnPlace, type TurnPlace } from './plan/places';
+import type { Modifiers } from './snapping';
+import type { Camera } from '../store/types';
+import { useCamera } from './viewport';
+
+/** Half the arms of the cross. */
+const CROSS_PX = 6;
+
+const placeOf = (
+  analysis: Analysis,
+  selection: readonly PartId[],
+  camera: Camera,
+  size: Size,
+): TurnPlace | null => {
+  const lead = analysis.layout.parts.findIndex((part) => part.id === selection.at(-1));
+  const [part, view] = [analysis.layout.parts[lead], analysis.parts[lead]];
+  if (!part || !view) return null;
+  if (selection.length === 1) return turnPlace(part, view, camera, size);
+  const chosen = analysis.parts.filter(({ id }) => selection.includes(id));
+  return groupTurnPlace(boxOf(chosen.flatMap(({ footprint }) => footprint)), camera, size);
+};
+
+function PivotCross({ selection, size }: { readonly selection: readonly PartId[]; readonly size: Size }) {
+  const layout = useBench((state) => state.layout);
+  const camera = useCamera();
+  const [x, y] = groupPivot(layout, selection);
+  const { left, top } = toScreen({ x, y }, camera, size);
+  const d = `M${left - CROSS_PX} ${top}H${left + CROSS_PX}M${left} ${top - CROSS_PX}V${top + CROSS_PX}`;
+  return (
+    <>
+      <path d={d} className="pivot-halo" />
+      <path d={d} data-testid="turn-pivot" />
+    </>
+  );
+}
+
+export function TurnHandle({ host, size, onPress }: HandlesProps) {
+  const bench = useWorkbench();
+  const camera = useCamera();
+  const analysis = useAnalysis();
+  const selection = useBench((state) => state.view.selection);
+  const place = placeOf(analysis, selection, camera, size);
+  const lead = analysis.layout.parts.find((part) => part.id === selection.at(-1));
+  if (!place || !lead) return null;
+  const { root, handle } = place;
+  const name = selection.length > 1 ? `Turn ${selection.length} parts` : `Turn ${lead.id}`;
+  const turn = (arrow: { x: number; y: number }, held: Modifiers) => {
+    // Up and left turn counter-clockwise, as the angle grows.
+    const by = (arrow.y - arrow.x) * (held.shift ? 15 : held.ctrl ? 0.1 : 1);
+    bench.change(name, (layout) => turnTogether(layout, selection, by));
+  };
+  return (
+    <>
+      <svg className="plan-leader" aria-hidden="true">
+        <line x1={root.left} y1={root.top} x2={handle.left} y2={handle.top} />
+        {selection.length > 1 && <PivotCross selection={selection} size={size} />}
+      </svg>
+      <Handle
+        at={handle}
+        label={name}
+        value={lead.turn_deg}
+        least={0}
+        most={360}
+        valueText={selection.length > 1 ? `${lead.id} at ${lead.turn_deg}°` : `${lead.turn_deg}°`}
+        className="handle-turn"
+        testId="turn-handle"
+        cursor="grab"
+        history={name}
+        onPress={(event) => onPress(event, (start) => turnGesture(host, start, lead.id, selection))}
+        onArrow={turn}
+      >
+        <svg viewBox="-12 -12 24 24" aria-hidden="true">
+          <circle r="7" />
+          <path d="M-3.5 1.5A3.7 3.7 0 1 0 0 -3.7" />
+          <path d="M0 -6.2L-3 -3.6L0 -1.2Z" className="handle-head" />
+        </svg>
+      </Handle>
+    </>
+  );
+}
