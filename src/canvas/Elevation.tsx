@@ -25,7 +25,11 @@ interface Frame {
   toX(x: number): number;
 }
 
-function ZRuler({ axis }: { axis: ZAxis }) {
+/** Scales that differ by less than this look the same. */
+const SAME_SCALE = 0.02;
+
+function ZRuler({ axis, pxPerMm }: { axis: ZAxis; pxPerMm: number }) {
+  const toScale = Math.abs(axis.pxPerMm / pxPerMm - 1) < SAME_SCALE;
   return (
     <g className="elev-ruler">
       <line x1={Z_LEFT_PX} x2={Z_LEFT_PX} y1={axis.toPx(axis.top_mm)} y2={axis.toPx(0)} />
@@ -40,7 +44,7 @@ function ZRuler({ axis }: { axis: ZAxis }) {
         </g>
       ))}
       <text x={4} y={11}>
-        z mm
+        {toScale ? 'z mm' : 'z mm, not to the scale of x'}
       </text>
     </g>
   );
@@ -180,7 +184,7 @@ export function Elevation() {
             <Names fronts={fronts} frame={frame} />
             <rect className="elev-platform" x={left} y={base} width={Math.max(0, right - left)} height={4} />
             <rect className="elev-ruler-ground" x={0} y={0} width={Z_LEFT_PX} height={size.height} />
-            <ZRuler axis={axis} />
+            <ZRuler axis={axis} pxPerMm={camera.pxPerMm} />
             <text x={Math.max(Z_LEFT_PX + 4, left)} y={base + 18}>
               platform, seen from the front
             </text>

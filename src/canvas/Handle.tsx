@@ -52,6 +52,10 @@ export interface HandleProps {
   readonly onPress: (event: PointerEvent) => void;
   /** An arrow key: x and y are −1, 0 or 1. */
   readonly onArrow: (arrow: { readonly x: number; readonly y: number }, held: Modifiers) => void;
+  /** Any other key; true where it was used. */
+  readonly onKey?: (key: string) => boolean;
+  /** A held key was let go. */
+  readonly onLetGo?: () => void;
   readonly onFocus?: () => void;
   readonly children: ReactNode;
 }
@@ -62,9 +66,14 @@ export function Handle(props: HandleProps) {
   const letGo = () => {
     if (holding.current) bench.endGesture();
     holding.current = false;
+    props.onLetGo?.();
   };
   const press = (event: KeyboardEvent) => {
     const arrow = arrowOf(event.key);
+    if (!arrow && props.onKey?.(event.key)) {
+      event.preventDefault();
+      event.stopPropagation();
+    }
     if (!arrow || bench.gestureOpen() !== holding.current) return;
     event.preventDefault();
     event.stopPropagation();

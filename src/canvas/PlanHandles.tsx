@@ -1,8 +1,8 @@
 /**
  * Handles of the plan: gas flow and blade arrows at the edges they come from, grips of the zone lines, the turn handle
- * of the selection. Degrees counter-clockwise from +x, millimetres on the platform.
+ * of the selection, corners of the drawn zone that is chosen. Degrees counter-clockwise from +x, millimetres on the platform.
  */
-import type { PointerEvent } from 'react';
+import { lazy, Suspense, type PointerEvent } from 'react';
 import { setZoneLine } from '../commands/operations/zoneLines';
 import type { ZoneLine } from '../zoning/types';
 import { useAnalysis, useBench, useWorkbench } from './bench';
@@ -19,8 +19,10 @@ import type { Gesture, Input, PlanHost } from './gestures/gesture';
 import { Handle } from './Handle';
 import { gripPlaces, streamPlace, streamTagSide } from './plan/places';
 import type { Modifiers } from './snapping';
-import { TurnHandle } from './TurnHandle';
 import { useCamera } from './viewport';
+
+const TurnHandle = lazy(() => import('./TurnHandle'));
+const ZoneHandles = lazy(() => import('./ZoneHandles'));
 
 export interface HandlesProps {
   readonly host: PlanHost;
@@ -143,6 +145,8 @@ function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: 
 export function PlanHandles(props: HandlesProps) {
   const { lines } = useAnalysis().division;
   const tool = useBench((state) => state.view.tool);
+  const partChosen = useBench((state) => state.view.selection.length > 0);
+  const zoneChosen = useBench((state) => state.view.activeZone !== null);
   return (
     <>
       <StreamHandle stream="gas" {...props} />
@@ -150,7 +154,12 @@ export function PlanHandles(props: HandlesProps) {
       {lines.map((line, index) => (
         <LineGrips key={lineId(line)} line={line} index={index} {...props} />
       ))}
-      {tool === 'select' && <TurnHandle {...props} />}
+      {tool === 'select' && (
+        <Suspense fallback={null}>
+          {zoneChosen && <ZoneHandles {...props} />}
+          {partChosen && <TurnHandle {...props} />}
+        </Suspense>
+      )}
     </>
   );
 }

@@ -26,6 +26,8 @@ const HINTS: Readonly<Record<Tool, string>> = {
   zone: 'A click per corner, Enter ends',
 };
 
+const ZONE_HINT = 'Drag a corner, Ctrl: alone; a cross adds one, Shift and a click take one away';
+
 /** Figures of the seam that was clicked, as long as it is there. */
 const seamTip = (
   asked: PlanUi['seam'],
@@ -48,7 +50,8 @@ const seamTip = (
 /** What the present tool does, in a few words. */
 export function PlanHint() {
   const tool = useBench((state) => state.view.tool);
-  return <p className="plan-hint">{HINTS[tool]}</p>;
+  const zoneChosen = useBench((state) => state.view.activeZone !== null && state.view.tool === 'select');
+  return <p className="plan-hint">{zoneChosen ? ZONE_HINT : HINTS[tool]}</p>;
 }
 
 /** Where the pointer stands, marked on both rulers. */

@@ -8,7 +8,7 @@ import type { PartId } from '../layout/types';
 import { groupPivot, turnTogether } from '../commands/operations/turn';
 import { useAnalysis, useBench, useWorkbench } from './bench';
 import { toScreen, type Size } from './camera';
-import { turnGesture } from './gestures/edits';
+import { turnGesture } from './gestures/turning';
 import { Handle } from './Handle';
 import type { HandlesProps } from './PlanHandles';
 import { groupTurnPlace, turnPlace, type TurnPlace } from './plan/places';
@@ -47,7 +47,7 @@ function PivotCross({ selection, size }: { readonly selection: readonly PartId[]
   );
 }
 
-export function TurnHandle({ host, size, onPress }: HandlesProps) {
+export default function TurnHandle({ host, size, onPress }: HandlesProps) {
   const bench = useWorkbench();
   const camera = useCamera();
   const analysis = useAnalysis();

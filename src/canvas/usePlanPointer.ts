@@ -42,11 +42,11 @@ export interface PlanPointer {
 
 let loadedTools: DrawingTools | null = null;
 const drawingTools = (): DrawingTools | null => loadedTools;
-/** The drawing tools come right after the plate; choosing one takes longer than loading it. */
+/** The tools come right after the plate; choosing one takes longer than loading it. */
 function useDrawingTools(): void {
   useEffect(() => {
     const frame = requestAnimationFrame(() => {
-      void import('./gestures/drawing').then((tools) => (loadedTools = tools));
+      void import('./gestures/later').then((tools) => (loadedTools = tools));
     });
     return () => cancelAnimationFrame(frame);
   }, []);

@@ -55,6 +55,10 @@ function settledSelection(view: View, layout: Layout): View['selection'] {
 const settledLine = (line: number, layout: Layout): number =>
   Number.isInteger(line) && line >= 0 && line < zoneLines(layout.zoning).length ? line : 0;
 
+/** The chosen drawn zone where there is one. */
+const settledZone = (zone: number | null, { zoning }: Layout): number | null =>
+  zone !== null && zoning.strategy === 'drawn' && zone in zoning.zones ? zone : null;
+
 function settledHover(next: WorkbenchState, before: WorkbenchState, height_mm: Mm): Hover | null {
   const { hover } = next.view;
   const fresh = hover !== before.view.hover && next.layout === before.layout;
@@ -72,12 +76,14 @@ export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchS
   const selection = settledSelection(view, layout);
   const hover = settledHover(next, before, height_mm);
   const activeLine = settledLine(view.activeLine, layout);
+  const activeZone = settledZone(view.activeZone, layout);
   const clean =
     height_mm === view.height_mm &&
     selection === view.selection &&
     hover === view.hover &&
-    activeLine === view.activeLine;
-  return clean ? next : { ...next, view: { ...view, height_mm, selection, hover, activeLine } };
+    activeLine === view.activeLine &&
+    activeZone === view.activeZone;
+  return clean ? next : { ...next, view: { ...view, height_mm, selection, hover, activeLine, activeZone } };
 }
 
 /** A zustand layer below the history: whatever is set, undo and redo included, arrives settled in one step. */

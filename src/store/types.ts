@@ -41,6 +41,8 @@ export interface View {
   readonly fitted: Camera | null;
   /** The zone line that keys move: an index into the division's lines. */
   readonly activeLine: number;
+  /** The drawn zone whose corners can be taken hold of: an index into the drawn zones; null where none is chosen. */
+  readonly activeZone: number | null;
   readonly notices: readonly Notice[];
   readonly theme: 'light' | 'dark' | 'system';
   readonly firstRunDismissed: boolean;

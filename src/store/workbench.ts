@@ -37,6 +37,7 @@ const FIRST_VIEW: View = {
   camera: null,
   fitted: null,
   activeLine: 0,
+  activeZone: null,
   notices: [],
   theme: 'system',
   firstRunDismissed: false,

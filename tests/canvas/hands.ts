@@ -3,7 +3,7 @@
  * the test says so. Plate (x, y) stands at screen (400 + 2x, 300 − 2y).
  */
 import { analyse } from '../../src/build/analyse';
-import * as drawing from '../../src/canvas/gestures/drawing';
+import * as drawing from '../../src/canvas/gestures/later';
 import { createController } from '../../src/canvas/gestures/controller';
 import type { PlanHost } from '../../src/canvas/gestures/gesture';
 import { createPlanUi } from '../../src/canvas/gestures/planUi';

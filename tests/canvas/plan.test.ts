@@ -44,8 +44,11 @@ describe('what stands under the pointer', () => {
   });
 
   it('is the line over a part that is not selected, the part once it is', () => {
-    expect(targetAt(analysis, [], { x: 0, y: 60 }, 2).kind).toBe('lines');
-    expect(targetAt(analysis, ['P03'], { x: 0, y: 60 }, 2)).toEqual({ kind: 'part', part: 'P03' });
+    expect(targetAt(analysis, { selection: [], activeZone: null }, { x: 0, y: 60 }, 2).kind).toBe('lines');
+    expect(targetAt(analysis, { selection: ['P03'], activeZone: null }, { x: 0, y: 60 }, 2)).toEqual({
+      kind: 'part',
+      part: 'P03',
+    });
   });
 
   it('is a seam within 6 px of its path', () => {

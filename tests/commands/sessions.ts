@@ -128,6 +128,17 @@ const steps = [
   step('addDrawnZone', [rings, laserIds], op.addDrawnZone),
   step('setDrawnZone', [index, rings], op.setDrawnZone),
   step('removeDrawnZone', [index], op.removeDrawnZone),
+  step('moveDrawnZone', [index, wild, wild], op.moveDrawnZone),
+  step('moveZoneCorners', [index, index, point], (l, zone, corner, to) =>
+    op.moveZoneCorners(l, op.cornersTogether(l, { zone, ring: 0, corner }), to),
+  ),
+  step('addZoneCorner', [index, index, point], (l, zone, corner, at) =>
+    op.addZoneCorner(l, { zone, ring: 0, corner }, at),
+  ),
+  step('removeZoneCorner', [index, index], (l, zone, corner) =>
+    op.removeZoneCorner(l, { zone, ring: 0, corner }),
+  ),
+  step('setZoneRadius', [index, wild], (l, zone, r) => op.setZoneRadius(l, zone, 0, r)),
   step('setGasFlow', [wild], op.setGasFlow),
   step('setRecoater', [wild], op.setRecoater),
   step('setMachine', [positive, positive], (l, h, s) =>

@@ -1,6 +1,7 @@
 /**
  * The lasers of each zone, by number: in the middle of a strip's end, in the outer corner of a quadrant, in the middle of
- * any other outline; inside the canvas while the zone is in sight. Platform mm, screen px.
+ * any other outline, in a row behind the platform where a zone is all of it; inside the canvas while the zone is in
+ * sight. Platform mm, screen px.
  */
 import { area, boxOf } from '../../geometry/region';
 import type { Box, Region } from '../../geometry/types';
@@ -15,6 +16,7 @@ import { balloon, type Ctx, type Sheet } from './pen';
 
 const INSET_PX: Px = 17;
 const ROW_PX: Px = 24;
+const COLUMN_PX: Px = 32;
 
 /** Centre of area of a region's first ring (the outer one). */
 const middleOf = (region: Region): PlatePoint => {
@@ -57,10 +59,16 @@ export const zoneNumberPlace = (region: Region, { width_mm, depth_mm }: Platform
   return { at: { x: pick(box.minX, box.maxX, sideX), y: pick(box.minY, box.maxY, sideY) }, sideX, sideY };
 };
 
+const spansPlatform = (region: Region, { width_mm, depth_mm }: Platform): boolean =>
+  Math.abs(area(region) / (width_mm * depth_mm) - 1) < 1e-6;
+
 const onScreen = (zone: Zone, platform: Platform, sheet: Sheet): ScreenPoint => {
   const { at, sideX, sideY } = zoneNumberPlace(zone.region, platform);
   const edge = toScreen(at, sheet.camera, sheet.size);
-  const place = { left: edge.left - sideX * INSET_PX, top: edge.top + sideY * INSET_PX };
+  // Around the whole platform there is no end of its own: the numbers stand in a row behind it, clear of the parts.
+  const out = spansPlatform(zone.region, platform) ? -1 : 1;
+  const place = { left: edge.left - sideX * INSET_PX, top: edge.top + out * sideY * INSET_PX };
+  if (out < 0) return keepInside(place, sheet.size, INSET_PX);
   const seen = keepInside(place, sheet.size, INSET_PX);
   const { x, y } = toPlate(seen, sheet.camera, sheet.size);
   const box = boxOf(zone.region);
@@ -84,7 +92,9 @@ export const drawZoneNumbers = (
     if (zone.region.length === 0 || lasers.length === 0) continue;
     let at = onScreen(zone, platform, sheet);
     while (taken.some((other) => Math.hypot(other.left - at.left, other.top - at.top) < ROW_PX - 1)) {
-      at = { left: at.left, top: at.top + ROW_PX };
+      at = spansPlatform(zone.region, platform)
+        ? { left: at.left + COLUMN_PX, top: at.top }
+        : { left: at.left, top: at.top + ROW_PX };
     }
     taken.push(at);
     const style = laserStyle(lasers[0], theme);

@@ -10,7 +10,7 @@ import type { Gesture, Input, PlanHost } from './gesture';
 import { createHand, type Hand } from './hand';
 import { panGesture } from './looking';
 import { isDrawTool } from './planUi';
-import { hoverSelect, pressSelect } from './select';
+import { hoverSelect, pressSelect, type ZoneTools } from './select';
 
 /** Zoom per px of wheel travel; a pinch on a trackpad sends small steps. */
 const WHEEL_RATE = 0.0015;
@@ -35,11 +35,12 @@ export interface Controller {
   busy(): boolean;
 }
 
-/** The drawing tools, whose code is loaded apart from the free hand's; null until it is there. */
+/** Drawing and reshaping zones, whose code is loaded apart from the free hand's; null until it is there. */
 export type DrawingTools = Pick<
   typeof Drawing,
   'commitDraft' | 'drawGesture' | 'dropCorner' | 'finishCorners' | 'followDraft' | 'pressCorner'
->;
+> &
+  ZoneTools;
 type GetTools = () => DrawingTools | null;
 
 const toolOf = ({ bench }: PlanHost) => bench.store.getState().view.tool;
@@ -54,7 +55,7 @@ const press = (
   const tool = toolOf(host);
   const { draft, panKey } = host.ui.getState();
   if (middle || panKey || tool === 'pan') return hand.begin(panGesture(host, at));
-  if (tool === 'select') return hand.begin(pressSelect(host, at));
+  if (tool === 'select') return hand.begin(pressSelect(host, at, drawing));
   if (drawing === null) return undefined;
   if (draft?.kind === 'ring') return drawing.commitDraft(host, draft);
   if (tool === 'polygon' || tool === 'zone') return drawing.pressCorner(host, tool, at);

@@ -8,6 +8,7 @@ import { partAt, seamAt, targetAt, type Target } from '../plan/hit';
 import { lineGesture, moveGesture } from './edits';
 import type { Gesture, Input, PlanHost } from './gesture';
 import { boxGesture } from './looking';
+import type * as Zones from './zones';
 
 const toggled = (selection: readonly PartId[], id: PartId): readonly PartId[] =>
   selection.includes(id) ? selection.filter((other) => other !== id) : [...selection, id];
@@ -39,17 +40,30 @@ const pressPart = (host: PlanHost, start: Input, part: PartId): Gesture => {
   return moveGesture(host, start, part, ids, (at) => click(host, at, wasSelected));
 };
 
+export type ZoneTools = Pick<typeof Zones, 'moveZoneGesture'>;
+
+/** An outline is chosen by the first press and moved by the next, so that no slip shifts a zone. */
+const pressZone = (host: PlanHost, start: Input, zone: number, tools: ZoneTools | null): Gesture => {
+  const { bench } = host;
+  if (tools !== null && bench.store.getState().view.activeZone === zone)
+    return tools.moveZoneGesture(host, start, zone, (at) => click(host, at, true));
+  bench.setView({ activeZone: zone });
+  return boxGesture(host, start);
+};
+
 /** What a press with the free hand begins. */
-export const pressSelect = (host: PlanHost, start: Input): Gesture => {
+export const pressSelect = (host: PlanHost, start: Input, tools: ZoneTools | null): Gesture => {
   const { bench, ui } = host;
-  const { selection } = bench.store.getState().view;
-  const target = targetAt(bench.analysis(), selection, start.at, host.camera().pxPerMm);
+  const { view } = bench.store.getState();
+  const target = targetAt(bench.analysis(), view, start.at, host.camera().pxPerMm);
   if (target.kind === 'lines') {
     bench.setView({ activeLine: bench.analysis().division.lines.indexOf(target.lines[0]) });
     return lineGesture(host, start, target.lines, (at) => click(host, at, true));
   }
   if (target.kind === 'part') return pressPart(host, start, target.part);
+  if (target.kind === 'zone') return pressZone(host, start, target.zone, tools);
   ui.setState({ seam: null });
+  if (view.activeZone !== null) bench.setView({ activeZone: null });
   return boxGesture(host, start);
 };
 
@@ -61,6 +75,12 @@ const lineCursor = (target: Extract<Target, { kind: 'lines' }>): string => {
   return nx * ny > 0 ? 'nesw-resize' : 'nwse-resize';
 };
 
+const cursorOf = (target: Target): string => {
+  if (target.kind === 'lines') return lineCursor(target);
+  if (target.kind === 'zone') return 'pointer';
+  return target.kind === 'part' ? 'move' : 'default';
+};
+
 const sameHover = (a: Hover | null, b: Hover | null): boolean => JSON.stringify(a) === JSON.stringify(b);
 
 /** Lights up the seam or part under the pointer and shows what a press would do. */
@@ -69,12 +89,12 @@ export const hoverSelect = (host: PlanHost, input: Input): void => {
   const analysis = bench.analysis();
   const { view } = bench.store.getState();
   const zoom = host.camera().pxPerMm;
-  const target = targetAt(analysis, view.selection, input.at, zoom);
+  const target = targetAt(analysis, view, input.at, zoom);
   const seam = seamAt(layerOf(host), input.at, zoom);
   const part = partAt(analysis, view.selection, input.at, zoom);
   const hover: Hover | null =
     seam >= 0 ? { kind: 'seam', seam } : part === null ? null : { kind: 'part', part };
   if (!sameHover(hover, view.hover)) bench.setView({ hover });
-  const cursor = target.kind === 'lines' ? lineCursor(target) : target.kind === 'part' ? 'move' : 'default';
+  const cursor = cursorOf(target);
   if (ui.getState().cursor !== cursor) ui.setState({ cursor });
 };

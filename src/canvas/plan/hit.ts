@@ -2,10 +2,12 @@
  * What stands under the pointer. A zone line is caught within 5 px, but a part that is already selected comes first;
  * within 10 px of the quadrants' crossing both lines are caught. Millimetres on the platform, tolerances in screen px.
  */
-import type { Analysis, LayerFigures, PartView, Seam } from '../../build/types';
+import type { Analysis, LayerFigures, PartView } from '../../build/types';
 import { boxOfRing, containsPoint } from '../../geometry/region';
+import { ringFromLayout } from '../../geometry/ring';
 import type { Box } from '../../geometry/types';
-import type { Platform, PartId } from '../../layout/types';
+import type { DrawnZone, Layout, Platform, PartId } from '../../layout/types';
+import type { View } from '../../store/types';
 import type { Mm, PlatePoint, Px } from '../../units/types';
 import type { ZoneLine } from '../../zoning/types';
 import { footprintBox } from './items';
@@ -13,6 +15,7 @@ import { footprintBox } from './items';
 export type Target =
   | { readonly kind: 'lines'; readonly lines: readonly ZoneLine[] }
   | { readonly kind: 'part'; readonly part: PartId }
+  | { readonly kind: 'zone'; readonly zone: number }
   | { readonly kind: 'empty' };
 
 const LINE_PX: Px = 5;
@@ -64,20 +67,6 @@ export const linesAt = (analysis: Analysis, at: PlatePoint, pxPerMm: number): re
   return caught ? [caught] : [];
 };
 
-/** What a press with the free hand would take hold of. */
-export const targetAt = (
-  analysis: Analysis,
-  selection: readonly PartId[],
-  at: PlatePoint,
-  pxPerMm: number,
-): Target => {
-  const part = partAt(analysis, selection, at, pxPerMm);
-  if (part !== null && selection.includes(part)) return { kind: 'part', part };
-  const lines = linesAt(analysis, at, pxPerMm);
-  if (lines.length > 0) return { kind: 'lines', lines };
-  return part === null ? { kind: 'empty' } : { kind: 'part', part };
-};
-
 const distanceToSegment = (p: PlatePoint, path: Float64Array, i: number): Mm => {
   const [x0, y0, x1, y1] = [path[i], path[i + 1], path[i + 2], path[i + 3]];
   const [dx, dy] = [x1 - x0, y1 - y0];
@@ -86,16 +75,61 @@ const distanceToSegment = (p: PlatePoint, path: Float64Array, i: number): Mm => 
   return Math.hypot(p.x - x0 - t * dx, p.y - y0 - t * dy);
 };
 
-const distanceToSeam = (seam: Seam, p: PlatePoint): Mm => {
+const distanceToPath = (path: Float64Array, p: PlatePoint): Mm => {
   let least = Infinity;
-  for (let i = 0; i + 3 < seam.path.length; i += 2)
-    least = Math.min(least, distanceToSegment(p, seam.path, i));
+  for (let i = 0; i + 3 < path.length; i += 2) least = Math.min(least, distanceToSegment(p, path, i));
   return least;
 };
 
 /** Index of the nearest seam within 6 px; −1 where none is. */
 export const seamAt = (layer: LayerFigures | null, at: PlatePoint, pxPerMm: number): number => {
-  const distances = (layer?.seams ?? []).map((seam) => distanceToSeam(seam, at) * pxPerMm);
+  const distances = (layer?.seams ?? []).map((seam) => distanceToPath(seam.path, at) * pxPerMm);
   const least = Math.min(...distances);
   return least <= SEAM_PX ? distances.indexOf(least) : -1;
+};
+
+/** A drawn zone's rings as closed paths, kept with the zone. */
+const zonePaths = new WeakMap<DrawnZone, readonly Float64Array[]>();
+const pathsOf = (zone: DrawnZone): readonly Float64Array[] => {
+  const kept =
+    zonePaths.get(zone) ??
+    zone.rings.map((ring) => {
+      const points = ringFromLayout(ring);
+      return Float64Array.of(...points, points[0]!, points[1]!);
+    });
+  zonePaths.set(zone, kept);
+  return kept;
+};
+
+/** The drawn zone whose outline lies within 5 px: the chosen one before others, else the last; −1 where none does. */
+export const zoneAt = (
+  { zoning }: Layout,
+  chosen: number | null,
+  at: PlatePoint,
+  pxPerMm: number,
+): number => {
+  if (zoning.strategy !== 'drawn') return -1;
+  const near = (zone: DrawnZone | undefined): boolean =>
+    zone !== undefined && pathsOf(zone).some((path) => distanceToPath(path, at) * pxPerMm <= LINE_PX);
+  if (chosen !== null && near(zoning.zones[chosen])) return chosen;
+  return zoning.zones.findLastIndex(near);
+};
+
+/**
+ * What a press with the free hand would take hold of: a selected part first, then zone lines and the outline of the
+ * chosen zone, then other parts, then outlines of other zones.
+ */
+export const targetAt = (
+  analysis: Analysis,
+  { selection, activeZone }: Pick<View, 'selection' | 'activeZone'>,
+  at: PlatePoint,
+  pxPerMm: number,
+): Target => {
+  const part = partAt(analysis, selection, at, pxPerMm);
+  if (part !== null && selection.includes(part)) return { kind: 'part', part };
+  const lines = linesAt(analysis, at, pxPerMm);
+  if (lines.length > 0) return { kind: 'lines', lines };
+  const zone = zoneAt(analysis.layout, activeZone, at, pxPerMm);
+  if (zone >= 0 && (zone === activeZone || part === null)) return { kind: 'zone', zone };
+  return part === null ? { kind: 'empty' } : { kind: 'part', part };
 };

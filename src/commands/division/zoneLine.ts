@@ -1,20 +1,26 @@
-/** Moves the zone line that is chosen for the keys; it goes along its normal (to +x or +y with the full stop). */
+/**
+ * Moves the zone line that is chosen for the keys, or chooses a drawn zone; a line goes along its normal (to +x or +y with the full stop).
+ */
 import { zoneLines } from '../../zoning/lines';
 import { documentCommand, layoutOf, viewOf } from '../make';
-import { setZoneLine } from '../operations';
+import { drawnZones, setZoneLine } from '../operations';
 import type { Command, Context } from '../types';
 
 const lineCount = (context: Context): number => zoneLines(layoutOf(context).zoning).length;
+const zoneCount = (context: Context): number => drawnZones(layoutOf(context)).length;
 const hasLines = (context: Context): boolean => lineCount(context) > 0;
 
 export const nextZoneLine: Command = {
   id: 'next-zone-line',
-  label: 'Choose the next zone line',
+  label: 'Choose the next zone line, or drawn zone',
   group: 'division',
   keys: ['x'],
-  when: hasLines,
-  run: (context) =>
-    context.bench.setView({ activeLine: (viewOf(context).activeLine + 1) % lineCount(context) }),
+  when: (context) => hasLines(context) || zoneCount(context) > 0,
+  run: (context) => {
+    const { activeLine, activeZone } = viewOf(context);
+    if (hasLines(context)) context.bench.setView({ activeLine: (activeLine + 1) % lineCount(context) });
+    else context.bench.setView({ activeZone: ((activeZone ?? -1) + 1) % zoneCount(context) });
+  },
 };
 
 const nudge = (id: string, step_mm: number, key: string): Command =>

@@ -1,4 +1,5 @@
-/** Escape: gives up what is going on, one thing at a time: the gesture, then the tool, then the selection. */
+/** Escape: gives up what is going on, one thing at a time: the gesture, then the tool, then the
+ * selection and the chosen zone. */
 import { hasSelection, viewOf } from '../make';
 import type { Command } from '../types';
 
@@ -8,11 +9,14 @@ export const stepBack: Command = {
   group: 'edit',
   keys: ['Escape'],
   when: (context) =>
-    context.bench.gestureOpen() || viewOf(context).tool !== 'select' || hasSelection(context),
+    context.bench.gestureOpen() ||
+    viewOf(context).tool !== 'select' ||
+    hasSelection(context) ||
+    viewOf(context).activeZone !== null,
   run: (context) => {
     const { bench } = context;
     if (bench.gestureOpen()) bench.cancelGesture();
     else if (viewOf(context).tool !== 'select') bench.setView({ tool: 'select' });
-    else bench.setView({ selection: [] });
+    else bench.setView({ selection: [], activeZone: null });
   },
 };

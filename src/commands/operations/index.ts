@@ -1,6 +1,7 @@
 /** All operations on a document: pure, (layout, …) → layout, or a result where what was typed can be refused. */
 export { addedParts, nextPartIds } from './edit';
 export * from './copies';
+export * from './drawnZones';
 export * from './height';
 export * from './machine';
 export * from './parts';

@@ -12,6 +12,8 @@ import { TypedField } from './TypedField';
 
 export interface FieldProps extends FieldLimits {
   readonly label: string;
+  /** The field's name in messages and history, where the label alone is too short. */
+  readonly what?: string;
   readonly value: number;
   readonly testId?: string;
   readonly disabled?: boolean;
@@ -31,13 +33,14 @@ function DocumentField(
 ) {
   const edit = useEdit();
   const { recipe, ...shown } = props;
+  const name = props.what ?? props.label;
   return (
     <TypedField
       {...shown}
-      what={props.label}
+      what={name}
       format={formatField}
-      onCommit={(value) => edit.change(props.label, (layout) => recipe(layout, value))}
-      onHold={edit.hold(props.label)}
+      onCommit={(value) => edit.change(name, (layout) => recipe(layout, value))}
+      onHold={edit.hold(name)}
     />
   );
 }

@@ -1,0 +1,181 @@
+/**
+ * Drawn zones: which lasers each is given to, and, for the one that is chosen, its outline as numbers. Choosing a zone
+ * here puts its handles on the plan.
+ */
+import { useBench, useWorkbench } from '../../canvas/bench';
+import {
+  addZoneCorner,
+  cornersTogether,
+  moveZoneCorners,
+  removeDrawnZone,
+  removeZoneCorner,
+  setDrawnZone,
+  setZoneLasers,
+  type ZoneCorner,
+} from '../../commands/operations';
+import type { DrawnZone, LaserId, LayoutRing, Outline, Point } from '../../layout/types';
+import { LengthField } from '../controls/fields';
+import { Swatch } from '../controls/Swatch';
+import { RingFields } from '../machine/RingFields';
+import { useEdit } from '../useEdit';
+
+/** Outlines with more corners than this are shaped on the plan or in a file. */
+const MOST_CORNERS = 24;
+
+interface ZoneProps {
+  readonly zone: DrawnZone;
+  readonly index: number;
+}
+
+function CornerFields({ outline, place }: { readonly outline: Outline; readonly place: ZoneCorner }) {
+  const edit = useEdit();
+  const [x, y] = outline[place.corner]!;
+  const name = `corner ${place.corner + 1}`;
+  const next = outline[(place.corner + 1) % outline.length]!;
+  const field = (axis: 'x' | 'y', value: number, to: (value: number) => Point) => (
+    <LengthField
+      label={axis}
+      what={`${name} ${axis}`}
+      value={value}
+      testId={`zone-${place.ring}-${place.corner}-${axis}`}
+      recipe={(layout, typed) => moveZoneCorners(layout, cornersTogether(layout, place), to(typed))}
+    />
+  );
+  return (
+    <fieldset className="corner">
+      <legend>{name}</legend>
+      {field('x', x, (value) => [value, y])}
+      {field('y', y, (value) => [x, value])}
+      <button
+        type="button"
+        className="button"
+        data-bare
+        title={`A new corner after ${name}`}
+        aria-label={`A new corner after ${name}`}
+        onClick={() =>
+          edit.press('add a corner', (layout) =>
+            addZoneCorner(layout, place, [(x + next[0]) / 2, (y + next[1]) / 2]),
+          )
+        }
+      >
+        +
+      </button>
+      <button
+        type="button"
+        className="button"
+        data-bare
+        title={`Remove ${name}`}
+        aria-label={`Remove ${name}`}
+        disabled={outline.length <= 3}
+        onClick={() => edit.press('remove a corner', (layout) => removeZoneCorner(layout, place))}
+      >
+        ×
+      </button>
+    </fieldset>
+  );
+}
+
+function OutlineFields({ ring, zone, place }: OutlineProps) {
+  if ('circle_mm' in ring)
+    return (
+      <RingFields
+        name="zone"
+        ring={ring}
+        recipe={(layout, next) => setDrawnZone(layout, place.zone, zone.rings.with(place.ring, next))}
+      />
+    );
+  if (ring.length > MOST_CORNERS)
+    return <p className="hint">An outline of {ring.length} points; the handles on the plan move it.</p>;
+  return ring.map((_, corner) => (
+    <CornerFields key={`${corner} of ${ring.length}`} outline={ring} place={{ ...place, corner }} />
+  ));
+}
+interface OutlineProps {
+  readonly ring: LayoutRing;
+  readonly zone: DrawnZone;
+  readonly place: Omit<ZoneCorner, 'corner'>;
+}
+
+function ZoneLasers({ zone, index }: ZoneProps) {
+  const edit = useEdit();
+  const lasers = useBench((state) => state.layout.machine.lasers);
+  const toggle = (id: LaserId): void => {
+    const next = zone.lasers.includes(id)
+      ? zone.lasers.filter((other) => other !== id)
+      : [...zone.lasers, id];
+    edit.press('lasers of a zone', (layout) => setZoneLasers(layout, index, next));
+  };
+  return (
+    <fieldset className="row" aria-label={`Lasers of zone ${index + 1}`}>
+      {lasers.map(({ id }, laser) => (
+        <button
+          key={id}
+          type="button"
+          className="choice"
+          aria-pressed={zone.lasers.includes(id)}
+          onClick={() => toggle(id)}
+        >
+          <Swatch laser={laser} size={12} />
+          {id}
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+function DrawnZoneRow({ zone, index }: ZoneProps) {
+  const bench = useWorkbench();
+  const edit = useEdit();
+  const chosen = useBench((state) => state.view.activeZone === index);
+  return (
+    <li className="drawn-zone" data-chosen={chosen || undefined}>
+      <button
+        type="button"
+        className="button drawn-zone-name"
+        aria-pressed={chosen}
+        data-testid={`choose-zone-${index}`}
+        onClick={() => bench.setView({ activeZone: chosen ? null : index, tool: 'select' })}
+      >
+        zone {index + 1}: {chosen ? 'done' : 'reshape'}
+      </button>
+      <ZoneLasers zone={zone} index={index} />
+      <button
+        type="button"
+        className="button"
+        data-bare
+        aria-label={`Remove zone ${index + 1}`}
+        onClick={() => edit.press('remove a zone', (layout) => removeDrawnZone(layout, index))}
+      >
+        ×
+      </button>
+      {chosen && (
+        <div className="drawn-zone-outline">
+          {zone.rings.map((ring, i) => (
+            <OutlineFields
+              key={`${i} of ${zone.rings.length}`}
+              ring={ring}
+              zone={zone}
+              place={{ zone: index, ring: i }}
+            />
+          ))}
+        </div>
+      )}
+    </li>
+  );
+}
+
+export function DrawnZones({ zones }: { readonly zones: readonly DrawnZone[] }) {
+  return (
+    <>
+      <ol className="drawn-zones">
+        {zones.map((zone, index) => (
+          <DrawnZoneRow key={`${index} of ${zones.length}`} zone={zone} index={index} />
+        ))}
+      </ol>
+      <p className="hint">
+        Draw more zones in the plan with the zone tool. Where zones overlap, their lasers share. A corner that
+        neighbours have in common moves for all of them.
+      </p>
+    </>
+  );
+}
