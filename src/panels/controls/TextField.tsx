@@ -7,6 +7,7 @@ import { messageAdvice, messageText } from '../../layout/messages';
 import type { Fault, Result } from '../../layout/result';
 import type { Layout } from '../../layout/types';
 import { useEdit } from '../useEdit';
+import { useCommitOnLeave } from './useCommitOnLeave';
 
 interface TextFieldProps {
   readonly label: string;
@@ -27,6 +28,7 @@ function useText({ label, value, recipe }: TextFieldProps) {
     setFault(refused);
     if (refused === null) setText(null);
   };
+  useCommitOnLeave(commit);
   const restore = (): void => {
     setText(null);
     setFault(null);

@@ -9,6 +9,7 @@ import { messageAdvice, messageText } from '../../layout/messages';
 import type { Fault } from '../../layout/result';
 import type { Reading } from './readField';
 import { readField, stepField } from './readField';
+import { useCommitOnLeave } from './useCommitOnLeave';
 
 export interface TypedFieldProps extends Reading {
   readonly label: string;
@@ -41,6 +42,7 @@ function useDraft(props: TypedFieldProps) {
     const refused = read.value === props.value ? null : (props.onCommit(read.value) ?? null);
     setDraft(refused === null ? null : { text: draft.text, fault: refused });
   };
+  useCommitOnLeave(commit);
   return {
     draft,
     commit,

@@ -17,6 +17,11 @@ import { selectionAfter } from './selecting';
 /** To a tenth, without trailing zeros. */
 const short = (value: number): string => formatField(Math.round(value * 10) / 10);
 
+/** More lasers than this have room for their names only. */
+const MOST_SWATCHES = 2;
+/** And more than this are counted; the tip names them. */
+const MOST_NAMES = 3;
+
 interface RowProps extends PartRow {
   readonly laserIds: string;
   readonly reachable: boolean;
@@ -26,13 +31,15 @@ interface RowProps extends PartRow {
 function LaserCell({ lasers, laserIds, pinned }: Pick<RowProps, 'lasers' | 'laserIds' | 'pinned'>) {
   const names = laserIds.split(' ');
   const indices = lasers === '' ? [] : lasers.split(' ').map(Number);
+  const all = indices.length > MOST_NAMES && !indices.includes(-1);
   const text = indices.map((laser) => names[laser] ?? 'none').join(' ');
   return (
     <td className="part-lasers" title={pinned ? `${text}, pinned` : text}>
       {indices.length === 0 && '–'}
-      {indices.map((laser) => (
+      {all && <span>{indices.length} lasers</span>}
+      {(all ? [] : indices).map((laser) => (
         <span key={laser}>
-          {laser >= 0 && <Swatch laser={laser} size={10} />}
+          {laser >= 0 && indices.length <= MOST_SWATCHES && <Swatch laser={laser} size={10} />}
           {names[laser] ?? <b>none</b>}
         </span>
       ))}

@@ -1,11 +1,12 @@
 /**
- * The process numbers that the time model uses, and the limits that are settings. Units as shown beside each field.
+ * The layout's note, the process numbers that the time model uses, and the limits that are settings. Units as shown beside each field.
  */
 import { useBench } from '../../canvas/bench';
-import { setLimits, setProcess } from '../../commands/operations';
+import { setLimits, setProcess, setTexts } from '../../commands/operations';
 import type { Limits, Process } from '../../layout/types';
 import { Block } from '../controls/Block';
 import { LengthField, NumberField } from '../controls/fields';
+import { NoteField } from '../controls/NoteField';
 import { SegmentedField } from '../controls/Segmented';
 import { TextField } from '../controls/TextField';
 import { useEdit } from '../useEdit';
@@ -78,6 +79,7 @@ function Entries<Key extends string>({ entries, values, recipe }: EntriesProps<K
 
 export function ProcessPanel() {
   const edit = useEdit();
+  const note = useBench((state) => state.layout.note);
   const process = useBench((state) => state.layout.process);
   const limits = useBench((state) => state.layout.limits);
   const set = (fields: Partial<Process>): Parameters<typeof LengthField>[0]['recipe'] => {
@@ -85,6 +87,14 @@ export function ProcessPanel() {
   };
   return (
     <div className="fields-panel">
+      <Block title="NOTE">
+        <NoteField
+          label="note of the layout"
+          value={note}
+          testId="layout-note"
+          recipe={(layout, text) => setTexts(layout, { note: text })}
+        />
+      </Block>
       <Block title="EXPOSURE">
         <TextField
           label="process"

@@ -125,7 +125,7 @@ export function LaserRows() {
     <section className="laser-rows" aria-label="Lasers on one time axis">
       <div className="laser-row laser-head" aria-hidden="true">
         <span />
-        <span>load and idle, s</span>
+        <span>time, s</span>
         <span>load s</span>
         <span>area mm²</span>
         <span>idle s</span>

@@ -2,11 +2,12 @@
  * The title block at the foot of the sheet (fields as in ISO 7200): units, machine, process, layers, hours, checksum,
  * state, and the cautions that belong to every sheet.
  */
-import { useEffect, useState } from 'react';
+import { useContext, useEffect, useState } from 'react';
 import { useAnalysis } from '../../canvas/bench';
 import type { Analysis } from '../../build/types';
 import type { Layout } from '../../layout/types';
 import { formatHours } from '../../units/format';
+import { CommandContext } from '../commandContext';
 import './title.css';
 
 export interface SheetState {
@@ -64,6 +65,21 @@ function Checksum({ layout }: { readonly layout: Layout }) {
   return <Cell label="checksum" value={useChecksum(layout)} testId="checksum" />;
 }
 
+/** The beginning of the note; a press leads to the field that holds it whole. */
+function Note({ text }: { readonly text: string }) {
+  const context = useContext(CommandContext);
+  return (
+    <div className="title-cell title-note">
+      <dt>note</dt>
+      <dd title={text}>
+        <button type="button" data-testid="title-note" onClick={() => context?.ports.showDialog('process')}>
+          {text === '' ? 'none' : text}
+        </button>
+      </dd>
+    </div>
+  );
+}
+
 export function TitleBlock() {
   const analysis = useAnalysis();
   const { machine, process } = analysis.layout;
@@ -80,6 +96,7 @@ export function TitleBlock() {
         <Cell label="build, estimate" value={formatHours(time_h)} />
         <Checksum layout={analysis.layout} />
         <Cell label="state" value={state.text} testId="sheet-state" warn={state.blocked} />
+        <Note text={analysis.layout.note} />
       </dl>
       <p className="caution">
         A plan and an estimate, unvalidated by measurement for several lasers. The machine maker’s
