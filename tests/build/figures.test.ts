@@ -1,0 +1,148 @@
+/**
+ * Figures agree with each other and with their own outlines on random plates of every strategy, with lasers off, short
+ * reach, pins, seams "none" and whole parts. Most figures come from sweeps over the part and outlines are made when somebody
+ * looks, so areas and lengths are measured again on the outlines by Gauss's formula and by distances [mathematics].
+ */
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { analyse } from '../../src/build/analyse';
+import { books, coverage, layerFault } from '../../src/build/checkers';
+import type { LayerFigures } from '../../src/build/types';
+import type { Layout } from '../../src/layout/types';
+import { layouts, quadrants, runs, strips } from '../support/random';
+import { areaOf, perimeterOf } from '../support/secondLibrary';
+
+const TIMEOUT = { timeout: 60_000 };
+const processes = fc.record({
+  hatchInset_mm: fc.constantFrom(0, 0.05, 0.8),
+  vectorCount: fc.constantFrom('area' as const, 'areaAndOutline' as const),
+  seamOverlap_mm: fc.constantFrom(0, 0.1),
+});
+const any = fc
+  .tuple(layouts({ bands: true, faults: true, whole: true }), processes)
+  .map(([layout, own]): Layout => ({ ...layout, process: { ...layout.process, ...own } }));
+/** Zones made of lines, every laser on and reaching all: then all that a piece ends at is outline or seam. */
+const lines = fc.oneof(quadrants(true), strips(true), fc.constant({ strategy: 'wholeField' }));
+const whole = fc
+  .tuple(layouts({ zoning: lines, whole: true, spread: 60 }), processes)
+  .map(([layout, own]): Layout => ({ ...layout, process: { ...layout.process, ...own } }));
+
+const layersOf = (layout: Layout): LayerFigures[] => analyse(layout).stretches.map(({ figures }) => figures);
+const near = (found: number, expected: number, what: string, relative = 1e-6): void =>
+  expect(Math.abs(found - expected), `${what}: ${found}, on the outlines ${expected}`).toBeLessThan(
+    relative * Math.max(100, Math.abs(expected)),
+  );
+const sum = (values: readonly number[]): number => values.reduce((all, value) => all + value, 0);
+
+it('the books are in order in every layer, and cells lie side by side', TIMEOUT, () => {
+  fc.assert(
+    fc.property(any, (layout) => {
+      const { stretches, division } = analyse(layout);
+      for (const { figures } of stretches) {
+        expect(books(figures).error).toBeLessThan(1e-6);
+        expect(layerFault(figures, division)).toBeNull();
+      }
+      expect(coverage(division).twice).toBeLessThan(1e-7);
+      expect(coverage(division).covered).toBeLessThan(1 + 1e-7);
+    }),
+    runs(60),
+  );
+});
+
+it('lasers are the sums of their pieces; the slowest is the exposure', TIMEOUT, () => {
+  fc.assert(
+    fc.property(any, (layout) => {
+      for (const figures of layersOf(layout)) {
+        const half = layout.process.seamOverlap_mm / 2;
+        figures.lasers.forEach((laser, k) => {
+          const mine = figures.pieces.filter((piece) => piece.laser === k);
+          near(laser.scanArea_mm2, sum(mine.map((p) => p.area_mm2 + p.seam_mm * half)), 'scan area', 1e-9);
+          near(laser.load_s, sum(mine.map((p) => p.load_s)), 'load', 1e-9);
+          near(laser.outline_mm, sum(mine.map((p) => p.outline_mm)), 'outline', 1e-9);
+          expect(laser.pieces).toBe(mine.length);
+        });
+        const slowest = Math.max(0, ...figures.lasers.map(({ load_s }) => load_s));
+        near(figures.exposure_s, slowest, 'exposure', 1e-9);
+      }
+    }),
+    runs(60),
+  );
+});
+
+it('planned is no faster than the best possible, and made real no faster than planned', TIMEOUT, () => {
+  fc.assert(
+    fc.property(any, (layout) => {
+      for (const { exposure_s, bestPossible_s, costOfCutting_s } of layersOf(layout)) {
+        const tiny = 1e-7 * Math.max(1, exposure_s);
+        expect(costOfCutting_s).toBeGreaterThanOrEqual(0);
+        expect(exposure_s - costOfCutting_s).toBeGreaterThan(bestPossible_s - tiny);
+      }
+    }),
+    runs(80),
+  );
+});
+
+it('pieces have the area of their outlines', TIMEOUT, () => {
+  fc.assert(
+    fc.property(any, (layout) => {
+      for (const { pieces } of layersOf(layout))
+        for (const { area_mm2, region } of pieces) near(area_mm2, areaOf(region), 'area', 2e-6);
+    }),
+    runs(40),
+  );
+});
+
+it('seams are as long as their paths', TIMEOUT, () => {
+  fc.assert(
+    fc.property(any, (layout) => {
+      for (const figures of layersOf(layout)) {
+        const lengths = figures.seams.map(({ path }) => {
+          let length = 0;
+          for (let i = 0; i < path.length; i += 4)
+            length += Math.hypot(path[i + 2] - path[i], path[i + 3] - path[i + 1]);
+          return length;
+        });
+        figures.seams.forEach((seam, i) => near(seam.length_mm, lengths[i], 'seam'));
+        near(figures.seamLength_mm, sum(lengths), 'all seams', 1e-5);
+        near(
+          sum(figures.pieces.map(({ seam_mm }) => seam_mm)),
+          2 * figures.seamLength_mm,
+          'both sides',
+          1e-9,
+        );
+        expect(new Set(figures.seams.map(({ part }) => part)).size).toBe(figures.cutParts);
+      }
+    }),
+    runs(40),
+  );
+});
+
+it('true outline and seams together are the outline of a piece', TIMEOUT, () => {
+  fc.assert(
+    fc.property(whole, (layout) => {
+      for (const { pieces, unassigned_mm2 } of layersOf(layout)) {
+        if (unassigned_mm2 > 0) continue;
+        for (const { outline_mm, seam_mm, region } of pieces)
+          near(outline_mm + seam_mm, perimeterOf(region), 'outline', 2e-5);
+      }
+    }),
+    runs(40),
+  );
+});
+
+it('hatch lies in its piece: no more than the area and half the overlap', TIMEOUT, () => {
+  fc.assert(
+    fc.property(any, (layout) => {
+      const half = layout.process.seamOverlap_mm / 2;
+      for (const { pieces } of layersOf(layout)) {
+        for (const { laser, hatchArea_mm2, area_mm2, seam_mm } of pieces) {
+          if (laser < 0) continue;
+          const most = area_mm2 + seam_mm * half;
+          expect(hatchArea_mm2).toBeLessThan(most * (1 + 1e-6) + 1e-6);
+          if (layout.process.hatchInset_mm === 0) near(hatchArea_mm2, most, 'hatch');
+        }
+      }
+    }),
+    runs(40),
+  );
+});
