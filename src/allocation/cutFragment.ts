@@ -9,9 +9,9 @@ import { sweepProfile, type SweepProfile } from '../geometry/profile';
 import { area, boxOf, components } from '../geometry/region';
 import type { Box, Region, TaggedRegion } from '../geometry/types';
 import type { Given } from '../exposure/pieces';
-import { liesIn, outlineOf, taggedComponents } from '../exposure/tagged';
+import { outlineOf, shareOut, taggedComponents } from '../exposure/tagged';
 import type { TimeModel } from '../exposure/timeModel';
-import type { Fragment } from '../exposure/types';
+import type { Between, Fragment } from '../exposure/types';
 import type { Mm, Seconds } from '../units/types';
 
 export type Normal = readonly [number, number];
@@ -37,17 +37,19 @@ export interface CutFragment {
 }
 
 /** The part of an island's profile between two lines, in platform coordinates. */
-function slice(profile: SweepProfile, offset: Mm, from: Mm, to: Mm): Profile {
-  const area0 = profile.area(from - offset);
-  const outline0 = profile.outline(from - offset);
-  const within = (c: Mm): Mm => Math.min(Math.max(c, from), to) - offset;
+function slice(profile: SweepProfile, { offset, low, high }: Between): Profile {
+  const min = Math.max(low, profile.min) + offset;
+  const max = Math.min(high, profile.max) + offset;
+  const area0 = profile.area(low);
+  const outline0 = profile.outline(low);
+  const local = (c: Mm): Mm => (c <= min ? low : c >= max ? high : c - offset);
   return {
-    min: from,
-    max: to,
-    area: (c) => profile.area(within(c)) - area0,
-    outline: (c) => profile.outline(within(c)) - outline0,
+    min,
+    max,
+    area: (c) => profile.area(local(c)) - area0,
+    outline: (c) => profile.outline(local(c)) - outline0,
     chord: (c) => profile.chord(c - offset),
-    atArea: (area) => Math.min(to, Math.max(from, profile.atArea(area + area0) + offset)),
+    atArea: (area) => Math.min(max, Math.max(min, profile.atArea(area + area0) + offset)),
   };
 }
 
@@ -60,11 +62,10 @@ interface Profiles {
 /** From the island's own sweep where the fragment is a slice along the same normal. */
 function slicedProfiles({ between }: Fragment, [nx, ny]: Normal): Profiles | null {
   if (!between || between.sweep.nx !== nx || between.sweep.ny !== ny) return null;
-  const { island, sweep, from, to } = between;
-  const offset = nx * island.x + ny * island.y;
+  const { island, sweep, offset } = between;
   return {
-    region: slice(sweep.section, offset, from, to),
-    hatch: sweep.hatch && slice(sweep.hatch, offset, from, to),
+    region: slice(sweep.section, between),
+    hatch: sweep.hatch && slice(sweep.hatch, between),
     leavesTwo: (c) => crossingsOf(island.local.section, { nx, ny, c: c - offset }) === 2,
   };
 }
@@ -207,29 +208,29 @@ function partsOfSide(
   to: Mm,
 ): CutSide[] {
   const parts = taggedComponents(region);
-  const loose = parts.length > 1 ? hatchBetween(cut, from, to) : [];
-  return parts.map((part) => ({
+  const hatches = parts.length === 1 ? [hatch_mm2] : hatchOfParts(cut, parts, from, to);
+  return parts.map((part, i) => ({
     side,
     region: part,
     box: boxOf(part.rings),
     area_mm2: area(part.rings),
-    hatch_mm2: parts.length === 1 ? hatch_mm2 : hatchWithin(loose, part.rings),
+    hatch_mm2: hatches[i],
     outline_mm: outlineOf(part),
   }));
 }
 
-/** Hatch components between two cuts. */
-function hatchBetween(cut: CutFragment, from: Mm, to: Mm): Region[] {
+/** Hatch area in each of several parts of one side. */
+function hatchOfParts(cut: CutFragment, parts: readonly TaggedRegion[], from: Mm, to: Mm): number[] {
+  const { hatch, region } = cut.fragment;
+  if (hatch === region.rings) return parts.map((part) => area(part.rings));
   const [nx, ny] = cut.normal;
   const planes = [
     { nx, ny, c: to },
     { nx: -nx, ny: -ny, c: -from },
   ];
-  return components(clipToConvex(untagged(cut.fragment.hatch), planes).rings);
+  const loose = components(clipToConvex(untagged(hatch), planes).rings);
+  return shareOut(loose, parts).map((own) => own.reduce((sum, one) => sum + area(one), 0));
 }
-
-const hatchWithin = (loose: readonly Region[], part: Region): number =>
-  loose.reduce((sum, hatch) => (liesIn(hatch, part) ? sum + area(hatch) : sum), 0);
 
 /** The sides that cuts at ascending positions make, every connected part of a side on its own. */
 export function cutSides(cut: CutFragment, positions: readonly Mm[]): CutSide[] {

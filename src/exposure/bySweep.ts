@@ -101,19 +101,23 @@ class SliceFragment implements Fragment {
     to: Mm,
   ) {
     const offset = sweep.nx * island.x + sweep.ny * island.y;
-    const within = (f: (c: Mm) => number): number => f(to - offset) - f(from - offset);
+    // Past the island's own ends, so that rounding loses no edge that lies there.
+    const low = from - offset <= sweep.section.min + ON_LINE_MM ? -Infinity : from - offset;
+    const high = to - offset >= sweep.section.max - ON_LINE_MM ? Infinity : to - offset;
+    const within = (f: (c: Mm) => number): number => f(high) - f(low);
     this.set = home.set;
     this.cell = home.index;
     this.box = overlapOf(island.box, home.box);
     this.area_mm2 = within((c) => sweep.section.area(c));
     this.outline_mm = within((c) => sweep.section.outline(c));
     this.hatch_mm2 = sweep.hatch ? within((c) => sweep.hatch!.area(c)) : 0;
-    this.between = { island, sweep, from, to };
+    this.between = { island, sweep, offset, low, high };
   }
   get region(): TaggedRegion {
     return (this.regionMade ??= clipToConvex(untagged(this.between.island.section), this.home.convex!));
   }
   get hatch(): Region {
+    if (this.between.island.hatch === this.between.island.section) return this.region.rings;
     return (this.hatchMade ??= clipToConvex(untagged(this.between.island.hatch), this.home.convex!).rings);
   }
 }
@@ -176,9 +180,7 @@ export function fragmentsBySweep(island: PlacedIsland, cells: readonly Cell[]): 
     )
   )
     return null;
-  const fragments = slices.map(
-    ({ cell, from, to }) => new SliceFragment(cell, island, sweep, Math.max(from, min), Math.min(to, max)),
-  );
+  const fragments = slices.map(({ cell, from, to }) => new SliceFragment(cell, island, sweep, from, to));
   const borders: Border[] = [];
   for (let i = 0; i + 1 < slices.length; i++) {
     const c = slices[i].to;

@@ -13,7 +13,7 @@ import type { Mm, Mm2 } from '../units/types';
 import type { Cell, Division, LaserSet } from '../zoning/types';
 import { farthest, fragmentsBySweep, type IslandFragments } from './bySweep';
 import type { PlacedIsland, PlacedSlab } from './placed';
-import { liesIn, outlineOf, taggedComponents } from './tagged';
+import { outlineOf, shareOut, taggedComponents } from './tagged';
 import type { Border, BorderLine, DividedSection, Fragment } from './types';
 
 /** Rounding of the polygon engine: smaller regions are neither fragments nor unassigned area. */
@@ -62,31 +62,30 @@ function sectionInCell(island: PlacedIsland, cell: Cell): TaggedRegion {
   return tagCutEdges(intersect(island.section, cell.region), island.section);
 }
 
-/** The hatch components that lie in one of several fragments of the same cell. */
-function hatchInside(hatch: readonly Region[], fragment: Region): Region {
-  return hatch.filter((part) => liesIn(part, fragment)).flat();
+/** Hatch of each of a section's parts in one cell; without an inset the hatch of a part is the part. */
+function hatchOfParts(island: PlacedIsland, cell: Cell, parts: readonly TaggedRegion[]): Region[] {
+  if (island.hatch === island.section) return parts.map((part) => part.rings);
+  const hatch = clipToCell(island.hatch, cell);
+  if (parts.length === 1) return [hatch];
+  return shareOut(components(hatch), parts).map((own) => own.flat());
 }
 
 function islandInCell(island: PlacedIsland, cell: Cell): Fragment[] {
   const clipped = sectionInCell(island, cell);
   if (clipped.rings.length === 0) return [];
   const parts = taggedComponents(clipped).filter((part) => area(part.rings) > DUST_MM2);
-  const hatch = clipToCell(island.hatch, cell);
-  const loose = parts.length > 1 ? components(hatch) : [];
-  return parts.map((region) => {
-    const inside = parts.length > 1 ? hatchInside(loose, region.rings) : hatch;
-    return {
-      set: cell.set,
-      cell: cell.index,
-      region,
-      box: boxOf(region.rings),
-      area_mm2: area(region.rings),
-      hatch: inside,
-      hatch_mm2: area(inside),
-      outline_mm: outlineOf(region),
-      between: null,
-    };
-  });
+  const hatches = hatchOfParts(island, cell, parts);
+  return parts.map((region, i) => ({
+    set: cell.set,
+    cell: cell.index,
+    region,
+    box: boxOf(region.rings),
+    area_mm2: area(region.rings),
+    hatch: hatches[i],
+    hatch_mm2: area(hatches[i]),
+    outline_mm: outlineOf(region),
+    between: null,
+  }));
 }
 
 /** Fragments and borders of one island; indices count within it. */
@@ -98,7 +97,11 @@ function divideIsland(island: PlacedIsland, cells: readonly Cell[]): IslandFragm
   const sliced = fragmentsBySweep(island, near);
   if (sliced) return sliced;
   const fragments = near.flatMap((cell) => islandInCell(island, cell));
-  return { fragments, borders: bordersBetween(fragments, (a, b) => fragments[a].cell !== fragments[b].cell) };
+  // Fragments of one line-made cell lie apart; a cell united from several may leave a rounding error between its halves.
+  const apart = new Set(near.filter((cell) => cell.convex).map((cell) => cell.index));
+  const mayTouch = (a: number, b: number): boolean =>
+    fragments[a].cell !== fragments[b].cell || !apart.has(fragments[a].cell);
+  return { fragments, borders: bordersBetween(fragments, mayTouch) };
 }
 
 const TOUCH_MM = 1e-4;

@@ -30,17 +30,28 @@ export function taggedComponents(region: TaggedRegion): TaggedRegion[] {
   }));
 }
 
-/**
- * Whether a connected region that lies in one of several disjoint parts lies in this one: some middle of its edges is
- * inside. Edges along a common cut tell nothing, all others do.
- */
-export function liesIn(region: Region, part: Region): boolean {
-  if (!boxesMeet(boxOf(region), boxOf(part))) return false;
-  return region.some((ring) => {
+/** Middles of a region's edges that lie in a part: how surely it lies there. */
+function middlesIn(region: Region, part: Region): number {
+  if (!boxesMeet(boxOf(region), boxOf(part))) return 0;
+  let count = 0;
+  for (const ring of region) {
     for (let i = 0; i < ring.length; i += 2) {
       const j = i + 2 === ring.length ? 0 : i + 2;
-      if (containsPoint(part, (ring[i] + ring[j]) / 2, (ring[i + 1] + ring[j + 1]) / 2)) return true;
+      if (containsPoint(part, (ring[i] + ring[j]) / 2, (ring[i + 1] + ring[j + 1]) / 2)) count++;
     }
-    return false;
-  });
+  }
+  return count;
+}
+
+/**
+ * Shares connected regions out among the disjoint parts they lie in, each to one: to the part that holds most middles of
+ * its edges, since a middle on a common cut may fall either way.
+ */
+export function shareOut(regions: readonly Region[], parts: readonly TaggedRegion[]): Region[][] {
+  const shares: Region[][] = parts.map(() => []);
+  for (const region of regions) {
+    const votes = parts.map((part) => middlesIn(region, part.rings));
+    shares[votes.indexOf(Math.max(...votes))].push(region);
+  }
+  return shares;
 }

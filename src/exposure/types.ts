@@ -7,12 +7,14 @@ import type { Mm, Mm2 } from '../units/types';
 import type { LaserSet } from '../zoning/types';
 import type { IslandSweep, Keeps, PlacedIsland } from './placed';
 
-/** A fragment that lies between two parallel lines of an island: from ≤ n·p ≤ to. */
+/** A fragment that is a slice of an island: low ≤ n·p ≤ high in the island's own coordinates, ±∞ at its ends. */
 export interface Between {
   readonly island: PlacedIsland;
   readonly sweep: IslandSweep;
-  readonly from: Mm;
-  readonly to: Mm;
+  /** n·p on the platform less n·p on the island. */
+  readonly offset: Mm;
+  readonly low: Mm;
+  readonly high: Mm;
 }
 /** A connected region of one section that the same set of lasers may expose. */
 export interface Fragment {
@@ -28,6 +30,7 @@ export interface Fragment {
   /** True outline inside it: cut edges do not count. */
   readonly outline_mm: Mm;
   readonly region: TaggedRegion;
+  /** The rings of `region` themselves where there is no inset. */
   readonly hatch: Region;
   /** Where figures alone made it; null otherwise. */
   readonly between: Between | null;
