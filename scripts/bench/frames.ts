@@ -85,6 +85,48 @@ const stopInPage = (): DragFigures => {
   };
 };
 
+/** What one jump of the mouse changed, as frames counted from the jump. */
+export interface Jump {
+  readonly canvas: readonly number[];
+  readonly readout: readonly number[];
+}
+
+/** Begins the count anew; the jump comes next. */
+const forgetInPage = (): void => {
+  window.watch.canvas.clear();
+  window.watch.readout.clear();
+};
+/** Frames in which something changed, after the page has had `frames` frames for it. */
+const changedInPage = async (frames: number): Promise<Jump> => {
+  for (let i = 0; i < frames; i++) await new Promise(requestAnimationFrame);
+  const { canvas, readout } = window.watch;
+  const first = Math.min(...canvas, ...readout);
+  const since = (changed: ReadonlySet<number>) => [...changed].map((frame) => frame - first);
+  return { canvas: since(canvas), readout: since(readout) };
+};
+
+/**
+ * Drags by single jumps, with frames of rest after each: a figure that came a frame late would stand alone. Leaves the
+ * button down where the mouse ended.
+ */
+export const measureJumps = async (
+  page: Page,
+  readout: string,
+  places: readonly (readonly [number, number])[],
+  restFrames = 6,
+): Promise<Jump[]> => {
+  await page.evaluate('globalThis.__name ??= (named) => named');
+  await page.evaluate(startInPage, readout);
+  const jumps: Jump[] = [];
+  for (const place of places) {
+    await page.evaluate(forgetInPage);
+    await page.mouse.move(...place);
+    jumps.push(await page.evaluate(changedInPage, restFrames));
+  }
+  await page.evaluate(stopInPage);
+  return jumps;
+};
+
 /** Drags with the mouse from one place of the window to another and back, one move at a time. */
 export const measureDrag = async (
   page: Page,

@@ -15,7 +15,7 @@ import type { Workbench as Bench } from '../store/types';
 import { ErrorBoundary } from './ErrorBoundary';
 import type { ListTab } from './ListColumn';
 import { FirstRun } from './FirstRun';
-import { afterPaint, later } from './later';
+import { afterPaint, later } from '../panels/later';
 import { useDropMark } from './useDropMark';
 import { useTypedLine } from './useTypedLine';
 import '../panels/tokens.css';

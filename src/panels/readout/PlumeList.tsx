@@ -13,7 +13,7 @@ interface PlumesProps {
 }
 
 /** Worked out just after the frame of a drag rather than within it: it costs as much as the analysis itself. */
-export default function PlumeList({ analysis, figures }: PlumesProps) {
+export function PlumeList({ analysis, figures }: PlumesProps) {
   const shown = useDeferredValue(useMemo(() => ({ analysis, figures }), [analysis, figures]));
   return <PlumeFigures {...shown} />;
 }

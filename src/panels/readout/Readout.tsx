@@ -6,6 +6,7 @@ import { lazy, Suspense, useState } from 'react';
 import { useStore } from 'zustand';
 import { formatNumber } from '../../units/format';
 import { useBench } from '../../canvas/bench';
+import { later } from '../later';
 import { useLayer } from '../useLayer';
 import { BookKeeping } from './BookKeeping';
 import { BuildList } from './BuildList';
@@ -14,7 +15,7 @@ import { LargeFigures, SmallFigures } from './LayerFiguresList';
 import { createExplained, ExplainedContext, useExplained } from './explained';
 import './readout.css';
 
-const PlumeList = lazy(() => import('./PlumeList'));
+const PlumeList = later(() => import('./PlumeList').then((m) => m.PlumeList));
 const ExplanationCard = lazy(() => import('./ExplanationCard'));
 
 /** Nothing until the first figure is asked about. */
