@@ -67,6 +67,8 @@ function draftCut(
 /** One cut part on its way from plan to pieces: by figures while shares move, by polygons where figures do not hold. */
 class PartInMaking {
   private readonly fates: Fate[];
+  /** The last making needed no polygon. */
+  byFigures = true;
   private byPolygons = false;
   private sound: () => boolean = () => true;
   private crumbSides: CutPart['crumbSides'] = [];
@@ -88,6 +90,7 @@ class PartInMaking {
     for (const draft of this.drafts) this.fates[draft.fragment] = fateOf(draft);
     const fates = [...this.fates];
     const figures = this.byPolygons ? null : assembleByFigures(section, fates, model, timeFactor, limits);
+    this.byFigures = figures !== null;
     this.sound = figures?.sound ?? (() => true);
     const made = figures ?? cutByPolygons(section, fates, model, timeFactor, limits);
     this.assembled = made.assembled;
@@ -112,14 +115,13 @@ const SETTLED = 1e-7;
 const MOST_ROUNDS = 8;
 const MOST_SETTLINGS = 6;
 
-/** Gives the drafts new shares; the largest change. */
-function take(drafts: readonly Draft[], next: readonly Seconds[][]): Seconds {
-  let most = 0;
-  drafts.forEach((draft, i) => {
-    next[i].forEach((share, k) => (most = Math.max(most, Math.abs(share - draft.shares_s[k]))));
-    draft.shares_s = next[i];
-  });
-  return most;
+/** Gives the drafts new shares where any differs by more than `settled`; true where it did. */
+function take(drafts: readonly Draft[], next: readonly Seconds[][], settled: Seconds): boolean {
+  const differs = drafts.some((d, i) =>
+    next[i].some((share, k) => Math.abs(share - d.shares_s[k]) > settled),
+  );
+  if (differs) drafts.forEach((draft, i) => (draft.shares_s = next[i]));
+  return differs;
 }
 
 /**
@@ -134,17 +136,16 @@ function respread(drafts: readonly Draft[], loads_s: readonly Seconds[]): boolea
     draft.lasers.forEach((laser, i) => (bare[laser] -= draft.shares_s[i]));
     addSeams(draft, bare, -1);
   }
-  const cuts = moving.map((d) => ({ lasers: d.lasers, total_s: d.cut.total_s, shares_s: d.shares_s }));
-  const spreader = new Spreader(cuts, loads_s.length);
-  let moved = false;
+  const spreader = new Spreader(moving.map(spreadable), loads_s.length);
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const rest = [...bare];
     for (const draft of moving) addSeams(draft, rest, 1);
-    if (take(moving, spreader.spread(rest)) <= settled) break;
-    moved = true;
+    if (!take(moving, spreader.spread(rest), settled)) return round > 0;
   }
-  return moved;
+  return true;
 }
+
+const spreadable = ({ lasers, cut, shares_s }: Draft) => ({ lasers, total_s: cut.total_s, shares_s });
 
 function addLoad(loads_s: Seconds[], part: AssembledPart): void {
   for (const piece of part.pieces) loads_s[piece.laser] += piece.load_s;
@@ -155,7 +156,7 @@ export function addLoads(loads_s: Seconds[], parts: readonly AssembledPart[]): S
   return loads_s;
 }
 
-/** Moves the cuts until the lasers they join end at one load. */
+/** Moves the cuts until the lasers they join end at one load; by figures alone the first answer is exact. */
 function evenOut(
   making: readonly PartInMaking[],
   drafts: readonly Draft[],
@@ -164,8 +165,11 @@ function evenOut(
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const loads = [...settled_s];
     for (const { assembled } of making) addLoad(loads, assembled);
+    const before = drafts.map(keepsSeveral);
     if (!respread(drafts, loads)) return;
     for (const part of making) part.make();
+    const asExpected = drafts.every((draft, i) => keepsSeveral(draft) === before[i]);
+    if (asExpected && making.every((part) => part.byFigures)) return;
   }
 }
 
