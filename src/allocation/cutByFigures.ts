@@ -7,7 +7,7 @@ import type { Given, Link } from '../exposure/pieces';
 import type { Border, DividedSection } from '../exposure/types';
 import type { Limits } from '../layout/types';
 import type { Mm } from '../units/types';
-import { sideFigures, type CutFragment } from './cutFragment';
+import type { CutFragment } from './cutFragment';
 import type { Fate } from './fate';
 
 export interface Side extends Given {
@@ -32,6 +32,32 @@ function wholeSide(
   return { laser, area_mm2, hatch_mm2, outline_mm, fragment, side: -1, extent_mm: Infinity };
 }
 
+function lowSide(cut: CutFragment, c: Mm, laser: number, fragment: number): Side {
+  const { region, hatch } = cut;
+  return {
+    laser,
+    area_mm2: region.area(c),
+    hatch_mm2: hatch ? hatch.area(c) : 0,
+    outline_mm: region.outline(c),
+    fragment,
+    side: 0,
+    extent_mm: c - region.min,
+  };
+}
+
+function highSide(cut: CutFragment, c: Mm, laser: number, fragment: number): Side {
+  const { region, hatch, fragment: whole } = cut;
+  return {
+    laser,
+    area_mm2: whole.area_mm2 - region.area(c),
+    hatch_mm2: whole.hatch_mm2 - (hatch ? hatch.area(c) : 0),
+    outline_mm: whole.outline_mm - region.outline(c),
+    fragment,
+    side: 1,
+    extent_mm: region.max - c,
+  };
+}
+
 function sidesOf(section: DividedSection, fates: readonly Fate[]): Side[] | null {
   const sides: Side[] = [];
   for (let f = 0; f < fates.length; f++) {
@@ -42,10 +68,7 @@ function sidesOf(section: DividedSection, fates: readonly Fate[]): Side[] | null
     }
     const { cut, lasers, positions } = fate;
     if (positions.length !== 1) return null;
-    const c = positions[0];
-    const [low, high] = sideFigures(cut, c);
-    sides.push({ ...low, laser: lasers[0], fragment: f, side: 0, extent_mm: c - cut.region.min });
-    sides.push({ ...high, laser: lasers[1], fragment: f, side: 1, extent_mm: cut.region.max - c });
+    sides.push(lowSide(cut, positions[0], lasers[0], f), highSide(cut, positions[0], lasers[1], f));
   }
   return sides;
 }

@@ -252,22 +252,6 @@ export function cutSides(cut: CutFragment, positions: readonly Mm[]): CutSide[] 
   return sides;
 }
 
-/** The two sides of one cut by figures alone. */
-export function sideFigures(cut: CutFragment, c: Mm): Omit<Given, 'laser'>[] {
-  const area_mm2 = cut.region.area(c);
-  const hatch_mm2 = cut.hatch ? cut.hatch.area(c) : 0;
-  const outline_mm = cut.region.outline(c);
-  const { fragment } = cut;
-  return [
-    { area_mm2, hatch_mm2, outline_mm },
-    {
-      area_mm2: fragment.area_mm2 - area_mm2,
-      hatch_mm2: fragment.hatch_mm2 - hatch_mm2,
-      outline_mm: fragment.outline_mm - outline_mm,
-    },
-  ];
-}
-
 /** Extent of regions along a normal. */
 export function extentAlong(regions: readonly Region[], [nx, ny]: Normal): Mm {
   let min = Infinity;

@@ -86,6 +86,8 @@ export class Spreader {
   private readonly steps: readonly Step[];
   private readonly ofLaser: readonly number[];
   private readonly ofCut: readonly number[];
+  /** Takes over once a share has been dropped. */
+  private reduced: Spreader | null = null;
 
   constructor(
     private readonly cuts: readonly Spreadable[],
@@ -98,6 +100,7 @@ export class Spreader {
 
   /** Shares of every cut, in the order of its lasers; `rest_s` is each laser's load outside these cuts. */
   spread(rest_s: readonly Seconds[]): Seconds[][] {
+    if (this.reduced) return this.reduced.spread(rest_s);
     const need = this.needs(rest_s);
     const left = this.cuts.map((cut) => cut.total_s);
     const shares = this.cuts.map((cut) => cut.lasers.map(() => 0));
@@ -133,6 +136,7 @@ export class Spreader {
     const cuts = this.cuts.map((c, i) =>
       i === cut ? { ...c, shares_s: c.shares_s.map((share, k) => (k === slot ? 0 : share)) } : c,
     );
-    return new Spreader(cuts, this.lasers).spread(rest_s);
+    this.reduced = new Spreader(cuts, this.lasers);
+    return this.reduced.spread(rest_s);
   }
 }

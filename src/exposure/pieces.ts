@@ -88,22 +88,26 @@ export class AssembledPart {
 const NO_SEAMS: PartSeams = { seams: [], witnessLines: 0 };
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
+const WHOLE: readonly (readonly number[])[] = [[0]];
+
 /** Given fragments of one laser that touch, as lists of indices in ascending order. */
-function groups(given: readonly Given[], links: readonly Link[]): number[][] {
-  if (given.length === 1) return [[0]];
-  const parent = given.map((_, i) => i);
-  const find = (i: number): number => (parent[i] === i ? i : (parent[i] = find(parent[i])));
+function groups(given: readonly Given[], links: readonly Link[]): readonly (readonly number[])[] {
+  if (given.length === 1) return WHOLE;
+  const root = given.map((_, i) => i);
+  const find = (i: number): number => (root[i] === i ? i : (root[i] = find(root[i])));
   for (const { a, b } of links) {
-    if (given[a].laser === given[b].laser) parent[find(Math.max(a, b))] = find(Math.min(a, b));
+    if (given[a].laser !== given[b].laser) continue;
+    const [p, q] = [find(a), find(b)];
+    root[Math.max(p, q)] = Math.min(p, q);
   }
-  const members = new Map<number, number[]>();
+  const place: number[] = [];
+  const members: number[][] = [];
   for (let i = 0; i < given.length; i++) {
-    const root = find(i);
-    const group = members.get(root);
-    if (group) group.push(i);
-    else members.set(root, [i]);
+    const r = find(i);
+    if (r === i) place[i] = members.push([i]) - 1;
+    else members[place[r]].push(i);
   }
-  return [...members.values()];
+  return members;
 }
 
 /** Seam length on the side of each given fragment. */
