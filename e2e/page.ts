@@ -35,6 +35,7 @@ export const openDemo = async (page: Page, address = './'): Promise<void> => {
   await page.goto(address);
   await expect(page.getByTestId('layer-time')).toHaveText(/\d/);
   await expect(page.locator('[data-part="P01"]')).toBeVisible();
+  await expect(page.locator('main[data-keys]')).toBeVisible();
   await page.getByRole('button', { name: 'Understood' }).click();
 };
 

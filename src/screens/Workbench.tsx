@@ -67,6 +67,7 @@ function Ground() {
 function usePage(bench: Bench) {
   const [open, setOpen] = useState<Open>(null);
   const [list, setList] = useState<ListState>({ tab: 'parts', open: false });
+  const [keysHeard, setKeysHeard] = useState(false);
   const context = useMemo((): Context => {
     const showDialog: Ports['showDialog'] = (dialog) => {
       if (dialog === 'machine' || dialog === 'process') setList({ tab: dialog, open: true });
@@ -79,7 +80,9 @@ function usePage(bench: Bench) {
     let stop: (() => void) | null = null;
     let gone = false;
     void afterPaint(() => import('../commands/keyboard')).then(({ listenToKeys }) => {
-      if (!gone) stop = listenToKeys(window, context);
+      if (gone) return;
+      stop = listenToKeys(window, context);
+      setKeysHeard(true);
     });
     return () => {
       gone = true;
@@ -89,7 +92,7 @@ function usePage(bench: Bench) {
   useEffect(() => listenToDrops(window, context), [context]);
   const close = useCallback(() => setOpen(null), []);
   useTypedLine(useCallback(() => setList({ tab: 'division', open: true }), []));
-  return { open, close, list, setList, context };
+  return { open, close, list, setList, context, keysHeard };
 }
 
 function PlanView() {
@@ -123,12 +126,12 @@ function WaitingViews() {
 }
 
 function Page({ bench }: { readonly bench: Bench }) {
-  const { open, close, list, setList, context } = usePage(bench);
+  const { open, close, list, setList, context, keysHeard } = usePage(bench);
   const dropping = useDropMark();
   return (
     <CommandContext value={context}>
       <Ground />
-      <main className="bench" data-drop={dropping || undefined}>
+      <main className="bench" data-drop={dropping || undefined} data-keys={keysHeard || undefined}>
         <Suspense fallback={<header className="header" />}>
           <Header />
         </Suspense>
