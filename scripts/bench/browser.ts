@@ -1,6 +1,6 @@
 /**
  * `npm run bench:browser`: the built page in a real Chromium. Drags one of 100 parts across its neighbours and says how
- * long frames and tasks took; says how many bytes a first visit loads. Leaves with 1 where a limit of DESIGN 8 is missed.
+ * long frames and tasks took; says how many bytes a first visit loads. Leaves with 1 where a limit is missed.
  */
 import { chromium } from '@playwright/test';
 import { fitCamera, toScreen } from '../../src/canvas/camera';

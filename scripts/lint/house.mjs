@@ -1,6 +1,6 @@
 /**
  * The house rule as lint: which folder of src/ may import from which, and which packages stay out of a folder.
- * The one list below is the order of DESIGN 3; folders of one row do not know each other. Types, re-exports, import()
+ * The one list below is the order of README's map; folders of one row do not know each other. Types, re-exports, import()
  * and import('…').T count like any other import.
  */
 import { dirname, resolve } from 'node:path';

@@ -1,5 +1,5 @@
 /**
- * Who exposes what in one layer (DESIGN 5.5): parts that keep their laser first, then the exact minimum of the slowest
+ * Who exposes what in one layer: parts that keep their laser first, then the exact minimum of the slowest
  * laser's load over what may be shared, made real by straight cuts; and the best possible beside it. Seconds; lasers
  * by machine index.
  */

@@ -1,5 +1,5 @@
 /**
- * One shared fragment that several lasers divide by straight parallel lines (DESIGN 5.5). A line is placed where the load
+ * One shared fragment that several lasers divide by straight parallel lines. A line is placed where the load
  * on its near side is what the plan says: load below c = timeFactor · (perArea · hatch area below c + perOutline · true
  * outline below c), c measured along the cut's normal. Millimetres, seconds, platform coordinates.
  */

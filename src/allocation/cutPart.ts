@@ -1,7 +1,7 @@
 /**
  * One part with its cuts made: which laser exposes which region of it, crumbs given to the neighbour across the cut.
  * A crumb is a piece that only cutting made and that is under `crumbArea_mm2` or, along the cut's normal, narrower than
- * `crumbWidth_mm` (DESIGN 5.5). What fixed zones or the drawing itself make small stays as it is.
+ * `crumbWidth_mm`. What fixed zones or the drawing itself make small stays as it is.
  */
 import { bordersBetween } from '../exposure/fragments';
 import { AssembledPart, type Given, type PartGeometry, type PartPiece } from '../exposure/pieces';

@@ -1,7 +1,7 @@
 /**
  * What one part asks of the lasers in one layer, before anything is decided: load that is fixed, load that may be
  * shared, and what no choice can avoid. The bound and the plan count no seam a choice could avoid and a gap per piece
- * only where it cannot be avoided (DESIGN 5.5): a seam counts between fragments with no laser in common; a laser's
+ * only where it cannot be avoided: a seam counts between fragments with no laser in common; a laser's
  * fixed fragments need as many pieces as they have groups that this laser could join up; shared fragments that no fixed
  * piece can take in need one piece per group. Seconds; lasers by machine index.
  */

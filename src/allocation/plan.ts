@@ -148,7 +148,7 @@ export interface Indivisible {
 
 /**
  * Best possible exposure of a layer: the densest set of lasers, and no lower than the largest part that may not be cut
- * (DESIGN 5.5). `setBy` is a set of machine lasers.
+ *. `setBy` is a set of machine lasers.
  */
 export function bestPossible(
   compact: Compact,

@@ -1,5 +1,5 @@
 /**
- * A plan made real (DESIGN 5.5): shared fragments that several lasers divide are cut by straight lines, the loads that
+ * A plan made real: shared fragments that several lasers divide are cut by straight lines, the loads that
  * come out, seams and gaps included, are spread again until the lasers joined by cuts end at one load, and crumbs are
  * given to the neighbour. Seconds; lasers by machine index.
  */

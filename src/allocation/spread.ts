@@ -1,5 +1,5 @@
 /**
- * Shares that even out what was realised (DESIGN 5.5: "solved again on what was realised"). Lasers joined by cuts end at
+ * Shares that even out what was realised. Lasers joined by cuts end at
  * one load: the mean of all they hold together. The shares follow by taking away, again and again, a laser or a cut with
  * one open share; where cuts form a cycle, one share keeps its planned value. A share that would fall to zero or below
  * is dropped and the rest is spread again. The order of taking away is found once per set of cuts. Seconds.

@@ -1,5 +1,5 @@
 /**
- * The build: layer by layer over the whole height, never from one layer and never from totals (DESIGN 5.7, 5.8).
+ * The build: layer by layer over the whole height, never from one layer and never from totals.
  *   imbalance of the build = Σ exposure / Σ mean load − 1, over lasers that are on
  *   powder need per layer  = t·[(A_platform − A_section) + A_section/packing]; dose = A_platform·t·doseFactor
  * Hours, litres, cm³.

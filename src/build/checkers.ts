@@ -1,5 +1,5 @@
 /**
- * The books, as functions that tests and the screen both call (DESIGN 5.3).
+ * The books, as functions that tests and the screen both call.
  *   Σ scan areas − double exposure + unassigned = section area
  * and what a division and a layer must keep whatever the plate: cells lie apart and inside the platform, loads add up,
  * idle time fills every working laser up to the slowest. Square millimetres, seconds; errors are relative.

@@ -1,5 +1,5 @@
 /**
- * Problems of parts standing on the platform (DESIGN 9), over footprints seen from above: off the platform, in its
+ * Problems of parts standing on the platform, over footprints seen from above: off the platform, in its
  * margin, on a keep-out, too high, out of every working laser's reach, too close together, overlapping. Millimetres.
  * Outcomes are kept by the identity of the parts' views, so that moving one part checks only what concerns it.
  */

@@ -1,5 +1,5 @@
 /**
- * Downwind (DESIGN 5.9), geometry only: the mean number of other lasers' plumes over each laser's beam. For i and j the
+ * Downwind, geometry only: the mean number of other lasers' plumes over each laser's beam. For i and j the
  * chance that j's spot lies in a strip of half-width b behind i's spot along the flow, both uniform over their own scan
  * areas, times min(1, E_i / E_j); summed over i. Millimetres, seconds.
  *

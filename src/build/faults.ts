@@ -1,6 +1,6 @@
 /**
  * Problems that only dividing the plate shows: section area that no laser exposes, parts that should stay whole and are
- * cut, pins that cannot be kept, outlines that were repaired (DESIGN 5.2, 5.5, 9). Millimetres.
+ * cut, pins that cannot be kept, outlines that were repaired. Millimetres.
  */
 import type { PlacedPart } from '../exposure/prepared';
 import { PLATE_MESSAGES, type PlateCode } from '../layout/messages/plateMessages';

@@ -1,5 +1,5 @@
 /**
- * The figures of one layer (DESIGN 5.3, 5.6): scan areas, loads, idle, imbalance, seams, double exposure. Millimetres,
+ * The figures of one layer: scan areas, loads, idle, imbalance, seams, double exposure. Millimetres,
  * seconds, percent.
  *   layer time = max(minLayer, recoating + exposure); exposure = the slowest laser's load; idle = exposure − own load
  *   scan area  = section area exposed + half the seam overlap along the laser's seams

@@ -1,5 +1,5 @@
 /**
- * Layers over height (DESIGN 5.7). Layer k of thickness t covers (k−1)·t … k·t and is cut at its middle; a middle
+ * Layers over height. Layer k of thickness t covers (k−1)·t … k·t and is cut at its middle; a middle
  * exactly on a slab's top belongs to the slab above. Layers in a row in which no part changes its section make one
  * stretch. Millimetres; layers count from 1.
  */

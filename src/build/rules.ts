@@ -1,7 +1,7 @@
 /**
  * Which rule gives each part to lasers, over the whole height. A part with seams "none", and every part under
  * "wholeParts", keeps one laser from its first to its last layer where some zone holds it whole; the choice minimises
- * the build's exposure (DESIGN 5.5). Where no zone does, it is cut along the zones, each cell of it going to one laser,
+ * the build's exposure. Where no zone does, it is cut along the zones, each cell of it going to one laser,
  * and that is a fault. A pinned part is fixed by its cells already.
  */
 import type { Rule } from '../allocation/allocate';

@@ -1,5 +1,5 @@
 /**
- * Section ∩ cells → fragments and borders (DESIGN 5.2, 5.4). Cells made of lines are cut by half-planes, exactly and with
+ * Section ∩ cells → fragments and borders. Cells made of lines are cut by half-planes, exactly and with
  * connectivity; other cells by the polygon engine. A box test first: most sections stand in one cell. The hatch area
  * is cut by the same cell and shared out among the fragments it lies in (an inset lies inside its section). Millimetres, platform coordinates.
  */

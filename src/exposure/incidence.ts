@@ -1,5 +1,5 @@
 /**
- * How slantwise a laser strikes (DESIGN 5.10): θ = atan(distance from its foot / working height); the spot is longer by
+ * How slantwise a laser strikes: θ = atan(distance from its foot / working height); the spot is longer by
  * 1 / cos θ. Millimetres, degrees; platform coordinates.
  */
 import type { Region } from '../geometry/types';

@@ -1,5 +1,5 @@
 /**
- * Fragments given to lasers → pieces: adjacent fragments of one laser merge (DESIGN 5.4), borders to another laser are
+ * Fragments given to lasers → pieces: adjacent fragments of one laser merge, borders to another laser are
  * seams, borders to unassigned area are neither seam nor contour. Figures come first; outlines of pieces and seams are
  * worked out when somebody looks at them. Millimetres, seconds, platform coordinates.
  */

@@ -1,7 +1,7 @@
 /**
- * Seams of one part: borders between two lasers, joined where they touch, one seam per laser pair and connected segment
- * (DESIGN 2). Witness lines are the crossings of seams with the true outline: ends on platform or reach edges are none,
- * several at one outline point are one (DESIGN 5, settled by convention). Millimetres, platform coordinates.
+ * Seams of one part: borders between two lasers, joined where they touch, one seam per laser pair and connected segment.
+ * Witness lines are the crossings of seams with the true outline: ends on platform or reach edges are none,
+ * several at one outline point are one. Millimetres, platform coordinates.
  */
 import type { Region } from '../geometry/types';
 import type { Mm } from '../units/types';

@@ -1,5 +1,5 @@
 /**
- * The time model of one piece (DESIGN 5.4), in seconds:
+ * The time model of one piece, in seconds:
  *   E = A/(h·v) + t_v·n + contours·P/v_c + t_p
  *   n = A/(s·h)                      vectorCount "area"
  *   n = A/(s·h) + (P+S)/(π·h)        vectorCount "areaAndOutline"; n = 0 where A = 0

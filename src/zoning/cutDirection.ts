@@ -1,5 +1,5 @@
 /**
- * Which way a new cut runs: parallel to the nearest zone line, along y where there is none (DESIGN 5.5). Drawn zones
+ * Which way a new cut runs: parallel to the nearest zone line, along y where there is none. Drawn zones
  * have no lines; the nearest zone edge inside the platform takes their place. The answer is the cut's unit normal,
  * pointing to +x (to +y where it has no x).
  */

@@ -1,7 +1,7 @@
 /**
  * Strategy → zones → cells. A cell is a region of the platform that the same set of lasers may expose: lasers whose
  * zone holds it, that are on, and that reach it. Zones end at the platform. What no laser may expose is in no cell;
- * neighbours never grow by themselves (DESIGN 5.2). Millimetres, platform coordinates.
+ * neighbours never grow by themselves. Millimetres, platform coordinates.
  */
 import { clipToConvex, untagged } from '../geometry/halfPlane';
 import { clean, intersect, subtract, unite } from '../geometry/clipper';

@@ -1,6 +1,6 @@
 /**
  * Zone lines: where they stand, which way their normal points. Millimetres, platform coordinates.
- * A strip's normal points to +x, to +y where it has no x (DESIGN 4); lines ascend along it.
+ * A strip's normal points to +x, to +y where it has no x; lines ascend along it.
  */
 import type { HalfPlane } from '../geometry/types';
 import type { Machine, StripsZoning, Zoning } from '../layout/types';

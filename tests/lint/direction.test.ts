@@ -1,6 +1,6 @@
 /**
  * The lint rule of scripts/lint/house.mjs, run by the linter itself with the project's own configuration over small
- * files in a temporary folder. The expected verdicts are written from DESIGN 3's list of folders, not from the rule's.
+ * files in a temporary folder. The expected verdicts are written from README's map of folders, not from the rule's.
  */
 import { execFileSync, spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';

@@ -33,7 +33,7 @@ function zonesFor(layout: Layout, part: Part): { set: number; region: Geometry }
   return zones.map(({ lasers, region }) => ({ set: setOf(lasers), region }));
 }
 
-/** DESIGN 5.4 without seams and gaps: E = A/(h·v) + t_v·A/(s·h) + contours·P/v_c, times the part's factor. */
+/** The time model without seams and gaps: E = A/(h·v) + t_v·A/(s·h) + contours·P/v_c, times the part's factor. */
 function loadsOf(layout: Layout, part: Part, z: number): Load[] {
   const { hatch_mm, speed_mm_s, vector_mm, vectorGap_ms, contours, contourSpeed_mm_s, hatchInset_mm } =
     layout.process;

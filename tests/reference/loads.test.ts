@@ -1,5 +1,5 @@
 /**
- * Loads held against DESIGN 5.4 written down a second time, on areas and lengths measured by jsts 2.12 (a port of JTS):
+ * Loads held against the time model written down a second time, on areas and lengths measured by jsts 2.12 (a port of JTS):
  *   E = A/(h·v) + t_v·n + contours·P/v_c + t_p;  n = A/(s·h) or A/(s·h) + (P+S)/(π·h), 0 where A = 0
  * Random plates in zones that do not overlap. Seconds, millimetres.
  */

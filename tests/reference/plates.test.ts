@@ -1,5 +1,5 @@
 /**
- * REFERENCE 2: plates computed by hand. Process numbers are common practice, no source; the figures beside them were
+ * Plates computed by hand. Process numbers are common practice, no source; the figures beside them were
  * worked out by hand from areas of rectangles, discs and circle segments. Tolerance 0.1 %, areas 0.05 %.
  */
 import { describe, expect, it } from 'vitest';

@@ -1,5 +1,5 @@
 /**
- * Layouts that tests are written on, in the words of REFERENCE 2: coordinates from the FRONT-LEFT corner of a
+ * Layouts that tests are written on, coordinates from the FRONT-LEFT corner of a
  * 400 × 400 platform, process numbers common practice without a source. Millimetres.
  */
 import { readLayoutValue } from '../../src/layout/read';

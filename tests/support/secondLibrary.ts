@@ -1,6 +1,6 @@
 /**
  * Plates as a second general-purpose library sees them: jsts, a port of JTS. Sections, zones and reach are set up here from
- * the layout's own words (DESIGN 4, 5.1, 5.2), without the engine. Outlines must hold points, not circles. Millimetres.
+ * the layout's own words, without the engine. Outlines must hold points, not circles. Millimetres.
  */
 import GeoJSONReader from 'jsts/org/locationtech/jts/io/GeoJSONReader.js';
 import GeoJSONWriter from 'jsts/org/locationtech/jts/io/GeoJSONWriter.js';
@@ -117,7 +117,7 @@ function stripe(nx: number, ny: number, from: number, to: number): Geometry {
   return polygon([at(-FAR, from), at(-FAR, to), at(FAR, to), at(FAR, from)]);
 }
 
-/** Normal of strips that run along run_deg, pointing to +x, to +y where it has no x (DESIGN 4). */
+/** Normal of strips that run along run_deg, pointing to +x, to +y where it has no x. */
 export function stripNormal(run_deg: number): readonly [number, number] {
   const angle = (run_deg * Math.PI) / 180;
   return run_deg === 0 ? [0, 1] : [Math.sin(angle), -Math.cos(angle)];

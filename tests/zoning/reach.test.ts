@@ -1,5 +1,5 @@
 // Reach outlines that cross shared bands. What one laser alone may expose is one piece wherever it hangs together
-// (DESIGN 5.4), whatever lines the cells behind it were made from. Square millimetres by hand [mathematics].
+//, whatever lines the cells behind it were made from. Square millimetres by hand [mathematics].
 import { describe, expect, it } from 'vitest';
 import { analyse, figuresAt } from '../../src/build/analyse';
 import { LASERS, machine, plate, standing } from '../support/plates';
