@@ -89,7 +89,7 @@ for (const [what, name, text, says] of [
 
 test('a layout file opens, and saves to a file that opens as the same layout', async ({ page }) => {
   await chooseFile(page, () => page.keyboard.press('Control+o'), 'shared/examples/ring.json');
-  // REFERENCE 2, Ring: slowest laser 70.546 s, imbalance by time 2.56 %
+  // the ring plate computed by hand: slowest laser 70.546 s, imbalance by time 2.56 %
   await expect.poll(() => figure(page, 'exposure')).toBeCloseTo(70.55, 1);
   expect(await figure(page, 'imbalance-time')).toBeCloseTo(2.56, 1);
   await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);

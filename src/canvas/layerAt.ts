@@ -1,6 +1,6 @@
 /**
- * Which stretch and layer the screen shows at a height: heights outside the build show the nearest layer (DESIGN 5.7).
- * Millimetres above the platform; layers count from 1.
+ * Which stretch and layer the screen shows at a height: heights outside the build show the nearest layer.
+ * Layer k covers (k−1)·t … k·t. Millimetres above the platform; layers count from 1.
  */
 import type { Analysis, LayerFigures, Stretch } from '../build/types';
 import { layerAt } from '../build/layers';

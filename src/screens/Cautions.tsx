@@ -1,5 +1,5 @@
 /**
- * The cautions that go with every plan (REFERENCE 4: standards to point to, never to replace).
+ * The cautions that go with every plan. The standards named here are pointed to, never replaced.
  */
 export function Cautions() {
   return (

@@ -1,6 +1,6 @@
 /**
- * The engine on what random sessions leave behind: figures are finite, the book-keeping of DESIGN 5.3 closes, and no
- * layer is faster than its lower bound [mathematics].
+ * The engine on what random sessions leave behind: figures are finite, scan areas − double exposure + unassigned =
+ * section area, and no layer is faster than its lower bound [mathematics].
  */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';

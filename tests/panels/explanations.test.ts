@@ -1,5 +1,5 @@
 /**
- * What an explanation says must be what the figure shows: the terms of each laser's load (DESIGN 5.4), summed by the
+ * What an explanation says must be what the figure shows: the terms of each laser's load, summed by the
  * panel from areas and lengths, come to the load that the engine reports; and every figure of the screen has words.
  */
 import { describe, expect, test } from 'vitest';

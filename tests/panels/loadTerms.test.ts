@@ -1,6 +1,6 @@
 /**
- * The terms that an explanation shows, held against a load computed by hand from DESIGN 5.4 with the process of
- * REFERENCE 2 (common practice, no source): a piece of 100 mm² hatch area and 40 mm outline with 10 mm of seam.
+ * The terms that an explanation shows, held against a load computed by hand from the formula
+ * E = A/(h·v) + t_v·n + contours·P/v_c + t_p with ordinary process numbers (common practice, no source): a piece of 100 mm² hatch area and 40 mm outline with 10 mm of seam.
  */
 import { describe, expect, test } from 'vitest';
 import { loadTerms, vectorsOf } from '../../src/panels/readout/loadTerms';

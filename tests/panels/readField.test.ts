@@ -1,6 +1,6 @@
 /**
  * What a typed field makes of text. 1 in = 25.4 mm exactly (international yard and pound agreement of 1959); the rest
- * is this field's own rule (DESIGN 10: "25,4 mm", "1 in", "1/4 in").
+ * is this field's own rule: "25,4 mm", "1 in" and "1/4 in" are lengths, and a unit belongs to the whole fraction.
  */
 import { describe, expect, test } from 'vitest';
 import { readField, stepField } from '../../src/panels/controls/readField';

@@ -6,7 +6,7 @@ import { fail, ok, type Fault, type Result } from '../../layout/result';
 import type { Context } from '../types';
 import { openLayout } from './openLayout';
 
-/** DESIGN 9: larger files are refused before they are read. */
+/** Larger files are refused before they are read. */
 const OUTLINES_LIMIT_MB = 100;
 const BYTES_PER_MB = 1_000_000;
 

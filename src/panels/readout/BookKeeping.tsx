@@ -7,7 +7,7 @@ import type { LayerFigures } from '../../build/types';
 import type { Mm2 } from '../../units/types';
 import { Figure } from './Figure';
 
-/** Largest relative difference that counts as equal (DESIGN 5.3). */
+/** Largest relative difference between the two sides that counts as equal. */
 const TOLERANCE = 1e-6;
 const exact = (value: Mm2): string => formatNumber(value, 8, 1);
 

@@ -1,5 +1,5 @@
 /**
- * Why the build's figures are what they are (DESIGN 5.7): sums over layers, grouped by stretches; never from one layer.
+ * Why the build's figures are what they are: sums over layers, grouped by stretches; never from one layer.
  */
 import type { Analysis, Stretch } from '../../build/types';
 import { formatHours, formatPercent, formatSeconds } from '../../units/format';

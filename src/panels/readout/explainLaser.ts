@@ -1,6 +1,6 @@
 /**
- * Why a laser's figures are what they are: meaning, formula and the layout's own numbers in it. Words and formulas
- * follow DESIGN 2 and 5.
+ * Why a laser's figures are what they are: meaning, formula and the layout's own numbers in it. Scan area is taken before
+ * any hatch inset; the load is the time model's; idle time is that of exposure, never of recoating or waiting.
  */
 import type { Analysis, LayerFigures } from '../../build/types';
 import { formatCount, formatMm, formatMm2, formatNumber, formatSeconds } from '../../units/format';

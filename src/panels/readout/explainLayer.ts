@@ -1,5 +1,5 @@
 /**
- * Why the layer's figures are what they are (DESIGN 5.3, 5.5, 5.6): meaning, formula, and the layout's own numbers.
+ * Why the layer's figures are what they are: meaning, formula, and the layout's own numbers.
  */
 import type { Analysis, LayerFigures } from '../../build/types';
 import { formatMm, formatMm2, formatNumber, formatPercent, formatSeconds } from '../../units/format';

@@ -1,5 +1,5 @@
 /**
- * The load of one laser taken apart into the terms of DESIGN 5.4, so that the screen can put the layout's own numbers
+ * The load of one laser taken apart into the terms of the time model, so that the screen can put the layout's own numbers
  * into the formula: E = A/(h·v) + t_v·n + contours·P/v_c + t_p per piece, times the part's factor.
  * Seconds, square millimetres, millimetres.
  */
