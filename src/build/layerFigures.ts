@@ -43,8 +43,12 @@ export const recoatTime = ({ recoater }: Machine): Seconds =>
   recoater.mode === 'oneWay' ? recoater.oneWay_s : recoater.bothWays_s;
 
 const regions = new WeakMap<PartPiece, Region>();
-/** A piece as one region; joined on first use, since only drawing needs it. */
-function regionOf(part: AssembledPart, piece: PartPiece): Region {
+/**
+ * A piece as one region; joined on first use, since only drawing needs it. A part that one laser exposes alone is its
+ * section.
+ */
+function regionOf(section: DividedSection, part: AssembledPart, piece: PartPiece): Region {
+  if (part.pieces.length === 1 && section.unassigned_mm2 === 0) return section.section;
   let region = regions.get(piece);
   if (!region) {
     const own = part.regionsOf(piece);
@@ -53,12 +57,18 @@ function regionOf(part: AssembledPart, piece: PartPiece): Region {
   return region;
 }
 
-function pieceView(index: number, part: AssembledPart, piece: PartPiece, overlap_mm: Mm): Piece {
+function pieceView(
+  index: number,
+  section: DividedSection,
+  part: AssembledPart,
+  piece: PartPiece,
+  overlap_mm: Mm,
+): Piece {
   return {
     part: index,
     laser: piece.laser,
     get region() {
-      return regionOf(part, piece);
+      return regionOf(section, part, piece);
     },
     area_mm2: piece.area_mm2,
     hatchArea_mm2: piece.hatch_mm2 + piece.seam_mm * overlap_mm,
@@ -97,7 +107,7 @@ function unassignedView(part: number, section: DividedSection): Piece {
 function piecesOf(input: LayerInput, overlap_mm: Mm): Piece[] {
   return input.parts.flatMap(({ index, section }, i) => {
     const part = input.allocation.parts[i];
-    const pieces = part.pieces.map((piece) => pieceView(index, part, piece, overlap_mm));
+    const pieces = part.pieces.map((piece) => pieceView(index, section, part, piece, overlap_mm));
     return section.unassigned_mm2 > 0 ? [...pieces, unassignedView(index, section)] : pieces;
   });
 }

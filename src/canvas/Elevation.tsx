@@ -4,9 +4,9 @@
  * is cut at. Millimetres.
  */
 import { memo, useMemo, useRef, type PointerEvent } from 'react';
-import type { Stretch } from '../build/types';
+import type { Analysis, Stretch } from '../build/types';
 import type { PartId } from '../layout/types';
-import { useAnalysis, useBench, useWorkbench } from './bench';
+import { useAnalysisLater, useBench, useWorkbench } from './bench';
 import './elevation.css';
 import { faultNumbers } from './draw/overlay';
 import { HeightHandle, setHeightAt } from './HeightLine';
@@ -124,8 +124,7 @@ function Names({ fronts, frame }: { fronts: readonly Shown[]; frame: Frame }) {
   });
 }
 
-function useStates(): (id: PartId) => string {
-  const analysis = useAnalysis();
+function useStates(analysis: Analysis): (id: PartId) => string {
   const selection = useBench((state) => state.view.selection);
   const hover = useBench((state) => state.view.hover);
   const faulty = useMemo(() => faultNumbers(analysis), [analysis]);
@@ -146,9 +145,9 @@ export function Elevation() {
   const element = useRef<HTMLDivElement>(null);
   const size = useSize(element);
   const bench = useWorkbench();
-  const analysis = useAnalysis();
+  const analysis = useAnalysisLater();
   const camera = useCamera();
-  const stateOf = useStates();
+  const stateOf = useStates(analysis);
   const platform = analysis.layout.machine.platform;
   const axis = useMemo(
     () => zAxis(analysis.build.height_mm, size.height),

@@ -7,7 +7,7 @@ import { useMemo, useRef, useState, type PointerEvent } from 'react';
 import type { LayerFigures, Stretch } from '../build/types';
 import { formatMm, formatSeconds } from '../units/format';
 import type { Px, Seconds } from '../units/types';
-import { useAnalysis, useBench, useWorkbench } from './bench';
+import { useAnalysisLater, useBench, useWorkbench } from './bench';
 import './elevation.css';
 import { setHeightAt } from './HeightLine';
 import { tickLabel, ticks } from './ruler';
@@ -165,7 +165,7 @@ function useHeightPress(axis: ZAxis) {
 export function TimePerLayer() {
   const element = useRef<HTMLDivElement>(null);
   const size = useSize(element);
-  const { stretches, build } = useAnalysis();
+  const { stretches, build } = useAnalysisLater();
   const height = useBench((state) => state.view.height_mm);
   const [hovered, setHovered] = useState<number | null>(null);
   const axis = useMemo(() => zAxis(build.height_mm, size.height), [build.height_mm, size.height]);

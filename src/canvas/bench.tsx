@@ -1,7 +1,7 @@
 /**
  * The thin binding of the workbench to React: a provider, and hooks that re-render only when what they read changes.
  */
-import { createContext, useContext, useSyncExternalStore, type ReactNode } from 'react';
+import { createContext, useContext, useDeferredValue, useSyncExternalStore, type ReactNode } from 'react';
 import { useStore } from 'zustand';
 import type { Analysis } from '../build/types';
 import type { Workbench, WorkbenchState } from '../store/types';
@@ -28,6 +28,14 @@ export function useBench<T>(select: (state: WorkbenchState) => T): T {
 export function useAnalysis(): Analysis {
   useBench((state) => state.layout);
   return useWorkbench().analysis();
+}
+
+/**
+ * The same a moment later, in a task of its own: for views beside plan and readout, so that the frame of a drag holds
+ * only what must change together.
+ */
+export function useAnalysisLater(): Analysis {
+  return useDeferredValue(useAnalysis());
 }
 
 /** Labels for undo and redo; null where there is nothing to undo or redo. */

@@ -2,7 +2,7 @@
  * The analysis together with the figures of the layer that the plan is cut at.
  */
 import type { Analysis, LayerFigures } from '../build/types';
-import { useAnalysis, useBench } from '../canvas/bench';
+import { useAnalysis, useAnalysisLater, useBench } from '../canvas/bench';
 import { layerFiguresAt, layerNumber } from '../canvas/layerAt';
 
 export interface LayerView {
@@ -12,8 +12,7 @@ export interface LayerView {
   readonly layer: number;
 }
 
-export function useLayer(): LayerView {
-  const analysis = useAnalysis();
+function useLayerOf(analysis: Analysis): LayerView {
   const height_mm = useBench((state) => state.view.height_mm);
   return {
     analysis,
@@ -21,3 +20,7 @@ export function useLayer(): LayerView {
     layer: layerNumber(analysis, height_mm),
   };
 }
+
+export const useLayer = (): LayerView => useLayerOf(useAnalysis());
+/** For lists beside plan and readout: follows just after the frame of a drag. */
+export const useLayerLater = (): LayerView => useLayerOf(useAnalysisLater());

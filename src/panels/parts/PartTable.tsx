@@ -7,7 +7,7 @@ import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { formatField } from '../../units/format';
 import { Swatch } from '../controls/Swatch';
-import { useLayer } from '../useLayer';
+import { useLayerLater } from '../useLayer';
 import { useLightHandlers, useLit } from '../useLight';
 import type { PartRow } from './partRows';
 import { partRows } from './partRows';
@@ -121,7 +121,7 @@ const Row = memo(function Row(props: RowProps) {
 
 export function PartTable() {
   const bench = useWorkbench();
-  const { analysis, figures } = useLayer();
+  const { analysis, figures } = useLayerLater();
   const rows = useMemo(() => partRows(analysis, figures), [analysis, figures]);
   const laserIds = analysis.layout.machine.lasers.map((laser) => laser.id).join(' ');
   const first = useBench((state) => state.view.selection[0]) ?? rows[0]?.id;

@@ -2,7 +2,7 @@
  * What is wrong with the plate and what to do about it. A click selects the parts concerned; with nothing wrong the
  * list says how many checks it stands for.
  */
-import { useAnalysis, useWorkbench } from '../../canvas/bench';
+import { useAnalysisLater, useWorkbench } from '../../canvas/bench';
 import type { Problem } from '../../build/types';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { useLightHandlers, useLit } from '../useLight';
@@ -32,7 +32,7 @@ function ProblemRow({ problem, index }: { readonly problem: Problem; readonly in
 }
 
 export function ProblemList() {
-  const { problems, checks } = useAnalysis();
+  const { problems, checks } = useAnalysisLater();
   return (
     <section className="problems" aria-label="Problems" data-testid="problems">
       <h2 className="block-title">
