@@ -7,7 +7,7 @@ import type { AssembledPart } from '../exposure/pieces';
 import type { DividedSection } from '../exposure/types';
 import type { PartId } from '../layout/types';
 import type { Seconds } from '../units/types';
-import { singleOf } from '../zoning/lasers';
+import { membersOf, only, singleOf } from '../zoning/lasers';
 import type { LaserSet } from '../zoning/types';
 import type { Demand } from './demand';
 import {
@@ -20,7 +20,7 @@ import {
   type Indivisible,
   type Plan,
 } from './plan';
-import { addLoads, realise, type PartToRealise, type RealiseContext } from './realise';
+import { addLoads, realise, type Crumbled, type PartToRealise, type RealiseContext } from './realise';
 import { assembleUncut, rememberedDemand } from './remembered';
 import type { SharedLoad } from './types';
 
@@ -108,51 +108,89 @@ function boundOf(context: RealiseContext, compact: Compact, parts: readonly Laye
 }
 
 interface Trial {
+  readonly free: Sorted['free'];
   readonly parts: readonly AssembledPart[];
   readonly loads_s: readonly Seconds[];
   readonly exposure_s: Seconds;
+  readonly crumbled: readonly Crumbled[];
 }
 
-function tryPlan(
-  context: RealiseContext,
-  decided_s: readonly Seconds[],
-  free: Sorted['free'],
-  plan: Plan,
-): Trial {
-  const realised = realise(context, decided_s, free, plan);
-  const loads_s = realised.loads_s.map((load, k) => load + decided_s[k]);
-  return { parts: realised.parts, loads_s, exposure_s: Math.max(0, ...loads_s) };
+/** One layer's free parts and what is decided beside them. */
+interface Task {
+  readonly context: RealiseContext;
+  readonly compact: Compact;
+  readonly decided_s: readonly Seconds[];
+}
+
+function tryPlan({ context, decided_s }: Task, free: Sorted['free'], plan: Plan): Trial {
+  const { parts, loads_s: own, crumbled } = realise(context, decided_s, free, plan);
+  const loads_s = own.map((load, k) => load + decided_s[k]);
+  return { free, parts, loads_s, exposure_s: Math.max(0, ...loads_s), crumbled };
+}
+
+function fixedLoads({ decided_s }: Task, free: Sorted['free']): Seconds[] {
+  const fixed_s = [...decided_s];
+  for (const part of free) for (const [laser, load_s] of part.demand.fixed) fixed_s[laser] += load_s;
+  return fixed_s;
 }
 
 const MOST_PLANS = 3;
 /** A plan is made anew where it promises at least this part of the exposure. */
 const WORTH_A_PLAN = 5e-4;
 
-/** Plans, makes real, and plans again with what seams and gaps came to, while that promises a faster layer. */
-function solve(
-  context: RealiseContext,
-  compact: Compact,
-  decided_s: readonly Seconds[],
-  free: Sorted['free'],
-) {
-  const fixed_s = [...decided_s];
-  for (const part of free) for (const [laser, load_s] of part.demand.fixed) fixed_s[laser] += load_s;
-  let planFor = fixed_s;
-  let plan = planLayer(compact, planFor, free);
-  const first = plan;
-  let best = tryPlan(context, decided_s, free, plan);
-  let last = best;
-  for (let n = 1; n < MOST_PLANS && best.exposure_s > first.exposure_s * (1 + SAME); n++) {
+/** Plans again with what seams and gaps came to, while that promises a faster layer. */
+function replan(task: Task, first: Trial, firstPlan: Plan): Trial {
+  const { compact } = task;
+  const { free } = first;
+  const fixed_s = fixedLoads(task, free);
+  const shared = free.flatMap(({ id, demand }) => askedOf(compact, id, demand).fragments);
+  let [planFor, plan, last, best] = [fixed_s, firstPlan, first, first];
+  for (let n = 1; n < MOST_PLANS && best.exposure_s > firstPlan.exposure_s * (1 + SAME); n++) {
     const planned = plannedLoads(planFor, free, plan);
     const extra = last.loads_s.map((load, k) => load - planned[k] + (planFor[k] - fixed_s[k]));
     planFor = fixed_s.map((load, k) => Math.max(0, load + extra[k]));
-    const shared = free.flatMap(({ id, demand }) => askedOf(compact, id, demand).fragments);
     if (bestPossible(compact, planFor, shared, []).best_s >= best.exposure_s * (1 - WORTH_A_PLAN)) break;
     plan = planLayer(compact, planFor, free);
-    last = tryPlan(context, decided_s, free, plan);
+    last = tryPlan(task, free, plan);
     if (last.exposure_s < best.exposure_s * (1 - SAME)) best = last;
   }
-  return { ...best, planned_s: first.exposure_s, cutsProven: first.cutsProven };
+  return best;
+}
+
+/** The free parts with one fragment given whole to a laser. */
+function withWhole(free: Sorted['free'], { part, fragment }: Crumbled, laser: number): Sorted['free'] {
+  return free.map((own, p) => {
+    if (p !== part) return own;
+    const shared = own.demand.shared.map((s) => (s.fragment === fragment ? { ...s, set: only(laser) } : s));
+    return { ...own, demand: { ...own.demand, shared, kept: null } };
+  });
+}
+
+const MOST_CRUMBLED = 4;
+
+/** Where a planned cut would leave a crumb: that fragment whole to each of its lasers in turn, cuts made elsewhere. */
+function avoidCrumbs(task: Task, trial: Trial, goal_s: Seconds): Trial {
+  let best = trial;
+  let open = trial;
+  for (let n = 0; n < MOST_CRUMBLED && open.crumbled.length > 0; n++) {
+    if (best.exposure_s <= goal_s * (1 + WORTH_A_PLAN)) break;
+    const [at] = open.crumbled;
+    const { set } = open.free[at.part].section.fragments[at.fragment];
+    const tried = membersOf(set & task.context.division.on).map((laser) => {
+      const free = withWhole(open.free, at, laser);
+      return tryPlan(task, free, planLayer(task.compact, fixedLoads(task, free), free));
+    });
+    open = tried.reduce((least, one) => (one.exposure_s < least.exposure_s * (1 - SAME) ? one : least));
+    if (open.exposure_s < best.exposure_s * (1 - SAME)) best = open;
+  }
+  return best;
+}
+
+function solve(task: Task, free: Sorted['free']): Trial & { planned_s: Seconds; cutsProven: boolean } {
+  const plan = planLayer(task.compact, fixedLoads(task, free), free);
+  const first = replan(task, tryPlan(task, free, plan), plan);
+  const best = first.crumbled.length > 0 ? avoidCrumbs(task, first, plan.exposure_s) : first;
+  return { ...best, planned_s: plan.exposure_s, cutsProven: plan.cutsProven && best === first };
 }
 
 /** Divides one layer among the lasers. */
@@ -176,7 +214,7 @@ export function allocate(context: RealiseContext, parts: readonly LayerPart[]): 
     };
   }
   const bound = boundOf(context, compact, parts, sorted);
-  const solved = solve(context, compact, decided_s, sorted.free);
+  const solved = solve({ context, compact, decided_s }, sorted.free);
   const all = [...sorted.decided];
   sorted.freeIndex.forEach((index, i) => (all[index] = solved.parts[i]));
   return {

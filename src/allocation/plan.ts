@@ -147,8 +147,8 @@ export interface Indivisible {
 }
 
 /**
- * Best possible exposure of a layer: the densest set of lasers, and no lower than the largest part that may not be cut
- *. `setBy` is a set of machine lasers.
+ * Best possible exposure of a layer: the densest set of lasers, and no lower than the largest part that may not be
+ * cut. `setBy` is a set of machine lasers.
  */
 export function bestPossible(
   compact: Compact,

@@ -38,6 +38,13 @@ export interface Realised {
   readonly parts: readonly AssembledPart[];
   /** By machine laser, these parts only. */
   readonly loads_s: readonly Seconds[];
+  /** Fragments whose planned cut would have left a crumb. */
+  readonly crumbled: readonly Crumbled[];
+}
+export interface Crumbled {
+  /** In the order of the parts given. */
+  readonly part: number;
+  readonly fragment: number;
 }
 
 function draftCut(
@@ -72,6 +79,7 @@ class PartInMaking {
   private byPolygons = false;
   private sound: () => boolean = () => true;
   private crumbSides: CutPart['crumbSides'] = [];
+  readonly crumbled = new Set<number>();
   assembled!: AssembledPart;
 
   constructor(
@@ -104,6 +112,7 @@ class PartInMaking {
       this.byPolygons = true;
       this.make();
     }
+    for (const { fragment } of this.crumbSides) this.crumbled.add(fragment);
     const mended = mendCrumbs(this.drafts, this.crumbSides, this.context.limits);
     if (mended) this.make();
     return unsound || mended;
@@ -151,6 +160,7 @@ function addLoad(loads_s: Seconds[], part: AssembledPart): void {
   for (const piece of part.pieces) loads_s[piece.laser] += piece.load_s;
 }
 
+/** Adds what parts come to, by machine laser. */
 export function addLoads(loads_s: Seconds[], parts: readonly AssembledPart[]): Seconds[] {
   for (const part of parts) addLoad(loads_s, part);
   return loads_s;
@@ -227,5 +237,8 @@ export function realise(
     assembled[p] = making[i].assembled;
     addLoad(loads_s, assembled[p]);
   });
-  return { parts: assembled, loads_s };
+  const crumbled = making.flatMap((part, i) =>
+    [...part.crumbled].map((fragment) => ({ part: places[i], fragment })),
+  );
+  return { parts: assembled, loads_s, crumbled };
 }

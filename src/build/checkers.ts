@@ -18,6 +18,10 @@ export interface Books {
   readonly error: number;
 }
 
+/** Relative error up to which the books balance. */
+export const BOOKS_TOLERANCE = 1e-6;
+const TOLERANCE = BOOKS_TOLERANCE;
+
 /** The book-keeping line of a layer. */
 export function books(layer: LayerFigures): Books {
   const scanned_mm2 = layer.lasers.reduce((sum, laser) => sum + laser.scanArea_mm2, 0);
@@ -52,8 +56,6 @@ export function coverage(division: Division): Coverage {
     twice: twice / platform,
   };
 }
-
-const TOLERANCE = 1e-6;
 
 /** What is wrong with a layer's figures, in words; null where all holds. */
 export function layerFault(layer: LayerFigures, division: Division): string | null {

@@ -33,7 +33,8 @@ const keepsLaser = (layout: Layout, part: Part): boolean =>
 /** Lasers that may expose all of a part in every layer. */
 export function holdersOf(sections: PartSections, model: TimeModel, timeFactor: number): LaserSet {
   let set = ~0;
-  for (const section of sections) if (section) set &= rememberedDemand(section, model, timeFactor).holders;
+  for (const section of sections)
+    if (section?.fragments.length) set &= rememberedDemand(section, model, timeFactor).holders;
   return set === ~0 ? 0 : set;
 }
 
@@ -154,6 +155,9 @@ export function rulesOf(
   const background = backgroundOf(layout, sections, free, model, compact);
   const { laserOf, proven } = choose(units, layers, background, compact);
   const rules = layout.parts.map((_, i) => (kept.includes(i) ? ruleOf(units, laserOf, i) : FREE));
-  const heldByNoZone = kept.filter((i) => rules[i].kind === 'alongZones');
+  const heldByNoZone = kept.filter((i) => {
+    const rule = rules[i];
+    return rule.kind === 'alongZones' && rule.laserOfCell.size > 0;
+  });
   return { rules, heldByNoZone, proven };
 }

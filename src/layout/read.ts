@@ -13,8 +13,8 @@ import type { Layout } from './types';
 
 /** Largest layout file. 300 sections of a fine mesh take under 1 MB. */
 export const LAYOUT_LIMIT_MB = 32;
-const LONGEST_DETAIL = 120;
 const CHARACTERS_PER_MB = 1_000_000;
+const LONGEST_DETAIL = 120;
 /** Names that JavaScript objects keep for themselves. */
 const RESERVED_IDS = ['__proto__', 'constructor', 'prototype'];
 
@@ -76,9 +76,10 @@ export function readLayoutValue(value: unknown): Result<Layout> {
   return migrated.ok ? checked(migrated.value) : migrated;
 }
 
-/** Where reading stopped: line and column where the engine gives a position, else its own words and excerpt. */
+/** Where reading stopped: line and column where the parser gives a position, else its own words and excerpt. */
 function jsonPlace(text: string, message: string): string {
   const position = /position (\d+)/.exec(message)?.[1];
+  if (position === undefined && /NaN|Infinity/.test(text)) return 'NaN and Infinity are no JSON numbers';
   if (position === undefined) return message.replace(/\s+/g, ' ').slice(0, LONGEST_DETAIL);
   const lines = text.slice(0, Number(position)).split('\n');
   return `it cannot be read from line ${lines.length}, column ${(lines.at(-1)?.length ?? 0) + 1} on`;

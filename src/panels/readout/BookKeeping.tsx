@@ -3,25 +3,23 @@
  * decimal so that the sum can be checked by eye. Square millimetres.
  */
 import { formatNumber } from '../../units/format';
+import { books, BOOKS_TOLERANCE } from '../../build/checkers';
 import type { LayerFigures } from '../../build/types';
 import type { Mm2 } from '../../units/types';
 import { Figure } from './Figure';
 
-/** Largest relative difference between the two sides that counts as equal. */
-const TOLERANCE = 1e-6;
 const exact = (value: Mm2): string => formatNumber(value, 8, 1);
 
 /** True where the sum holds to 1e-6 of the section area. */
-export function booksBalance(figures: LayerFigures): boolean {
-  const scanned = figures.lasers.reduce((sum, laser) => sum + laser.scanArea_mm2, 0);
-  const rest = scanned - figures.doubleExposed_mm2 + figures.unassigned_mm2 - figures.sectionArea_mm2;
-  return Math.abs(rest) <= TOLERANCE * Math.max(1, figures.sectionArea_mm2);
-}
+export const booksBalance = (figures: LayerFigures): boolean => books(figures).error <= BOOKS_TOLERANCE;
+
+const NOTHING = { scanned_mm2: 0, doubleExposed_mm2: 0, unassigned_mm2: 0, section_mm2: 0, error: 0 };
 
 export function BookKeeping({ figures }: { readonly figures: LayerFigures | undefined }) {
-  const scanned = figures?.lasers.reduce((sum, laser) => sum + laser.scanArea_mm2, 0) ?? 0;
-  const balanced = figures === undefined || booksBalance(figures);
-  const sum = `${exact(scanned)} − ${exact(figures?.doubleExposed_mm2 ?? 0)} + ${exact(figures?.unassigned_mm2 ?? 0)} ${balanced ? '=' : '≠'} ${exact(figures?.sectionArea_mm2 ?? 0)} mm²`;
+  const now = figures === undefined ? NOTHING : books(figures);
+  const balanced = now.error <= BOOKS_TOLERANCE;
+  const left = `${exact(now.scanned_mm2)} − ${exact(now.doubleExposed_mm2)} + ${exact(now.unassigned_mm2)}`;
+  const sum = `${left} ${balanced ? '=' : '≠'} ${exact(now.section_mm2)} mm²`;
   return (
     <footer className="books">
       <Figure

@@ -27,6 +27,9 @@ const hours: Explain = (analysis) => ({
   numbers: [
     perStretch(analysis, (stretch) => stretch.figures.time_s),
     `= ${formatHours(analysis.build.time_h)}, of which recoating ${formatHours(analysis.build.recoat_h)}`,
+    ...(analysis.build.choiceProven
+      ? []
+      : ['lasers of whole parts: a good choice, not proven to be the best']),
   ],
 });
 const exposureHours: Explain = (analysis) => ({
