@@ -1,5 +1,23 @@
 import { describe, expect, it } from 'vitest';
+import { drawRulers } from '../../src/canvas/draw/rulers';
+import type { Ctx } from '../../src/canvas/draw/pen';
+import { GROUNDS } from '../../src/canvas/palette';
 import { tickLabel, tickStep, ticks } from '../../src/canvas/ruler';
+
+interface Written {
+  readonly text: string;
+  readonly left: number;
+  readonly top: number;
+}
+/** A canvas that only keeps what is written on it. */
+const sheetOfPaper = (written: Written[]): Ctx =>
+  new Proxy({} as Ctx, {
+    get: (_, name) =>
+      name === 'fillText'
+        ? (text: string, left: number, top: number) => written.push({ text, left, top })
+        : () => undefined,
+    set: () => true,
+  });
 
 describe('ruler', () => {
   it('steps by 1, 2 or 5 times a power of ten, never closer than asked and never 2.5 times wider', () => {
@@ -30,5 +48,24 @@ describe('ruler', () => {
     expect(tickLabel(0.1 + 0.2)).toBe('0.3');
     expect(tickLabel(-150)).toBe('−150');
     expect(tickLabel(-0)).toBe('0');
+  });
+
+  it('writes no number whose minus sign or last digit would be cut off', () => {
+    // digits of the typeface at 12 px are 6.7 px wide [common practice, no source]
+    const digit = 6.7;
+    const platform = { width_mm: 340, depth_mm: 340, margin_mm: 0, keepOuts: [] };
+    for (let width = 300; width < 420; width++) {
+      const written: Written[] = [];
+      const size = { width, height: 300 };
+      const camera = { centreX_mm: 0, centreY_mm: 0, pxPerMm: 1 };
+      drawRulers(sheetOfPaper(written), { camera, size, ground: GROUNDS.light }, platform);
+      const numbers = written.filter(({ text, top }) => text !== 'mm' && top > size.height - 20);
+      expect(numbers.map(({ text }) => text)).toContain('0');
+      for (const { text, left } of numbers) {
+        const half = (text.length * digit) / 2;
+        expect(left - half).toBeGreaterThanOrEqual(40);
+        expect(left + half).toBeLessThanOrEqual(width);
+      }
+    }
   });
 });

@@ -3,7 +3,7 @@
  * platform keeps out of their bands. Platform mm, screen px.
  */
 import type { Platform } from '../../layout/types';
-import type { Px } from '../../units/types';
+import type { Px, ScreenPoint } from '../../units/types';
 import { RULER_BOTTOM_PX, RULER_LEFT_PX, toPlate, toScreen } from '../camera';
 import { THICK_PX, THIN_PX } from '../palette';
 import { tickLabel, ticks } from '../ruler';
@@ -12,6 +12,8 @@ import { crisp, line, setPen, write, type Ctx, type Sheet } from './pen';
 const LABEL_EVERY_PX: Px = 48;
 const MINOR_PX: Px = 4;
 const MAJOR_PX: Px = 8;
+/** Mean width of a digit; a minus sign that is cut off would make another number. */
+const DIGIT_PX: Px = 7;
 
 /** Draws with the rulers' bands left out. */
 export const besideRulers = (ctx: Ctx, { size }: Sheet, draw: () => void): void => {
@@ -23,6 +25,11 @@ export const besideRulers = (ctx: Ctx, { size }: Sheet, draw: () => void): void 
   ctx.restore();
 };
 
+const writeNumberX = (ctx: Ctx, { size, ground }: Sheet, text: string, at: ScreenPoint): void => {
+  const half = (text.length * DIGIT_PX) / 2;
+  if (at.left - half >= RULER_LEFT_PX && at.left + half <= size.width) write(ctx, text, at, ground.note);
+};
+
 const drawRulerX = (ctx: Ctx, sheet: Sheet): void => {
   const { width, height } = sheet.size;
   const top = height - RULER_BOTTOM_PX;
@@ -31,7 +38,7 @@ const drawRulerX = (ctx: Ctx, sheet: Sheet): void => {
   for (const tick of ticks(from, to, sheet.camera.pxPerMm, LABEL_EVERY_PX)) {
     const left = crisp(toScreen({ x: tick.value, y: 0 }, sheet.camera, sheet.size).left);
     line(ctx, { left, top }, { left, top: top + (tick.major ? MAJOR_PX : MINOR_PX) });
-    if (tick.major) write(ctx, tickLabel(tick.value), { left, top: top + 16 }, sheet.ground.note);
+    if (tick.major) writeNumberX(ctx, sheet, tickLabel(tick.value), { left, top: top + 16 });
   }
 };
 
