@@ -10,10 +10,9 @@ import { areaInConvex } from '../geometry/halfPlane';
 import { area, boxOf, rectangle } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { HalfPlane, Region } from '../geometry/types';
-import { PLATE_MESSAGES, type PlateCode } from '../layout/messages/plateMessages';
-import type { Params } from '../layout/result';
 import type { Layout, Machine } from '../layout/types';
 import type { Mm, Mm2 } from '../units/types';
+import { problem, shownArea } from './problem';
 import type { PartView, Problem } from './types';
 
 /** Circles stand for themselves within the chord error; nothing nearer than it is a fault. */
@@ -50,14 +49,6 @@ export function checkPlate(layout: Layout, parts: readonly PartView[]): PlateChe
   return { problems, checks: parts.length * perPart + (parts.length * (parts.length - 1)) / 2 };
 }
 
-const problem = (code: PlateCode, params: Params, ...parts: string[]): Problem => ({
-  code,
-  params,
-  parts,
-  blocks: PLATE_MESSAGES[code].blocks,
-});
-
-const shownArea = (value: Mm2): string => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));
 const shownLength = (value: Mm): string => String(Number(value.toFixed(2)));
 
 const sites = new WeakMap<Machine, Site>();
@@ -117,33 +108,33 @@ function edgeProblems(part: PartView, machine: Machine, site: Site): Problem[] {
   );
   if (past > SLACK_MM) {
     const off = area(part.footprint) - areaInConvex(part.footprint, site.planes);
-    return [problem('part-off-platform', { part: part.id, area: shownArea(off) }, part.id)];
+    return [problem('part-off-platform', { part: part.id, area: shownArea(off) }, [part.id])];
   }
   const by = past + margin_mm;
   if (margin_mm === 0 || !(by > SLACK_MM)) return [];
   const params = { part: part.id, by: shownLength(by), margin: shownLength(margin_mm) };
-  return [problem('part-in-margin', params, part.id)];
+  return [problem('part-in-margin', params, [part.id])];
 }
 
 function keepOutProblems(part: PartView, site: Site): Problem[] {
   return site.keepOuts.flatMap((keepOut) => {
     const covered = overlapArea(part.footprint, keepOut);
     if (covered <= SLIVER_MM2) return [];
-    return [problem('part-in-keep-out', { part: part.id, area: shownArea(covered) }, part.id)];
+    return [problem('part-in-keep-out', { part: part.id, area: shownArea(covered) }, [part.id])];
   });
 }
 
 function heightProblems(part: PartView, { buildHeight_mm }: Machine): Problem[] {
   if (part.height_mm <= buildHeight_mm) return [];
   const params = { part: part.id, height: shownLength(part.height_mm), limit: shownLength(buildHeight_mm) };
-  return [problem('part-too-high', params, part.id)];
+  return [problem('part-too-high', params, [part.id])];
 }
 
 function reachProblems(part: PartView, site: Site): Problem[] {
   if (site.reach === null) return [];
   const beyond = area(subtract(intersect(part.footprint, site.platform), site.reach));
   if (beyond <= SLIVER_MM2) return [];
-  return [problem('part-out-of-reach', { part: part.id, area: shownArea(beyond) }, part.id)];
+  return [problem('part-out-of-reach', { part: part.id, area: shownArea(beyond) }, [part.id])];
 }
 
 const pairsKnown = new WeakMap<PartView, WeakMap<PartView, PairOutcome>>();
@@ -167,10 +158,12 @@ function pairProblems(parts: readonly PartView[], spacing_mm: Mm): Problem[] {
 function together(a: PartView, b: PartView, spacing_mm: Mm): Problem[] {
   const { gap_mm, overlap_mm2 } = outcomeOf(a, b, spacing_mm);
   if (overlap_mm2 > SLIVER_MM2)
-    return [problem('parts-overlap', { part: a.id, other: b.id, area: shownArea(overlap_mm2) }, a.id, b.id)];
+    return [
+      problem('parts-overlap', { part: a.id, other: b.id, area: shownArea(overlap_mm2) }, [a.id, b.id]),
+    ];
   if (gap_mm >= spacing_mm - 2 * SLACK_MM) return [];
   const params = { part: a.id, other: b.id, gap: shownLength(gap_mm), spacing: shownLength(spacing_mm) };
-  return [problem('parts-too-close', params, a.id, b.id)];
+  return [problem('parts-too-close', params, [a.id, b.id])];
 }
 
 function outcomeOf(a: PartView, b: PartView, spacing_mm: Mm): PairOutcome {

@@ -3,22 +3,12 @@
  * cut, pins that cannot be kept, outlines that were repaired. Millimetres.
  */
 import type { PlacedPart } from '../exposure/prepared';
-import { PLATE_MESSAGES, type PlateCode } from '../layout/messages/plateMessages';
-import type { Params } from '../layout/result';
 import type { Layout } from '../layout/types';
 import type { Mm2 } from '../units/types';
 import type { Division } from '../zoning/types';
+import { problem, shownArea } from './problem';
 import type { PartSections } from './rules';
 import type { Problem } from './types';
-
-const problem = (code: PlateCode, params: Params, parts: readonly string[]): Problem => ({
-  code,
-  params,
-  parts,
-  blocks: PLATE_MESSAGES[code].blocks,
-});
-
-const shown = (area: Mm2): string => (area >= 100 ? area.toFixed(0) : area.toPrecision(3));
 
 function largestUnassigned(sections: PartSections): Mm2 {
   return sections.reduce((most, section) => Math.max(most, section?.unassigned_mm2 ?? 0), 0);
@@ -34,10 +24,10 @@ function unassignedFault(
   const area = largestUnassigned(sections);
   if (area === 0 || division.on === 0) return [];
   if (part.laser === null)
-    return [problem('part-unassigned', { part: part.id, area: shown(area) }, [part.id])];
+    return [problem('part-unassigned', { part: part.id, area: shownArea(area) }, [part.id])];
   const laser = layout.machine.lasers.find((l) => l.id === part.laser)!;
   const code = laser.on ? 'pinned-out-of-reach' : 'pinned-laser-off';
-  return [problem(code, { part: part.id, laser: laser.id, area: shown(area) }, [part.id])];
+  return [problem(code, { part: part.id, laser: laser.id, area: shownArea(area) }, [part.id])];
 }
 
 /** Faults of the division, in the order of the parts, and how many checks they stand for. */

@@ -1,0 +1,19 @@
+/**
+ * How a problem of the plate is made: its code from the table of messages, the words that go into it, the parts
+ * concerned. Square millimetres.
+ */
+import { PLATE_MESSAGES, type PlateCode } from '../layout/messages/plateMessages';
+import type { Params } from '../layout/result';
+import type { Mm2 } from '../units/types';
+import type { Problem } from './types';
+
+/** The first part is the one to act on. */
+export const problem = (code: PlateCode, params: Params, parts: readonly string[]): Problem => ({
+  code,
+  params,
+  parts,
+  blocks: PLATE_MESSAGES[code].blocks,
+});
+
+/** An area as a sentence says it. */
+export const shownArea = (area: Mm2): string => (area >= 100 ? area.toFixed(0) : area.toPrecision(3));
