@@ -127,7 +127,7 @@ export const measureJumps = async (
   return jumps;
 };
 
-/** Drags with the mouse from one place of the window to another and back, one move at a time. */
+/** Drags with the mouse from one place of the window to another and back, from the press to after the release. */
 export const measureDrag = async (
   page: Page,
   readout: string,
@@ -135,17 +135,17 @@ export const measureDrag = async (
   to: readonly [number, number],
   moves: number,
 ): Promise<DragFigures> => {
-  await page.mouse.move(...from);
-  await page.mouse.down();
-  await page.mouse.move(from[0] + 6, from[1]);
   // tsx names inner functions by a helper of its own, which the page does not have
   await page.evaluate('globalThis.__name ??= (named) => named');
+  await page.mouse.move(...from);
   await page.evaluate(startInPage, readout);
+  await page.mouse.down();
   for (let i = 1; i <= moves; i++) {
     const share = Math.sin((Math.PI * 2 * i) / moves);
     await page.mouse.move(from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share);
   }
-  const figures = await page.evaluate(stopInPage);
   await page.mouse.up();
-  return figures;
+  // what the release sets off counts as well
+  await page.waitForTimeout(500);
+  return page.evaluate(stopInPage);
 };

@@ -17,6 +17,8 @@ import { zAxis, type ZAxis } from './zAxis';
 const LEFT_PX = 12;
 const RIGHT_PX = 16;
 const LEGEND_ROW_PX = 12;
+/** At the end of the axis stands its unit: no number comes closer. */
+const UNIT_PX = 28;
 
 /** Mean load of the lasers that are on: where idle begins. */
 export const meanLoad = (figures: LayerFigures): Seconds => {
@@ -88,7 +90,7 @@ function TimeAxis({ frame, most_s }: { frame: Frame; most_s: Seconds }) {
       {ticks(0, most_s, frame.pxPerSecond, 48).map(({ value, major }) => (
         <g key={value}>
           <line x1={frame.toX(value)} x2={frame.toX(value)} y1={base} y2={base + (major ? 8 : 4)} />
-          {major && (
+          {major && frame.toX(value) <= frame.width - UNIT_PX && (
             <text x={frame.toX(value)} y={base + 20} textAnchor="middle">
               {tickLabel(value)}
             </text>
