@@ -24,7 +24,7 @@ export interface Demand extends Keeps {
   readonly shared: readonly SharedDemand[];
   /** Lasers with a fixed fragment. */
   readonly fixedSet: LaserSet;
-  /** Lasers that may expose every fragment; 0 where there is none. */
+  /** Lasers that may expose every fragment; 0 where part of the section is unassigned or no laser may. */
   readonly holders: LaserSet;
   /** The laser of every fragment where none is shared; null otherwise. */
   readonly decided: readonly number[] | null;
@@ -84,9 +84,8 @@ const baseLoad = (model: TimeModel, fragment: Fragment, seam_mm: number, timeFac
   timeFactor *
   divisibleLoad(model, { hatch_mm2: fragment.hatch_mm2, outline_mm: fragment.outline_mm, seam_mm });
 
-/** Area that is unassigned is a fault of its own and keeps nobody from holding the rest. */
-function holdersOf({ fragments }: DividedSection): LaserSet {
-  if (fragments.length === 0) return 0;
+function holdersOf({ fragments, unassigned_mm2 }: DividedSection): LaserSet {
+  if (unassigned_mm2 > 0 || fragments.length === 0) return 0;
   return fragments.reduce((set, fragment) => set & fragment.set, ~0);
 }
 

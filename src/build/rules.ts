@@ -33,8 +33,7 @@ const keepsLaser = (layout: Layout, part: Part): boolean =>
 /** Lasers that may expose all of a part in every layer. */
 export function holdersOf(sections: PartSections, model: TimeModel, timeFactor: number): LaserSet {
   let set = ~0;
-  for (const section of sections)
-    if (section?.fragments.length) set &= rememberedDemand(section, model, timeFactor).holders;
+  for (const section of sections) if (section) set &= rememberedDemand(section, model, timeFactor).holders;
   return set === ~0 ? 0 : set;
 }
 
@@ -139,6 +138,13 @@ function ruleOf(units: readonly Unit[], laserOf: readonly number[], part: number
 
 const FREE: Rule = { kind: 'free' };
 
+/** True where one laser may expose all that any laser may: what is missing then is unassigned, a fault of its own. */
+function oneLaserWould(sections: PartSections): boolean {
+  let set = ~0;
+  for (const section of sections) for (const fragment of section?.fragments ?? []) set &= fragment.set;
+  return set !== 0;
+}
+
 /** The rule of every part. `sections` by part and stretch, `layers` the number of layers of each stretch. */
 export function rulesOf(
   layout: Layout,
@@ -155,9 +161,6 @@ export function rulesOf(
   const background = backgroundOf(layout, sections, free, model, compact);
   const { laserOf, proven } = choose(units, layers, background, compact);
   const rules = layout.parts.map((_, i) => (kept.includes(i) ? ruleOf(units, laserOf, i) : FREE));
-  const heldByNoZone = kept.filter((i) => {
-    const rule = rules[i];
-    return rule.kind === 'alongZones' && rule.laserOfCell.size > 0;
-  });
+  const heldByNoZone = kept.filter((i) => rules[i].kind === 'alongZones' && !oneLaserWould(sections[i]));
   return { rules, heldByNoZone, proven };
 }
