@@ -26,8 +26,9 @@ interface Extent {
   readonly maxY: number;
 }
 
-/** Box around boxes. */
+/** Box around boxes; a point where a drawing holds nothing that can be placed. */
 function around(boxes: readonly Extent[]): Extent {
+  if (boxes.length === 0) return { minX: 0, minY: 0, maxX: 0, maxY: 0 };
   return boxes.reduce((all, box) => ({
     minX: Math.min(all.minX, box.minX),
     minY: Math.min(all.minY, box.minY),
