@@ -15,7 +15,7 @@ import type { IslandSweep, PlacedIsland } from './placed';
 import type { Between, Border, BorderLine, Fragment } from './types';
 
 /** Largest value of nx·x + ny·y over a box. */
-export const farthest = (box: Box, h: HalfPlane): Mm =>
+const farthest = (box: Box, h: HalfPlane): Mm =>
   h.nx * (h.nx > 0 ? box.maxX : box.minX) + h.ny * (h.ny > 0 ? box.maxY : box.minY);
 
 interface Slice {

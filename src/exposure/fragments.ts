@@ -5,13 +5,14 @@
  */
 import { sharedBorder } from '../geometry/borders';
 import { intersect } from '../geometry/clipper';
+import { boxInConvex } from '../geometry/convexArea';
 import { clipToConvex, untagged } from '../geometry/halfPlane';
 import { area, boxesMeet, boxOf, components } from '../geometry/region';
 import { tagCutEdges } from '../geometry/tag';
 import type { Box, HalfPlane, Region, TaggedRegion } from '../geometry/types';
 import type { Mm, Mm2 } from '../units/types';
 import type { Cell, Division, LaserSet } from '../zoning/types';
-import { farthest, fragmentsBySweep, type IslandFragments } from './bySweep';
+import { fragmentsBySweep, type IslandFragments } from './bySweep';
 import type { PlacedIsland, PlacedSlab } from './placed';
 import { outlineOf, shareOut, taggedComponents } from './tagged';
 import type { Border, BorderLine, DividedSection, Fragment } from './types';
@@ -20,9 +21,6 @@ import type { Border, BorderLine, DividedSection, Fragment } from './types';
 const DUST_MM2 = 1e-5;
 /** The polygon engine moves an outline by up to half its unit of about 8e-6 mm: so much along an outline is not unassigned. */
 const ROUNDING_MM = 4e-6;
-
-const holdsBox = (planes: readonly HalfPlane[], box: Box): boolean =>
-  planes.every((h) => farthest(box, h) <= h.c);
 
 /** A fragment that is a whole island. */
 class WholeIsland implements Fragment {
@@ -92,7 +90,7 @@ function islandInCell(island: PlacedIsland, cell: Cell): Fragment[] {
 function divideIsland(island: PlacedIsland, cells: readonly Cell[]): IslandFragments {
   const { box } = island;
   const near = cells.filter((cell) => boxesMeet(cell.box, box));
-  const home = near.find((cell) => cell.convex && holdsBox(cell.convex, box));
+  const home = near.find((cell) => cell.convex && boxInConvex(box, cell.convex) === 1);
   if (home) return { fragments: [new WholeIsland(island, home.set, home.index)], borders: [] };
   const sliced = fragmentsBySweep(island, near);
   if (sliced) return sliced;

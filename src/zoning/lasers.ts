@@ -7,13 +7,6 @@ import type { LaserSet } from './types';
 export const only = (laser: number): LaserSet => (1 << laser) >>> 0;
 export const has = (set: LaserSet, laser: number): boolean => ((set >>> laser) & 1) === 1;
 
-/** Number of lasers in the set. */
-export function countOf(set: LaserSet): number {
-  let n = 0;
-  for (let rest = set >>> 0; rest !== 0; rest &= rest - 1) n++;
-  return n;
-}
-
 /** Laser indices in the set, ascending. */
 export function membersOf(set: LaserSet): number[] {
   const members: number[] = [];

@@ -4,7 +4,7 @@
  */
 import type { Box, HalfPlane, Region } from '../geometry/types';
 import type { LaserId } from '../layout/types';
-import type { Degrees, Mm } from '../units/types';
+import type { Mm } from '../units/types';
 
 /** A set of lasers: bit i stands for the machine's i-th laser (at most 31 lasers). */
 export type LaserSet = number;
@@ -46,5 +46,3 @@ export interface Division {
   /** Per laser: its zone ∩ its reach, empty where it is off. */
   readonly own: readonly Region[];
 }
-/** Direction along which a cut runs, as an angle from +x. */
-export type CutDirection = Degrees;
