@@ -11,6 +11,7 @@ import type {
   Mm,
   Mm2,
   MmPerSecond,
+  Percent,
   Seconds,
   Watts,
 } from '../units/types';
@@ -126,7 +127,31 @@ export interface DrawnZoning {
 }
 export type Zoning = QuadrantsZoning | StripsZoning | WholeFieldZoning | DrawnZoning;
 export type Strategy = Zoning['strategy'];
+/** From this height on the platform is divided so, until the next step's height. */
+export interface ZoningStep {
+  readonly from_mm: Mm;
+  readonly zoning: Zoning;
+}
 export type AllocationRule = 'balanced' | 'wholeParts';
+
+export type Weekday = 'mon' | 'tue' | 'wed' | 'thu' | 'fri' | 'sat' | 'sun';
+/** From and to on the clock, "06:00" to "22:00"; "24:00" ends the day. Ascending, none overlapping. */
+export type ClockRange = readonly [from: string, to: string];
+/** What real hours are to planned hours: a factor and its spread (one standard deviation). */
+export interface Correction {
+  readonly factor: number;
+  readonly spread_pct: Percent;
+}
+/** When the build starts, when somebody attends it, and how full its stores are then. Local time, no zone. */
+export interface Schedule {
+  /** "2026-11-27T16:00" */
+  readonly start: string;
+  readonly attended: Readonly<Record<Weekday, readonly ClockRange[]>>;
+  readonly feedFilled_l: Litres;
+  readonly overflowFilled_l: Litres;
+  readonly residue_laserH: Hours;
+  readonly correction: Correction;
+}
 
 export interface Limits {
   readonly crumbArea_mm2: Mm2;
