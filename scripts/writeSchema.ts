@@ -5,14 +5,15 @@
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { layoutSchema } from '../src/layout/schema';
+import { SCHEMAS } from '../src/layout/schema';
+import * as v from 'valibot';
 import { anyRing, circle, outline, point } from '../src/layout/schemaValues';
 
 export const SCHEMA_FILE = new URL('../shared/layout.schema.json', import.meta.url);
 
 /** The schema's text as it belongs in the file. */
 export function schemaText(): string {
-  const schema = toJsonSchema(layoutSchema, {
+  const schema = toJsonSchema(v.union([...SCHEMAS]), {
     target: 'draft-2020-12',
     typeMode: 'input',
     ignoreActions: ['transform', 'check'],
@@ -20,7 +21,7 @@ export function schemaText(): string {
   });
   const titled = {
     $schema: schema.$schema,
-    title: 'Evenplate layout, version 1',
+    title: 'Evenplate layout, versions 1 and 2',
     description:
       'Millimetres, seconds, watts, degrees counter-clockwise from +x; origin at the centre of the platform, +y to the back.',
     ...schema,

@@ -3,7 +3,7 @@
  * made real, seams and build sums) against general-purpose libraries that only inset every part and cut it by the zones.
  */
 import { analyse } from '../../src/build/analyse';
-import type { Analysis } from '../../src/build/types';
+import type { Analysis, LayerFigures } from '../../src/build/types';
 import type { Layout } from '../../src/layout/types';
 import { clipper2Library } from './libraries/clipper2';
 import { clipperLibrary } from './libraries/clipperLib';
@@ -30,7 +30,7 @@ const librariesFor = async (plate: Plate): Promise<Library[]> => [
 ];
 
 type PieceArea = 'area_mm2' | 'hatchArea_mm2';
-const engineAreas = ({ layout, stretches }: Analysis, key: PieceArea): ZoneAreas => {
+const engineAreas = ({ layout, stretches }: Analysis<LayerFigures>, key: PieceArea): ZoneAreas => {
   const areas = layout.parts.map(() => new Float64Array(LASERS));
   for (const piece of stretches[0]!.figures.pieces) areas[piece.part]![piece.laser]! += piece[key];
   return areas;
@@ -98,7 +98,7 @@ const contestants = (layout: Layout, libraries: readonly Library[]): Contestant[
   { name: PLANNED_MOVED, work: (run) => plannedLayer(moving(layout, run)) },
 ];
 
-const engineCounts = ({ stretches, checks }: Analysis): string => {
+const engineCounts = ({ stretches, checks }: Analysis<LayerFigures>): string => {
   const { pieces, seams, bestPossible_s, exposure_s } = stretches[0]!.figures;
   const bound = `slowest laser ${exposure_s.toFixed(3)} s, best possible ${bestPossible_s.toFixed(3)} s`;
   return `engine: ${pieces.length} pieces, ${seams.length} seams, ${checks} checks; ${bound}`;

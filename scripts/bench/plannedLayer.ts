@@ -19,7 +19,7 @@ export interface PlannedLayer {
 
 /** The first layer of a plate of free parts that stand in one slab. */
 export const plannedLayer = (layout: Layout): PlannedLayer => {
-  const division = divide(layout.machine, layout.zoning);
+  const division = divide(layout.machine, layout.zoning[0]!.zoning);
   const model = modelOf(layout.process);
   const compact = compactOf(division);
   const fixed_s = layout.machine.lasers.map(() => 0);

@@ -2,7 +2,7 @@
  * The bench's plate: 100 parts of 25 shapes (60 to 400 vertices, one to three holes) on 400 × 400 mm, eight strips
  * side by side with a shared band of 20 mm between neighbours. Millimetres, origin at the centre. Seeded.
  */
-import type { Layout, Part, Point, Shape } from '../../src/layout/types';
+import type { Layout, Part, Point, Shape, Zoning } from '../../src/layout/types';
 import { between, seeded, type Random } from './random';
 
 export const PLATFORM_MM = 400;
@@ -100,28 +100,31 @@ const processSettings: Layout['process'] = {
   seamOverlap_mm: 0.1,
 };
 
+const strips = (sharedBand_mm: number): Zoning => ({
+  strategy: 'strips',
+  run_deg: 90,
+  lines_mm: lines(),
+  sharedBand_mm,
+  lasers: LASER_IDS,
+});
+
 /** @param bandWidth shared band in mm; 0 makes the zones meet without sharing */
 export const benchLayout = (seed: number, bandWidth = BAND_MM): Layout => {
   const random = seeded(seed);
   const shapes = Array.from({ length: SHAPES }, (_, i) => [`S${String(i).padStart(2, '0')}`, shape(random)]);
   return {
     format: 'evenplate-layout',
-    version: 1,
+    version: 2,
     name: 'bench plate',
     note: '',
     machine,
     process: processSettings,
     shapes: Object.fromEntries(shapes) as Layout['shapes'],
     parts: Array.from({ length: PARTS }, (_, index) => place(random, index)),
-    zoning: {
-      strategy: 'strips',
-      run_deg: 90,
-      lines_mm: lines(),
-      sharedBand_mm: bandWidth,
-      lasers: LASER_IDS,
-    },
+    zoning: [{ from_mm: 0, zoning: strips(bandWidth) }],
     allocation: 'balanced',
     limits: { crumbArea_mm2: 4, crumbWidth_mm: 1.5, plumeHalfWidth_mm: 10, spacing_mm: 3, chainGap_mm: 0.01 },
+    schedule: null,
   };
 };
 

@@ -4,7 +4,17 @@
  * The process numbers are common practice, no source; they are chosen round so that the plates can be computed by hand.
  */
 import { DEFAULT_LIMITS } from '../../src/layout/defaults';
-import type { Laser, Layout, Machine, Outline, Part, Point, Process, Shape } from '../../src/layout/types';
+import type {
+  Laser,
+  Layout,
+  Machine,
+  Outline,
+  Part,
+  Point,
+  Process,
+  Shape,
+  Zoning,
+} from '../../src/layout/types';
 
 export const HAND_PROCESS: Process = {
   name: 'Computed by hand',
@@ -81,31 +91,33 @@ export const fromCorner =
     Math.round((y - width / 2) * 1000) / 1000,
   ];
 
-type Own = Pick<Layout, 'name' | 'note' | 'shapes' | 'parts' | 'zoning'> & Partial<Layout>;
+type Own = Pick<Layout, 'name' | 'note' | 'shapes' | 'parts'> &
+  Partial<Omit<Layout, 'zoning'>> & { readonly zoning: Zoning };
 /** A layout on the 400 mm machine with the process for hand computation, but for what `own` says. */
 export const example = ({ name, note, shapes, parts, zoning, ...rest }: Own): Layout => ({
   format: 'evenplate-layout',
-  version: 1,
+  version: 2,
   name,
   note,
   machine: machine(400),
   process: HAND_PROCESS,
   shapes,
   parts,
-  zoning,
+  zoning: [{ from_mm: 0, zoning }],
   allocation: 'balanced',
   limits: DEFAULT_LIMITS,
+  schedule: null,
   ...rest,
 });
 export const FOUR = ['L1', 'L2', 'L3', 'L4'];
-export const QUADRANTS: Layout['zoning'] = {
+export const QUADRANTS: Zoning = {
   strategy: 'quadrants',
   at_mm: [0, 0],
   sharedBand_mm: 0,
   lasers: FOUR,
 };
 /** Four strips side by side in x (90) or one behind the other in y (0), lines at ± a quarter of the width. */
-export const strips = (run_deg: 0 | 90, width: number): Layout['zoning'] => ({
+export const strips = (run_deg: 0 | 90, width: number): Zoning => ({
   strategy: 'strips',
   run_deg,
   lines_mm: [-width / 4, 0, width / 4],
@@ -113,7 +125,7 @@ export const strips = (run_deg: 0 | 90, width: number): Layout['zoning'] => ({
   lasers: FOUR,
 });
 /** Two halves: front and rear (0) or left and right (90). */
-export const halves = (run_deg: 0 | 90): Layout['zoning'] => ({
+export const halves = (run_deg: 0 | 90): Zoning => ({
   strategy: 'strips',
   run_deg,
   lines_mm: [0],

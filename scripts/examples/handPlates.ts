@@ -1,7 +1,7 @@
 /**
  * Plates computed by hand: what each is for stands in its note. Millimetres; corner-based figures in comments.
  */
-import type { Layout, Outline, Part } from '../../src/layout/types';
+import type { Layout, Outline, Part, Zoning } from '../../src/layout/types';
 import {
   block,
   example,
@@ -18,7 +18,7 @@ import {
 const at = fromCorner(400);
 
 /** Ring Ø300/Ø240 at (200,200), three blocks 40×40 and one 40×20 in the corners, all 120 mm high. */
-const ringPlate = (name: string, zoning: Layout['zoning']): Layout =>
+const ringPlate = (name: string, zoning: Zoning): Layout =>
   example({
     name,
     note: 'A ring and four corner blocks, computed by hand.',
@@ -40,7 +40,7 @@ const ringPlate = (name: string, zoning: Layout['zoning']): Layout =>
   });
 
 /** Twelve blocks 50×50×60 in three corners, one part 100×100×240 over 250..350 both ways in the fourth. */
-function tallOne(name: string, zoning: Layout['zoning']): Layout {
+function tallOne(name: string, zoning: Zoning): Layout {
   const near = [60, 140];
   const far = [260, 340];
   const centres = [

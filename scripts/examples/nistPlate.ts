@@ -8,7 +8,7 @@
  * in the paper; the time without scanning, 34.3 s of 52 s a layer, stands as the recoater's.
  */
 import { roundMm } from '../../src/units/round';
-import type { Layout, Outline, Slab } from '../../src/layout/types';
+import type { Layout, Outline, Slab, Zoning } from '../../src/layout/types';
 import { example, fromCorner, HAND_PROCESS, machine, part, QUADRANTS, rectangle, strips } from './common';
 
 const PLATE_mm = 100;
@@ -72,7 +72,7 @@ const ridges: readonly Outline[] = Array.from({ length: RIDGES }, (_, index) =>
 );
 
 const at = fromCorner(PLATE_mm);
-const nistPlate = (name: string, zoning: Layout['zoning']): Layout =>
+const nistPlate = (name: string, zoning: Zoning): Layout =>
   example({
     name,
     note: 'AM-Bench AMB2018-01, public domain; doi 10.6028/jres.125.005. Divided here among four lasers; it was built with one.',

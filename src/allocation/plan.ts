@@ -32,12 +32,13 @@ function makeCompact({ on, laserIds }: Division): Compact {
   };
 }
 
-let last: { readonly division: Division; readonly compact: Compact } | null = null;
+const compacts = new WeakMap<Division, Compact>();
 
 /** The translation for a division's lasers that are on; the same division gives the same object. */
 export function compactOf(division: Division): Compact {
-  if (last?.division !== division) last = { division, compact: makeCompact(division) };
-  return last.compact;
+  let compact = compacts.get(division);
+  if (!compact) compacts.set(division, (compact = makeCompact(division)));
+  return compact;
 }
 
 /** A part whose shared fragments are to be given out. */

@@ -6,7 +6,7 @@
  */
 import type { Layout } from '../layout/types';
 import type { Mm } from '../units/types';
-import type { BuildFigures, LayerFigures, Stretch } from './types';
+import type { BuildFigures, LayerTotals, Stretch } from './types';
 
 const S_PER_H = 3600;
 const MM3_PER_L = 1e6;
@@ -16,12 +16,12 @@ const PERCENT = 100;
 const layersOf = (stretch: Stretch): number => stretch.lastLayer - stretch.firstLayer + 1;
 
 /** Σ over all layers of a figure of the layer. */
-function total(stretches: readonly Stretch[], figure: (layer: LayerFigures) => number): number {
+function total(stretches: readonly Stretch[], figure: (layer: LayerTotals) => number): number {
   return stretches.reduce((sum, stretch) => sum + layersOf(stretch) * figure(stretch.figures), 0);
 }
 
 function imbalanceOf(stretches: readonly Stretch[]): number {
-  const mean = (layer: LayerFigures): number => {
+  const mean = (layer: LayerTotals): number => {
     const on = layer.lasers.filter((laser) => laser.on);
     return on.reduce((sum, laser) => sum + laser.load_s, 0) / (on.length || 1);
   };
@@ -58,7 +58,7 @@ export function buildFigures(
   height_mm: Mm,
   choiceProven: boolean,
 ): BuildFigures {
-  const hours = (figure: (layer: LayerFigures) => number): number => total(stretches, figure) / S_PER_H;
+  const hours = (figure: (layer: LayerTotals) => number): number => total(stretches, figure) / S_PER_H;
   return {
     layers: total(stretches, () => 1),
     height_mm,

@@ -44,17 +44,15 @@ export interface LaserFigures {
   readonly load_s: Seconds;
   readonly idle_s: Seconds;
 }
-export interface LayerFigures {
+/** What a layer comes to: numbers only, so that the whole height of them is small. */
+export interface LayerTotals {
   /** 1-based layer number this result was computed at; it holds for its whole stretch. */
   readonly layer: number;
   readonly height_mm: Mm;
   readonly lasers: readonly LaserFigures[];
-  readonly pieces: readonly Piece[];
-  readonly seams: readonly Seam[];
-  /** Part → 1 where it has a seam at this height. */
+  /** Number of parts that have a seam at this height. */
   readonly cutParts: number;
   readonly seamLength_mm: Mm;
-  readonly witnessLines: number;
   readonly sectionArea_mm2: Mm2;
   readonly unassigned_mm2: Mm2;
   readonly doubleExposed_mm2: Mm2;
@@ -71,13 +69,19 @@ export interface LayerFigures {
   /** The number of cut parts is proven to be the fewest. */
   readonly fewestCutsProven: boolean;
 }
-/** Layers in a row whose sections are all the same. */
-export interface Stretch {
+/** The totals of a layer and what they are made of. */
+export interface LayerFigures extends LayerTotals {
+  readonly pieces: readonly Piece[];
+  readonly seams: readonly Seam[];
+  readonly witnessLines: number;
+}
+/** Layers in a row whose sections are all the same, and which are divided alike. */
+export interface Stretch<F extends LayerTotals = LayerTotals> {
   readonly firstLayer: number;
   readonly lastLayer: number;
   readonly from_mm: Mm;
   readonly to_mm: Mm;
-  readonly figures: LayerFigures;
+  readonly figures: F;
 }
 export interface BuildFigures {
   readonly layers: number;
@@ -111,15 +115,29 @@ export interface PartView {
   /** Sections by slab, turned and moved. */
   readonly sections: readonly { readonly from_mm: Mm; readonly to_mm: Mm; readonly section: Region }[];
 }
-export interface Analysis {
-  readonly layout: Layout;
-  readonly division: Division;
-  readonly parts: readonly PartView[];
-  readonly stretches: readonly Stretch[];
+/** What only the whole height tells. */
+export interface WholeHeight<F extends LayerTotals = LayerTotals> {
+  /** From the platform up, without gaps. */
+  readonly stretches: readonly Stretch<F>[];
   readonly build: BuildFigures;
   readonly problems: readonly Problem[];
   /** Number of checks that `problems` stands for. */
   readonly checks: number;
+}
+/**
+ * Of which plate the whole height is known: of the one analysed; of an earlier one, while the present one is being
+ * computed; of none yet.
+ */
+export type Freshness = 'present' | 'earlier' | 'none';
+export interface Analysis<F extends LayerTotals = LayerTotals> extends WholeHeight<F> {
+  readonly layout: Layout;
+  /** By step of the layout's zoning. */
+  readonly divisions: readonly Division[];
+  readonly parts: readonly PartView[];
   /** Lasers that are on. */
   readonly on: LaserSet;
+  /** Of which plate `stretches`, `problems` and `build` are; the build's height and number of layers are always the present ones. */
+  readonly whole: Freshness;
+  /** The figures of one layer of the present plate, whatever is known of the whole height. */
+  layer(layer: number): LayerFigures;
 }

@@ -16,7 +16,7 @@ import { drawOverlay } from './draw/overlay';
 import type { Ctx, Sheet } from './draw/pen';
 import { besideRulers, drawRulers } from './draw/rulers';
 import { drawItems } from './draw/sections';
-import { layerFiguresAt } from './layerAt';
+import { divisionAt, layerFiguresAt } from './layerAt';
 import { PaintLayer } from './PaintLayer';
 import { GROUNDS } from './palette';
 import { keepSame, planItems, type PartItem } from './plan/items';
@@ -69,7 +69,8 @@ export function Plan() {
 
   const sheet = useMemo((): Sheet => ({ camera, size, ground: GROUNDS[theme] }), [camera, size, theme]);
   const { machine } = analysis.layout;
-  const { division } = analysis;
+  const height_mm = useBench((state) => state.view.height_mm);
+  const division = divisionAt(analysis, height_mm);
   const underHover = groundHover(hover);
   const paintGround = useCallback(
     (ctx: Ctx) => {
@@ -86,10 +87,10 @@ export function Plan() {
     (ctx: Ctx) =>
       besideRulers(ctx, sheet, () => {
         drawItems(ctx, sheet, theme, loose);
-        drawOverlay(ctx, sheet, { theme, analysis, layer, items, view: { selection, hover } });
+        drawOverlay(ctx, sheet, { theme, analysis, division, layer, items, view: { selection, hover } });
         drawHand(ctx, sheet, { draft, cross });
       }),
-    [sheet, theme, loose, analysis, layer, items, selection, hover, draft, cross],
+    [sheet, theme, loose, analysis, division, layer, items, selection, hover, draft, cross],
   );
   const ready = size.width > 0 && size.height > 0;
   return (

@@ -4,6 +4,8 @@
  */
 import { lazy, Suspense, type PointerEvent } from 'react';
 import { setZoneLine } from '../commands/operations/zoneLines';
+import { changeZones } from '../store/shown';
+import { zoneLines } from '../zoning/lines';
 import type { ZoneLine } from '../zoning/types';
 import { useAnalysis, useBench, useWorkbench } from './bench';
 import type { Size } from './camera';
@@ -17,6 +19,7 @@ import {
 } from './gestures/edits';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
 import { Handle } from './Handle';
+import { divisionAt } from './layerAt';
 import { gripPlaces, streamPlace, streamTagSide } from './plan/places';
 import type { Modifiers } from './snapping';
 import { useCamera } from './viewport';
@@ -107,9 +110,9 @@ function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: 
   const half = (platform.width_mm * Math.abs(line.nx) + platform.depth_mm * Math.abs(line.ny)) / 2;
   const move = (arrow: { x: number; y: number }, held: Modifiers) => {
     const by = (arrow.x * (Math.sign(line.nx) || 1) + arrow.y * (Math.sign(line.ny) || 1)) * stepOf(held);
-    bench.change('Move a zone line', (layout) => {
-      const present = bench.analysis().division.lines.find((other) => lineId(other) === lineId(line));
-      return setZoneLine(layout, line.key, (present?.c ?? line.c) + by);
+    changeZones(bench, 'Move a zone line', (plate) => {
+      const present = zoneLines(plate.zoning).find((other) => lineId(other) === lineId(line));
+      return setZoneLine(plate, line.key, (present?.c ?? line.c) + by);
     });
   };
   const angle = (Math.atan2(-line.nx, -line.ny) * 180) / Math.PI;
@@ -143,7 +146,9 @@ function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: 
 
 /** All handles that the present tool offers. */
 export function PlanHandles(props: HandlesProps) {
-  const { lines } = useAnalysis().division;
+  const analysis = useAnalysis();
+  const height_mm = useBench((state) => state.view.height_mm);
+  const { lines } = divisionAt(analysis, height_mm);
   const tool = useBench((state) => state.view.tool);
   const partChosen = useBench((state) => state.view.selection.length > 0);
   const zoneChosen = useBench((state) => state.view.activeZone !== null);

@@ -39,7 +39,7 @@ const seamTip = (
   const camera = host.camera();
   const seam = layer.seams[seamAt(layer, asked.at, camera.pxPerMm)];
   if (!seam || analysis.layout.parts[seam.part]?.id !== asked.part) return null;
-  const [a, b] = seam.lasers.map((laser) => analysis.division.laserIds[laser] ?? '?');
+  const [a, b] = seam.lasers.map((laser) => analysis.layout.machine.lasers[laser]?.id ?? '?');
   const marks = `${seam.witnessLines} witness ${seam.witnessLines === 1 ? 'line' : 'lines'}`;
   return {
     at: toScreen(asked.at, camera, host.size()),

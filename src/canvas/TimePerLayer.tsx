@@ -4,7 +4,7 @@
  * line at the best possible exposure. Hovering shows a stretch's figures; pressing or dragging sets the height.
  */
 import { useMemo, useRef, useState, type PointerEvent } from 'react';
-import type { LayerFigures, Stretch } from '../build/types';
+import type { LayerTotals, Stretch } from '../build/types';
 import { formatMm, formatSeconds } from '../units/format';
 import type { Px, Seconds } from '../units/types';
 import { useAnalysisLater, useBench, useWorkbench } from './bench';
@@ -21,7 +21,7 @@ const LEGEND_ROW_PX = 12;
 const UNIT_PX = 28;
 
 /** Mean load of the lasers that are on: where idle begins. */
-export const meanLoad = (figures: LayerFigures): Seconds => {
+export const meanLoad = (figures: LayerTotals): Seconds => {
   const on = figures.lasers.filter((laser) => laser.on);
   return on.length === 0 ? 0 : on.reduce((sum, laser) => sum + laser.load_s, 0) / on.length;
 };
@@ -33,7 +33,7 @@ export interface Bar {
 }
 
 /** A layer's time from left to right; parts of no length are left out. Together they are the layer's time. */
-export const layerBars = (figures: LayerFigures): readonly Bar[] => {
+export const layerBars = (figures: LayerTotals): readonly Bar[] => {
   const load = meanLoad(figures);
   const { exposure_s, recoat_s, wait_s } = figures;
   const ends = [0, load, exposure_s, exposure_s + recoat_s, exposure_s + recoat_s + wait_s];

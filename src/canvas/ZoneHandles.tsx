@@ -14,6 +14,7 @@ import {
   setZoneRadius,
   type ZoneCorner,
 } from '../commands/operations/drawnZones';
+import { changeZones, plateOf, plateShown } from '../store/shown';
 import type { DrawnZone, LayoutRing, Outline, Point } from '../layout/types';
 import type { PlatePoint, ScreenPoint } from '../units/types';
 import { useBench, useWorkbench } from './bench';
@@ -99,10 +100,10 @@ function Corner({ place, outline, host, size, onPress }: ZoneHandlesProps & Corn
       onPress={(event) => onPress(event, (start) => cornerGesture(host, start, place))}
       onArrow={({ x, y }, held) => {
         const step = stepOf(held);
-        together.current ??= cornersTogether(bench.store.getState().layout, place);
+        together.current ??= cornersTogether(plateOf(bench), place);
         const places = together.current;
-        bench.change(history, (layout) =>
-          moveZoneCorners(layout, places, [here[0] + x * step, here[1] + y * step]),
+        changeZones(bench, history, (plate) =>
+          moveZoneCorners(plate, places, [here[0] + x * step, here[1] + y * step]),
         );
       }}
       onLetGo={() => {
@@ -111,9 +112,9 @@ function Corner({ place, outline, host, size, onPress }: ZoneHandlesProps & Corn
       onKey={(key) => {
         const next = outline[(place.corner + 1) % outline.length]!;
         if (key === 'Delete' || key === 'Backspace')
-          bench.change(history, (layout) => removeZoneCorner(layout, place));
+          changeZones(bench, history, (plate) => removeZoneCorner(plate, place));
         else if (key === 'Insert')
-          bench.change(history, (layout) => addZoneCorner(layout, place, halfway(here, next)));
+          changeZones(bench, history, (plate) => addZoneCorner(plate, place, halfway(here, next)));
         else return false;
         return true;
       }}
@@ -166,8 +167,8 @@ function Radius({ zone, ring, circle, host, size, onPress }: RingProps & CircleP
       cursor="col-resize"
       onPress={(event) => onPress(event, (start) => radiusGesture(host, start, zone, ring))}
       onArrow={(arrow, held) =>
-        bench.change(history, (layout) =>
-          setZoneRadius(layout, zone, ring, r + (arrow.x + arrow.y) * stepOf(held)),
+        changeZones(bench, history, (plate) =>
+          setZoneRadius(plate, zone, ring, r + (arrow.x + arrow.y) * stepOf(held)),
         )
       }
     >
@@ -214,7 +215,7 @@ function Middle({ zone, shape, host, size, onPress }: MiddleProps) {
       onPress={(event) => onPress(event, (start) => moveZoneGesture(host, start, zone))}
       onArrow={({ x, y }, held) => {
         const step = stepOf(held);
-        bench.change(history, (layout) => moveDrawnZone(layout, zone, x * step, y * step));
+        changeZones(bench, history, (plate) => moveDrawnZone(plate, zone, x * step, y * step));
       }}
     >
       <circle r="10" />
@@ -247,7 +248,7 @@ function Outlines({ shape, size }: { readonly shape: DrawnZone; readonly size: S
 /** Nothing while no drawn zone is chosen. */
 export default function ZoneHandles(props: ZoneHandlesProps) {
   const zone = useBench((state) => state.view.activeZone);
-  const shape = useBench((state) => (zone === null ? undefined : drawnZones(state.layout)[zone]));
+  const shape = useBench((state) => (zone === null ? undefined : drawnZones(plateShown(state))[zone]));
   if (zone === null || !shape) return null;
   return (
     <>

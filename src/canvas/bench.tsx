@@ -24,7 +24,7 @@ export function useBench<T>(select: (state: WorkbenchState) => T): T {
   return useStore(useWorkbench().store, select);
 }
 
-/** The analysis of the present layout; re-renders when the layout changes. */
+/** The analysis of the present layout; re-renders when the layout, or what is known of its whole height, changes. */
 export function useAnalysis(): Analysis {
   useBench((state) => state.layout);
   return useWorkbench().analysis();

@@ -4,7 +4,9 @@
  */
 import type { Analysis, LayerFigures, Stretch } from '../build/types';
 import { layerAt } from '../build/layers';
+import { shownStep } from '../store/shown';
 import type { Mm } from '../units/types';
+import type { Division } from '../zoning/types';
 
 /** The layer at a height; 0 for an empty build. */
 export const layerNumber = ({ build, layout }: Analysis, height_mm: Mm): number => {
@@ -23,4 +25,8 @@ export const stretchAt = (analysis: Analysis, height_mm: Mm): Stretch | null =>
 
 /** Figures of the layer at a height; null for an empty build. */
 export const layerFiguresAt = (analysis: Analysis, height_mm: Mm): LayerFigures | null =>
-  stretchAt(analysis, height_mm)?.figures ?? null;
+  analysis.build.layers === 0 ? null : analysis.layer(layerNumber(analysis, height_mm));
+
+/** The division that holds in the layer at a height. */
+export const divisionAt = (analysis: Analysis, height_mm: Mm): Division =>
+  analysis.divisions[shownStep(analysis.layout, height_mm)] ?? analysis.divisions[0];

@@ -1,13 +1,17 @@
 /**
  * Small makers shared by the command files: conditions, and changing a document by one named step.
  */
-import type { Layout } from '../layout/types';
+import type { Layout, LayoutAt } from '../layout/types';
+import { changeShown, plateOf } from '../store/shown';
 import type { View } from '../store/types';
 import { addedParts } from './operations';
 import type { Command, Context } from './types';
 
 export const layoutOf = ({ bench }: Context): Layout => bench.store.getState().layout;
 export const viewOf = ({ bench }: Context): View => bench.store.getState().view;
+
+/** The plate as divided at the height shown. */
+export const plateIn = ({ bench }: Context): LayoutAt => plateOf(bench);
 
 export const always = (): boolean => true;
 export const hasParts = (context: Context): boolean => layoutOf(context).parts.length > 0;
@@ -19,6 +23,12 @@ export const changeBy =
   (label: string, recipe: Recipe): Command['run'] =>
   (context) =>
     context.bench.change(label, (layout) => recipe(layout, viewOf(context)));
+
+/** A change of the zones at the height shown. */
+export const atShown =
+  (recipe: (plate: LayoutAt, view: View) => LayoutAt): Recipe =>
+  (layout, view) =>
+    changeShown(layout, view.height_mm, (plate) => recipe(plate, view));
 
 /** The same, and selects the parts that the step added. */
 export const addBy =

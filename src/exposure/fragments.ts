@@ -190,12 +190,17 @@ class ShiftedBorder implements Border {
   }
 }
 
+/** A slab that stands in several steps of the zoning is divided once for each. */
+const DIVISIONS_KEPT = 3;
+const NONE: readonly Divided[] = [];
+
 /** A section divided by cells; the same slab and cell objects give the same DividedSection object. */
 export function divideSection(slab: PlacedSlab, cells: readonly Cell[]): DividedSection {
-  const known = slab.kept instanceof Divided ? slab.kept : null;
-  if (known && known.cells === cells) return known;
+  const known = (slab.kept ?? NONE) as readonly Divided[];
+  const found = known.find((divided) => divided.cells === cells);
+  if (found) return found;
   const divided = computeDivided(slab, cells);
-  slab.kept = divided;
+  slab.kept = [divided, ...known.slice(0, DIVISIONS_KEPT - 1)];
   return divided;
 }
 

@@ -93,20 +93,42 @@ export interface Keeps {
   kept: unknown;
 }
 
-export class PlacedSlab implements Keeps {
-  kept: unknown = null;
+/** A slab of a turned shape, as `PlacedSlab` needs it. */
+interface LocalSlab {
   readonly from_mm: Mm;
   readonly to_mm: Mm;
   readonly box: Box;
-  readonly islands: readonly PlacedIsland[];
-  readonly area_mm2: Mm2;
+  readonly islands: readonly Island[];
+}
+
+/** A slab where its part stands; the slabs of a high mesh are made ready only where somebody looks. */
+export class PlacedSlab implements Keeps {
+  kept: unknown = null;
+  private islandsMade: readonly PlacedIsland[] | null = null;
   private sectionMade: Region | null = null;
-  constructor(slab: { from_mm: Mm; to_mm: Mm; box: Box; islands: readonly Island[] }, x: Mm, y: Mm) {
-    this.from_mm = slab.from_mm;
-    this.to_mm = slab.to_mm;
-    this.box = boxAt(slab.box, x, y);
-    this.islands = slab.islands.map((island) => new PlacedIsland(island, x, y));
-    this.area_mm2 = slab.islands.reduce((sum, island) => sum + island.measures.area_mm2, 0);
+  constructor(
+    private readonly local: LocalSlab,
+    private readonly x: Mm,
+    private readonly y: Mm,
+  ) {}
+  get from_mm(): Mm {
+    return this.local.from_mm;
+  }
+  get to_mm(): Mm {
+    return this.local.to_mm;
+  }
+  get box(): Box {
+    return boxAt(this.local.box, this.x, this.y);
+  }
+  get islands(): readonly PlacedIsland[] {
+    return (this.islandsMade ??= this.local.islands.map(
+      (island) => new PlacedIsland(island, this.x, this.y),
+    ));
+  }
+  get area_mm2(): Mm2 {
+    let sum = 0;
+    for (const island of this.local.islands) sum += island.measures.area_mm2;
+    return sum;
   }
   get section(): Region {
     return (this.sectionMade ??= this.islands.flatMap((island) => [...island.section]));

@@ -8,23 +8,44 @@ import { clean, inset, unite } from '../geometry/clipper';
 import { area, boxOf, components, outlineLength, turnAndMove } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { Box, Region } from '../geometry/types';
-import type { Layout, Part, PartId, Shape } from '../layout/types';
+import type { Layout, Part, PartId, Shape, Slab } from '../layout/types';
 import type { Degrees, Mm } from '../units/types';
 import { Island, moved, PlacedSlab } from './placed';
 
-export interface PreparedSlab {
-  readonly from_mm: Mm;
-  readonly to_mm: Mm;
+/** One slab of a shape; cleaned and inset, or turned, when somebody first asks for more than its heights. */
+export class PreparedSlab {
+  private made: Prepared | null = null;
+  constructor(
+    readonly from_mm: Mm,
+    readonly to_mm: Mm,
+    private readonly prepare: () => Prepared,
+  ) {}
+  private get own(): Prepared {
+    return (this.made ??= this.prepare());
+  }
+  get islands(): readonly Island[] {
+    return this.own.islands;
+  }
+  get box(): Box {
+    return this.own.box;
+  }
+  /** An outline crossed itself and was repaired by the even-odd rule. */
+  get repaired(): boolean {
+    return this.own.repaired;
+  }
+}
+interface Prepared {
   readonly islands: readonly Island[];
   readonly box: Box;
+  readonly repaired: boolean;
 }
 export interface PreparedShape {
   readonly slabs: readonly PreparedSlab[];
   readonly height_mm: Mm;
   /** Union of all sections seen from above. */
   readonly footprint: () => Region;
-  /** An outline crossed itself and was repaired by the even-odd rule. */
-  readonly repaired: boolean;
+  /** An outline of one of its slabs was repaired; looks at all of them. */
+  readonly repaired: () => boolean;
 }
 export interface PlacedPart {
   readonly part: Part;
@@ -48,19 +69,24 @@ function islandsOf(section: Region, inset_mm: Mm): Island[] {
   });
 }
 
+function prepareSlab({ rings }: Slab, inset_mm: Mm): Prepared {
+  const { region, repaired } = clean(rings.map(ringFromLayout), 'evenOdd');
+  return { islands: islandsOf(region, inset_mm), box: boxOf(region), repaired };
+}
+
 function prepareShape(shape: Shape, inset_mm: Mm): PreparedShape {
-  let repaired = false;
-  let from_mm = 0;
-  const sections: Region[] = [];
-  const slabs = shape.slabs.map(({ to_mm, rings }): PreparedSlab => {
-    const cleaned = clean(rings.map(ringFromLayout), 'evenOdd');
-    repaired ||= cleaned.repaired;
-    sections.push(cleaned.region);
-    const slab = { from_mm, to_mm, islands: islandsOf(cleaned.region, inset_mm), box: boxOf(cleaned.region) };
-    from_mm = to_mm;
-    return slab;
+  const slabs = shape.slabs.map((slab, i) => {
+    const from_mm = shape.slabs[i - 1]?.to_mm ?? 0;
+    return new PreparedSlab(from_mm, slab.to_mm, () => prepareSlab(slab, inset_mm));
   });
-  return { slabs, height_mm: from_mm, footprint: once(() => uniteAll(sections)), repaired };
+  const sections = (): Region[] =>
+    slabs.map(({ islands }) => islands.flatMap((island) => [...island.section]));
+  return {
+    slabs,
+    height_mm: slabs.at(-1)?.to_mm ?? 0,
+    footprint: once(() => uniteAll(sections())),
+    repaired: once(() => slabs.some((slab) => slab.repaired)),
+  };
 }
 
 /** Pair by pair, since one union of many nearly equal sections takes the square of their number. */
@@ -97,10 +123,11 @@ export function preparedShape(shape: Shape, inset_mm: Mm): PreparedShape {
 
 function turnShape(shape: PreparedShape, turn_deg: Degrees): PreparedShape {
   const turn = (region: Region): Region => turnAndMove(region, turn_deg, 0, 0);
-  const slabs = shape.slabs.map((slab) => {
-    const islands = slab.islands.map((island) => island.turned(turn));
-    return { ...slab, islands, box: boxOf(islands.flatMap((island) => [...island.section])) };
-  });
+  const turnSlab = ({ islands, repaired }: PreparedSlab): Prepared => {
+    const turned = islands.map((island) => island.turned(turn));
+    return { islands: turned, box: boxOf(turned.flatMap((island) => [...island.section])), repaired };
+  };
+  const slabs = shape.slabs.map((slab) => new PreparedSlab(slab.from_mm, slab.to_mm, () => turnSlab(slab)));
   return { ...shape, slabs, footprint: once(() => turn(shape.footprint())) };
 }
 
@@ -130,7 +157,7 @@ class Placed implements PlacedPart {
     return this.local.height_mm;
   }
   get repaired(): boolean {
-    return this.local.repaired;
+    return this.local.repaired();
   }
   get footprint(): Region {
     const [x, y] = this.part.at_mm;

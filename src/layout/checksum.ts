@@ -7,12 +7,13 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 import type { Layout } from './types';
+import { fileForm } from './write';
 
 const CHECKSUM_DIGITS = 12;
 
 /** The canonical JSON that the checksum is taken over. */
 export function canonical(layout: Layout): string {
-  const { name: _name, note: _note, ...rest } = layout;
+  const { name: _name, note: _note, ...rest } = fileForm(layout);
   return canonicalize(rest) ?? '';
 }
 

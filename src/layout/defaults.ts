@@ -62,14 +62,15 @@ export const DEFAULT_ZONING: Zoning = {
 /** A plate without parts on the default machine. */
 export const emptyLayout = (): Layout => ({
   format: 'evenplate-layout',
-  version: 1,
+  version: 2,
   name: 'Empty plate',
   note: '',
   machine: DEFAULT_MACHINE,
   process: DEFAULT_PROCESS,
   shapes: {},
   parts: [],
-  zoning: DEFAULT_ZONING,
+  zoning: [{ from_mm: 0, zoning: DEFAULT_ZONING }],
   allocation: 'balanced',
   limits: DEFAULT_LIMITS,
+  schedule: null,
 });

@@ -61,14 +61,20 @@ const partAt = ([shape, x, y, turn]: Place, index: number): Part => {
 /** The demo plate. */
 export const demoLayout = (): Layout => ({
   format: 'evenplate-layout',
-  version: 1,
+  version: 2,
   name: 'Ferry spares, plate 1',
   note: 'Spares for harbour ferries: impellers, bearing housings, valve blocks, manifolds, brackets, seal rings and test bars.',
   machine: DEFAULT_MACHINE,
   process: DEMO_PROCESS,
   shapes: DEMO_SHAPES,
   parts: PLACES.map(partAt),
-  zoning: { strategy: 'quadrants', at_mm: [0, 0], sharedBand_mm: 20, lasers: ['L1', 'L2', 'L3', 'L4'] },
+  zoning: [
+    {
+      from_mm: 0,
+      zoning: { strategy: 'quadrants', at_mm: [0, 0], sharedBand_mm: 20, lasers: ['L1', 'L2', 'L3', 'L4'] },
+    },
+  ],
   allocation: 'balanced',
   limits: DEFAULT_LIMITS,
+  schedule: null,
 });

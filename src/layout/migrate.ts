@@ -1,7 +1,7 @@
 /**
- * Brings the JSON value of an older layout file to the newest version, one numbered step at a time, before the schema
- * looks at it. Step n turns version n into version n + 1; the steps are numbered 1, 2, 3 … without gaps. Version 1 is
- * the newest today, so there is no step yet.
+ * Brings a layout that was read in an older version to the newest one, one numbered step at a time. Step n turns version
+ * n into version n + 1; the steps are numbered 1, 2, 3 … without gaps. Each version is read by its own schema first, so
+ * that a fault is reported where it stands in the file.
  */
 import { valueText } from './path';
 import { fail, ok, type Result } from './result';
@@ -9,22 +9,35 @@ import { fail, ok, type Result } from './result';
 export type JsonObject = Readonly<Record<string, unknown>>;
 export type Migration = (older: JsonObject) => JsonObject;
 
+/** Version 2 divides the platform by height and knows a schedule: one division from the platform up, no schedule. */
+const divisionFromThePlatformUp: Migration = ({ zoning, ...rest }) => ({
+  ...rest,
+  zoning: [{ from_mm: 0, zoning }],
+  schedule: null,
+});
+
 /** MIGRATIONS[n − 1] is step n. */
-const MIGRATIONS: readonly Migration[] = [];
+const MIGRATIONS: readonly Migration[] = [divisionFromThePlatformUp];
 
 /**
- * The value in the newest version, its "version" key included.
+ * The version a file says it has, from 1 to the newest.
  * Faults: layout-wrong-version (not a whole number from 1), layout-newer-version.
  */
-export function migrate(value: JsonObject, steps: readonly Migration[] = MIGRATIONS): Result<JsonObject> {
-  const newest = steps.length + 1;
+export function versionOf(value: JsonObject, newest: number = MIGRATIONS.length + 1): Result<number> {
   const version = value['version'];
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return fail('layout-wrong-version', { found: valueText(version), newest });
   }
-  if (version > newest) return fail('layout-newer-version', { found: version, newest });
-  const migrated = steps
+  return version > newest ? fail('layout-newer-version', { found: version, newest }) : ok(version);
+}
+
+/** A sound value of a version that is known, in the newest version, its "version" key included. */
+export function migrate(
+  value: JsonObject,
+  version: number,
+  steps: readonly Migration[] = MIGRATIONS,
+): JsonObject {
+  return steps
     .slice(version - 1)
     .reduce((older, step, index) => ({ ...step(older), version: version + index + 1 }), value);
-  return ok(migrated);
 }

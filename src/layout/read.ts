@@ -1,13 +1,13 @@
 /**
- * Reads a layout file: size, JSON, format, version, schema, then what concerns several values at once. Whatever the
+ * Reads a layout file: size, JSON, format, version, that version's schema, then what concerns several values at once. Whatever the
  * text holds, the answer is a layout or one fault; nothing is thrown. Lengths come out in whole micrometres, angles in
  * whole thousandths of a degree, every optional key with its default.
  */
 import * as v from 'valibot';
-import { migrate, type JsonObject } from './migrate';
+import { migrate, versionOf, type JsonObject } from './migrate';
 import { pathText, valueText } from './path';
 import { fail, ok, type Fault, type Result } from './result';
-import { FORMAT, layoutSchema } from './schema';
+import { FORMAT, SCHEMAS } from './schema';
 import { semanticFault } from './semantics';
 import type { Layout } from './types';
 
@@ -53,13 +53,14 @@ function formFault(value: JsonObject): Fault | null {
   return { code: 'layout-wrong-value', params: { path: 'shapes', found: `"${reserved}"`, accepted } };
 }
 
-function checked(value: JsonObject): Result<Layout> {
+function checked(value: JsonObject, version: number): Result<Layout> {
   const formal = formFault(value);
   if (formal) return { ok: false, fault: formal };
-  const parsed = v.safeParse(layoutSchema, value, { abortEarly: true });
+  const parsed = v.safeParse(SCHEMAS[version - 1]!, value, { abortEarly: true });
   if (!parsed.success) return { ok: false, fault: faultOf(parsed.issues[0]) };
-  const layout: Layout = parsed.output;
-  const fault = semanticFault(layout);
+  // What a schema accepted, its step brings into the form of the next version; the newest is the type's own.
+  const layout = migrate(parsed.output, version) as unknown as Layout;
+  const fault = semanticFault(layout, version);
   return fault ? { ok: false, fault } : ok(layout);
 }
 
@@ -72,8 +73,8 @@ export function readLayoutValue(value: unknown): Result<Layout> {
   if (!isObject(value) || value['format'] !== FORMAT) {
     return fail('layout-wrong-format', { found: valueText(isObject(value) ? value['format'] : value) });
   }
-  const migrated = migrate(value);
-  return migrated.ok ? checked(migrated.value) : migrated;
+  const version = versionOf(value);
+  return version.ok ? checked(value, version.value) : version;
 }
 
 /** Where reading stopped: line and column where the parser gives a position, else its own words and excerpt. */

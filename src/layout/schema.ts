@@ -1,5 +1,5 @@
 /**
- * The layout file, version 1, as a schema: the one description that reading, layout.schema.json and the types in
+ * The layout file as schemas, one per version: the one description that reading, layout.schema.json and the types in
  * types.ts agree on (the agreement with the types is checked below by the compiler). An unknown key is refused, a
  * missing optional key gets its default. What one value alone cannot tell is checked in semantics.ts.
  */
@@ -9,6 +9,8 @@ import { MOST_LASERS, MOST_PARTS, SIZE_LIMIT_mm } from './limits';
 import {
   angle,
   choice,
+  clockDate,
+  clockRange,
   coordinate,
   flag,
   id,
@@ -30,6 +32,8 @@ import type { Layout } from './types';
 export const FORMAT = 'evenplate-layout';
 const MOST_SLABS = 10_000;
 const MOST_ZONES = 500;
+const MOST_STEPS = 100;
+const MOST_RANGES = 24;
 const MOST_KEEP_OUTS = 500;
 /** Strips come in 2 to 12. */
 const MOST_STRIP_LINES = 11;
@@ -172,27 +176,70 @@ const limits = v.strictObject(
   object,
 );
 
-/** A layout file of version 1. */
-export const layoutSchema = v.strictObject(
+const zoningSteps = v.pipe(
+  list(
+    v.strictObject({ from_mm: length(0, SIZE_LIMIT_mm), zoning }, object),
+    MOST_STEPS,
+    'objects with "from_mm" and "zoning"',
+  ),
+  v.minLength(1, 'a list of at least one object with "from_mm" and "zoning"'),
+);
+const attendedOn = v.optional(list(clockRange, MOST_RANGES, 'pairs of clock times'), []);
+const schedule = v.strictObject(
   {
-    format: v.literal(FORMAT, `"${FORMAT}"`),
-    version: v.literal(1, '1'),
-    name,
-    note: v.optional(note, ''),
-    machine,
-    process,
-    shapes: v.record(id, shape, object),
-    parts: list(part, MOST_PARTS, 'parts'),
-    zoning,
-    allocation: choice(['balanced', 'wholeParts']),
-    limits: v.optional(limits, {}),
+    start: clockDate,
+    attended: v.strictObject(
+      {
+        mon: attendedOn,
+        tue: attendedOn,
+        wed: attendedOn,
+        thu: attendedOn,
+        fri: attendedOn,
+        sat: attendedOn,
+        sun: attendedOn,
+      },
+      object,
+    ),
+    feedFilled_l: quantity(0, 100_000),
+    overflowFilled_l: quantity(0, 100_000),
+    residue_laserH: quantity(0, 1_000_000),
+    correction: v.strictObject({ factor: quantity(0.01, 100), spread_pct: quantity(0, 1000) }, object),
   },
   object,
 );
 
+const common = {
+  format: v.literal(FORMAT, `"${FORMAT}"`),
+  name,
+  note: v.optional(note, ''),
+  machine,
+  process,
+  shapes: v.record(id, shape, object),
+  parts: list(part, MOST_PARTS, 'parts'),
+  allocation: choice(['balanced', 'wholeParts']),
+  limits: v.optional(limits, {}),
+};
+/** A layout file of version 1: one division for all heights, no schedule. */
+export const layoutSchema1 = v.strictObject({ ...common, version: v.literal(1, '1'), zoning }, object);
+/** A layout file of version 2: divisions over height, and a schedule where one is known. */
+export const layoutSchema2 = v.strictObject(
+  {
+    ...common,
+    version: v.literal(2, '2'),
+    zoning: zoningSteps,
+    schedule: v.optional(v.nullable(schedule), null),
+  },
+  object,
+);
+/** SCHEMAS[n − 1] reads version n. */
+export const SCHEMAS = [layoutSchema1, layoutSchema2] as const;
+export const NEWEST_VERSION = 2;
+
 type Primitive = string | number | boolean | null;
 type Frozen<T> = T extends Primitive ? T : { readonly [K in keyof T]: Frozen<T[K]> };
-type SchemaLayout = Frozen<v.InferOutput<typeof layoutSchema>>;
+type SchemaLayout = Frozen<v.InferOutput<typeof layoutSchema2>>;
+/** A layout of version 1 after reading. */
+export type Layout1 = Frozen<v.InferOutput<typeof layoutSchema1>>;
 type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
 /** Compiles only while what the schema gives out and the types of types.ts are the same. */
 export const schemaMatchesTypes: Same<SchemaLayout, Layout> = true;

@@ -7,7 +7,7 @@
 import { differentPoints, enclosesArea } from './outlineChecks';
 import { pathText, type Path } from './path';
 import type { Fault } from './result';
-import type { LaserId, Layout, LayoutRing, Zoning } from './types';
+import type { ClockRange, LaserId, Layout, LayoutRing, Schedule, Zoning, ZoningStep } from './types';
 
 const QUADRANTS = 4;
 
@@ -94,21 +94,21 @@ function laserListFault(
   return first(lasers, (id, index) => check(id, [...path, index]));
 }
 
-function zoningFault(zoning: Zoning, check: LaserCheck): Fault | null {
-  const lasers = ['zoning', 'lasers'];
+function zoningFault(zoning: Zoning, at: Path, check: LaserCheck): Fault | null {
+  const lasers = [...at, 'lasers'];
   switch (zoning.strategy) {
     case 'quadrants':
       return laserListFault(zoning.lasers, QUADRANTS, lasers, check);
     case 'strips':
       return (
-        ascending(zoning.lines_mm, (index) => ['zoning', 'lines_mm', index]) ??
+        ascending(zoning.lines_mm, (index) => [...at, 'lines_mm', index]) ??
         laserListFault(zoning.lasers, zoning.lines_mm.length + 1, lasers, check)
       );
     case 'wholeField':
       return null;
     case 'drawn':
       return first(zoning.zones, (zone, index) => {
-        const path = ['zoning', 'zones', index];
+        const path = [...at, 'zones', index];
         return (
           laserListFault(zone.lasers, zone.lasers.length, [...path, 'lasers'], check) ??
           ringsFault(zone.rings, [...path, 'rings'])
@@ -116,6 +116,44 @@ function zoningFault(zoning: Zoning, check: LaserCheck): Fault | null {
       });
   }
 }
+
+/** A file of version 1 has one division where later ones have a list. */
+function stepsFault(steps: readonly ZoningStep[], version: number, check: LaserCheck): Fault | null {
+  if (version === 1) return zoningFault(steps[0]!.zoning, ['zoning'], check);
+  const path = (index: number) => ['zoning', index, 'from_mm'];
+  const lowest = steps[0]!.from_mm;
+  if (lowest !== 0) {
+    const params = {
+      path: pathText(path(0)),
+      found: lowest,
+      accepted: '0: the first division starts at the platform',
+    };
+    return { code: 'layout-wrong-value', params };
+  }
+  return (
+    ascending(
+      steps.map((step) => step.from_mm),
+      path,
+    ) ?? first(steps, ({ zoning }, index) => zoningFault(zoning, ['zoning', index, 'zoning'], check))
+  );
+}
+
+function attendedFault(ranges: readonly ClockRange[], path: Path): Fault | null {
+  return first(ranges, ([from, to], index) => {
+    const before = ranges[index - 1]?.[1] ?? '00:00';
+    if (from >= before && to > from) return null;
+    const accepted = 'ranges of the day that ascend and do not overlap, such as ["06:00", "22:00"]';
+    return {
+      code: 'layout-wrong-value',
+      params: { path: pathText([...path, index]), found: `["${from}", "${to}"]`, accepted },
+    };
+  });
+}
+const scheduleFault = (schedule: Schedule | null): Fault | null =>
+  schedule &&
+  first(Object.entries(schedule.attended), ([day, ranges]) =>
+    attendedFault(ranges, ['schedule', 'attended', day]),
+  );
 
 function machineFault(layout: Layout): Fault | null {
   const { lasers, platform } = layout.machine;
@@ -128,14 +166,15 @@ function machineFault(layout: Layout): Fault | null {
   );
 }
 
-/** The first fault of a layout whose single values are sound; null where there is none. */
-export function semanticFault(layout: Layout): Fault | null {
+/** The first fault of a layout whose single values are sound, its place as in a file of `version`; null where there is none. */
+export function semanticFault(layout: Layout, version: number): Fault | null {
   const check = laserCheck(layout);
   return (
     machineFault(layout) ??
     shapeFault(layout) ??
     duplicate(layout.parts, ['parts'], 'part') ??
     partFault(layout, check) ??
-    zoningFault(layout.zoning, check)
+    stepsFault(layout.zoning, version, check) ??
+    scheduleFault(layout.schedule)
   );
 }

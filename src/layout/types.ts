@@ -162,14 +162,21 @@ export interface Limits {
 }
 export interface Layout {
   readonly format: 'evenplate-layout';
-  readonly version: 1;
+  readonly version: 2;
   readonly name: string;
   readonly note: string;
   readonly machine: Machine;
   readonly process: Process;
   readonly shapes: Readonly<Record<ShapeId, Shape>>;
   readonly parts: readonly Part[];
-  readonly zoning: Zoning;
+  /** Ascending from 0: each step holds up to the next one's height. */
+  readonly zoning: readonly ZoningStep[];
   readonly allocation: AllocationRule;
   readonly limits: Limits;
+  /** null: nothing is known of when the build starts. */
+  readonly schedule: Schedule | null;
+}
+/** A layout as it is divided at one height. */
+export interface LayoutAt extends Omit<Layout, 'zoning'> {
+  readonly zoning: Zoning;
 }

@@ -1,7 +1,8 @@
 /**
- * Writes a layout as a file: all keys, one short thing per line. Reading what
+ * Writes a layout as a file: all keys, one short thing per line, in the lowest version that can hold it. Reading what
  * was written gives an equal layout.
  */
+import type { Layout1 } from './schema';
 import type { Layout } from './types';
 
 const LINE_LENGTH = 110;
@@ -36,5 +37,15 @@ function pretty(value: unknown, indent: string): string {
   return bracketed('{', '}', ' ', entries, indent);
 }
 
+/**
+ * The layout as its file holds it: version 1 where nothing of version 2 is used, so that older programs read it and its
+ * checksum stays what it was; else version 2.
+ */
+export function fileForm(layout: Layout): Layout1 | Layout {
+  const { schedule, zoning, ...rest } = layout;
+  if (schedule !== null || zoning.length > 1) return layout;
+  return { ...rest, version: 1, zoning: zoning[0]!.zoning };
+}
+
 /** The layout as JSON text that ends in a newline. */
-export const writeLayout = (layout: Layout): string => `${pretty(layout, '')}\n`;
+export const writeLayout = (layout: Layout): string => `${pretty(fileForm(layout), '')}\n`;

@@ -5,7 +5,8 @@
 import { useMemo } from 'react';
 import { useWorkbench } from '../canvas/bench';
 import type { Fault, Result } from '../layout/result';
-import type { Layout } from '../layout/types';
+import type { Layout, LayoutAt } from '../layout/types';
+import { onShown } from '../store/shown';
 import type { Workbench } from '../store/types';
 
 export type Recipe = (layout: Layout) => Layout | Result<Layout>;
@@ -25,6 +26,13 @@ export function changeWith(bench: Workbench, label: string, recipe: Recipe): Fau
   const layout = 'ok' in next ? next.value : next;
   bench.change(label, () => layout);
   return null;
+}
+
+/** Turns changes of the plate's zones into changes of the document, at the height that is shown. */
+export function useOnShown() {
+  const bench = useWorkbench();
+  return <A extends readonly unknown[]>(recipe: (plate: LayoutAt, ...args: A) => LayoutAt) =>
+    onShown(bench, recipe);
 }
 
 export function useEdit(): Edit {

@@ -4,16 +4,12 @@
  * platform.
  */
 import type { StateCreator, StoreMutatorIdentifier } from 'zustand/vanilla';
-import type { Layout } from '../layout/types';
+import { buildTop } from '../layout/height';
+import type { Layout, LayoutAt } from '../layout/types';
 import type { Mm } from '../units/types';
 import { zoneLines } from '../zoning/lines';
+import { plateShown } from './shown';
 import type { Hover, View, WorkbenchState } from './types';
-
-/** Top of the highest part, 0 for an empty plate. */
-export function buildTop(layout: Layout): Mm {
-  const tops = layout.parts.map((part) => layout.shapes[part.shape]?.slabs.at(-1)?.to_mm ?? 0);
-  return tops.reduce((highest, top) => Math.max(highest, top), 0);
-}
 
 interface Changed {
   readonly layout: boolean;
@@ -52,11 +48,11 @@ function settledSelection(view: View, layout: Layout): View['selection'] {
 }
 
 /** The chosen line where there is one, else the first. */
-const settledLine = (line: number, layout: Layout): number =>
-  Number.isInteger(line) && line >= 0 && line < zoneLines(layout.zoning).length ? line : 0;
+const settledLine = (line: number, plate: LayoutAt): number =>
+  Number.isInteger(line) && line >= 0 && line < zoneLines(plate.zoning).length ? line : 0;
 
 /** The chosen drawn zone where there is one. */
-const settledZone = (zone: number | null, { zoning }: Layout): number | null =>
+const settledZone = (zone: number | null, { zoning }: LayoutAt): number | null =>
   zone !== null && zoning.strategy === 'drawn' && zone in zoning.zones ? zone : null;
 
 function settledHover(next: WorkbenchState, before: WorkbenchState, height_mm: Mm): Hover | null {
@@ -75,8 +71,9 @@ export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchS
   const height_mm = settledHeight(view.height_mm, before.view.height_mm, layout);
   const selection = settledSelection(view, layout);
   const hover = settledHover(next, before, height_mm);
-  const activeLine = settledLine(view.activeLine, layout);
-  const activeZone = settledZone(view.activeZone, layout);
+  const plate = plateShown({ layout, view: { ...view, height_mm } });
+  const activeLine = settledLine(view.activeLine, plate);
+  const activeZone = settledZone(view.activeZone, plate);
   const clean =
     height_mm === view.height_mm &&
     selection === view.selection &&

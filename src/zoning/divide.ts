@@ -8,7 +8,7 @@ import { clean, intersect, subtract, unite } from '../geometry/clipper';
 import { area, boxOf } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { HalfPlane, Region } from '../geometry/types';
-import type { LayoutRing, Machine, Zoning } from '../layout/types';
+import type { LayoutRing, Machine, Zoning, ZoningStep } from '../layout/types';
 import { has, lasersOn, membersOf, setOf } from './lasers';
 import { platformPlanes, stripPlanes, zoneLines, above, below } from './lines';
 import type { Cell, Division, LaserSet, Zone } from './types';
@@ -205,8 +205,11 @@ function draftCells(
   return { zones, cells: drawnCells(zones, platform, platformPlanes(machine)) };
 }
 
-/** The division of a machine's platform under a zoning. Pure; `divide` below remembers it. */
-export function computeDivision(machine: Machine, zoning: Zoning): Division {
+/**
+ * The division of a machine's platform under a zoning; its cells count from `firstCell`. Pure; `divide` below
+ * remembers it.
+ */
+export function computeDivision(machine: Machine, zoning: Zoning, firstCell = 0): Division {
   const platform = platformRegion(machine);
   const on = lasersOn(machine);
   const reach = reachOf(machine, platform);
@@ -223,7 +226,7 @@ export function computeDivision(machine: Machine, zoning: Zoning): Division {
   }
   const final: Cell[] = mergeBySet(cells)
     .filter((cell) => cell.set !== 0)
-    .map((cell, index) => ({ ...cell, index, box: boxOf(cell.region) }));
+    .map((cell, index) => ({ ...cell, index: firstCell + index, box: boxOf(cell.region) }));
   return {
     laserIds: machine.lasers.map((laser) => laser.id),
     platform,
@@ -237,13 +240,20 @@ export function computeDivision(machine: Machine, zoning: Zoning): Division {
   };
 }
 
-const remembered = new WeakMap<Machine, WeakMap<Zoning, Division>>();
+const remembered = new WeakMap<Machine, WeakMap<Zoning, Map<number, Division>>>();
+const CELLS_PER_STEP = 1 << 16;
 
 /** As computeDivision; the same machine and zoning objects give the same Division object. */
-export function divide(machine: Machine, zoning: Zoning): Division {
+export function divide(machine: Machine, zoning: Zoning, firstCell = 0): Division {
   let perZoning = remembered.get(machine);
   if (!perZoning) remembered.set(machine, (perZoning = new WeakMap()));
-  let division = perZoning.get(zoning);
-  if (!division) perZoning.set(zoning, (division = computeDivision(machine, zoning)));
+  let perNumber = perZoning.get(zoning);
+  if (!perNumber) perZoning.set(zoning, (perNumber = new Map()));
+  let division = perNumber.get(firstCell);
+  if (!division) perNumber.set(firstCell, (division = computeDivision(machine, zoning, firstCell)));
   return division;
 }
+
+/** The divisions over height, one per step; no two cells of a layout have the same number. */
+export const divideSteps = (machine: Machine, steps: readonly ZoningStep[]): Division[] =>
+  steps.map(({ zoning }, step) => divide(machine, zoning, step * CELLS_PER_STEP));

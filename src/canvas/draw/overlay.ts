@@ -7,7 +7,7 @@ import { boxOf } from '../../geometry/region';
 import type { Region } from '../../geometry/types';
 import type { PartId } from '../../layout/types';
 import type { Hover, View } from '../../store/types';
-import type { ZoneLine } from '../../zoning/types';
+import type { Division, ZoneLine } from '../../zoning/types';
 import { toScreen } from '../camera';
 import { THICK_PX, THIN_PX, type Theme } from '../palette';
 import { footprintBox, type PartItem } from '../plan/items';
@@ -23,6 +23,8 @@ const NAME_HALF_PX = 24;
 export interface Overlay {
   readonly theme: Theme;
   readonly analysis: Analysis;
+  /** The division in this layer. */
+  readonly division: Division;
   readonly layer: LayerFigures | null;
   readonly items: readonly PartItem[];
   readonly view: Pick<View, 'selection' | 'hover'>;
@@ -39,12 +41,12 @@ const drawZoneLine = (ctx: Ctx, sheet: Sheet, analysis: Analysis, zoneLine: Zone
 };
 
 /** A zone line may cross a part, not its name. */
-const drawCrossedNames = (ctx: Ctx, sheet: Sheet, { analysis, items }: Overlay): void => {
+const drawCrossedNames = (ctx: Ctx, sheet: Sheet, { division, items }: Overlay): void => {
   const near_mm = NAME_HALF_PX / sheet.camera.pxPerMm;
   for (const item of items) {
     const box = footprintBox(item.view);
     const [x, y] = [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2];
-    const crossed = analysis.division.lines.some(({ nx, ny, c }) => Math.abs(nx * x + ny * y - c) < near_mm);
+    const crossed = division.lines.some(({ nx, ny, c }) => Math.abs(nx * x + ny * y - c) < near_mm);
     if (crossed) drawLabel(ctx, sheet, item);
   }
 };
@@ -169,11 +171,10 @@ const drawOrigin = (ctx: Ctx, sheet: Sheet, { part, view }: PartItem): void => {
 
 /** Everything over the parts but the hand's own drawing. */
 export const drawOverlay = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
-  for (const zoneLine of overlay.analysis.division.lines)
-    drawZoneLine(ctx, sheet, overlay.analysis, zoneLine);
+  const { division, analysis } = overlay;
+  for (const zoneLine of division.lines) drawZoneLine(ctx, sheet, analysis, zoneLine);
   drawCrossedNames(ctx, sheet, overlay);
-  const { division, layout } = overlay.analysis;
-  drawZoneNumbers(ctx, sheet, overlay.theme, division, layout.machine.platform);
+  drawZoneNumbers(ctx, sheet, overlay.theme, division, analysis.layout.machine.platform);
   drawSelected(ctx, sheet, overlay);
   drawFaults(ctx, sheet, overlay);
   drawLit(ctx, sheet, overlay);

@@ -6,7 +6,8 @@
 import { addedParts } from '../../commands/operations/edit';
 import { addDrawnPart, type Drawing } from '../../commands/operations/shapes';
 import { addDrawnZone } from '../../commands/operations/zones';
-import type { LaserId, Layout, Point } from '../../layout/types';
+import type { LaserId, LayoutAt, Point } from '../../layout/types';
+import { changeZones } from '../../store/shown';
 import type { PlatePoint } from '../../units/types';
 import { snapMm, snapPoint } from '../snapping';
 import type { Gesture, Input, PlanHost } from './gesture';
@@ -20,7 +21,7 @@ const point = (p: PlatePoint): Point => [p.x, p.y];
 const distance = (a: PlatePoint, b: PlatePoint): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 /** The first laser that has no drawn zone yet; the first of all where each has one. */
-export const nextZoneLaser = ({ machine, zoning }: Layout): LaserId => {
+export const nextZoneLaser = ({ machine, zoning }: LayoutAt): LaserId => {
   const used = zoning.strategy === 'drawn' ? zoning.zones.flatMap((zone) => zone.lasers) : [];
   const free = machine.lasers.find((laser) => laser.on && !used.includes(laser.id));
   return (free ?? machine.lasers[0]).id;
@@ -55,9 +56,11 @@ export const commitDraft = ({ bench, ui }: PlanHost, draft: Draft): void => {
   if (draft.kind === 'box') return;
   const before = bench.store.getState().layout;
   const { drawHeight_mm } = bench.store.getState().view;
+  if (draft.kind === 'zone')
+    return changeZones(bench, NAMES.zone, (plate) =>
+      addDrawnZone(plate, [draft.points.map(point)], [nextZoneLaser(plate)]),
+    );
   bench.change(NAMES[draft.kind], (layout) => {
-    if (draft.kind === 'zone')
-      return addDrawnZone(layout, [draft.points.map(point)], [nextZoneLaser(layout)]);
     const drawing = drawingOf(draft);
     return drawing ? addDrawnPart(layout, drawing, drawHeight_mm) : layout;
   });

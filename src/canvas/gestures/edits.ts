@@ -6,7 +6,9 @@ import { moveParts } from '../../commands/operations/parts';
 import { setGasFlow, setRecoater } from '../../commands/operations/streams';
 import { setZoneLine } from '../../commands/operations/zoneLines';
 import type { Layout, PartId } from '../../layout/types';
+import { onShown, plateOf } from '../../store/shown';
 import type { Degrees, Mm, PlatePoint } from '../../units/types';
+import { zoneLines } from '../../zoning/lines';
 import type { ZoneLine } from '../../zoning/types';
 import { TURN_STEP_DEG, directionOf, snapMm, type Modifiers } from '../snapping';
 import { editGesture, type Gesture, type Input, type PlanHost } from './gesture';
@@ -58,10 +60,12 @@ export const lineGesture = (
   const target = (line: ZoneLine, to: Input): Mm =>
     snapMm(line.c + along(line, to.at) - along(line, start.at), to.held);
   const present = (line: ZoneLine): Mm =>
-    host.bench.analysis().division.lines.find((other) => sameKey(other.key, line.key))?.c ?? line.c;
+    zoneLines(plateOf(host.bench).zoning).find((other) => sameKey(other.key, line.key))?.c ?? line.c;
   return editGesture(host, start, {
     label: lines.length > 1 ? 'Move the crossing point' : 'Move a zone line',
-    change: (layout, to) => lines.reduce((so, line) => setZoneLine(so, line.key, target(line, to)), layout),
+    change: onShown(host.bench, (plate, to: Input) =>
+      lines.reduce((so, line) => setZoneLine(so, line.key, target(line, to)), plate),
+    ),
     words: (to) => [lines.map((line) => `${lineName(line)} ${mmWords(present(line), to.held)}`).join('  ')],
     clicked,
   });

@@ -3,7 +3,7 @@
  */
 import type { PartId } from '../../layout/types';
 import type { Hover } from '../../store/types';
-import { layerFiguresAt } from '../layerAt';
+import { divisionAt, layerFiguresAt } from '../layerAt';
 import { partAt, seamAt, targetAt, type Target } from '../plan/hit';
 import { lineGesture, moveGesture } from './edits';
 import type { Gesture, Input, PlanHost } from './gesture';
@@ -57,7 +57,8 @@ export const pressSelect = (host: PlanHost, start: Input, tools: ZoneTools | nul
   const { view } = bench.store.getState();
   const target = targetAt(bench.analysis(), view, start.at, host.camera().pxPerMm);
   if (target.kind === 'lines') {
-    bench.setView({ activeLine: bench.analysis().division.lines.indexOf(target.lines[0]) });
+    const { lines } = divisionAt(bench.analysis(), view.height_mm);
+    bench.setView({ activeLine: lines.indexOf(target.lines[0]) });
     return lineGesture(host, start, target.lines, (at) => click(host, at, true));
   }
   if (target.kind === 'part') return pressPart(host, start, target.part);

@@ -6,10 +6,13 @@ import type { Analysis, LayerFigures, PartView } from '../../build/types';
 import { boxOfRing, containsPoint } from '../../geometry/region';
 import { ringFromLayout } from '../../geometry/ring';
 import type { Box } from '../../geometry/types';
-import type { DrawnZone, Layout, Platform, PartId } from '../../layout/types';
+import { layoutAt } from '../../layout/steps';
+import type { DrawnZone, LayoutAt, Platform, PartId } from '../../layout/types';
 import type { View } from '../../store/types';
 import type { Mm, PlatePoint, Px } from '../../units/types';
-import type { ZoneLine } from '../../zoning/types';
+import type { Division, ZoneLine } from '../../zoning/types';
+import { shownStep } from '../../store/shown';
+import { divisionAt } from '../layerAt';
 import { footprintBox } from './items';
 
 export type Target =
@@ -57,9 +60,13 @@ const onPlatform = ({ width_mm, depth_mm }: Platform, { x, y }: PlatePoint, slac
   Math.abs(x) <= width_mm / 2 + slack && Math.abs(y) <= depth_mm / 2 + slack;
 
 /** Zone lines under a point: one, or both of the quadrants at their crossing. */
-export const linesAt = (analysis: Analysis, at: PlatePoint, pxPerMm: number): readonly ZoneLine[] => {
-  const { lines } = analysis.division;
-  if (!onPlatform(analysis.layout.machine.platform, at, LINE_PX / pxPerMm)) return [];
+export const linesAt = (
+  platform: Platform,
+  { lines }: Division,
+  at: PlatePoint,
+  pxPerMm: number,
+): readonly ZoneLine[] => {
+  if (!onPlatform(platform, at, LINE_PX / pxPerMm)) return [];
   const near = (line: ZoneLine, px: Px) => Math.abs(line.nx * at.x + line.ny * at.y - line.c) * pxPerMm <= px;
   const quadrants = lines.length === 2 && lines.every((line) => line.key.kind !== 'strip');
   if (quadrants && lines.every((line) => near(line, CROSSING_PX))) return lines;
@@ -103,7 +110,7 @@ const pathsOf = (zone: DrawnZone): readonly Float64Array[] => {
 
 /** The drawn zone whose outline lies within 5 px: the chosen one before others, else the last; −1 where none does. */
 export const zoneAt = (
-  { zoning }: Layout,
+  { zoning }: LayoutAt,
   chosen: number | null,
   at: PlatePoint,
   pxPerMm: number,
@@ -121,15 +128,16 @@ export const zoneAt = (
  */
 export const targetAt = (
   analysis: Analysis,
-  { selection, activeZone }: Pick<View, 'selection' | 'activeZone'>,
+  { selection, activeZone, height_mm }: Pick<View, 'selection' | 'activeZone' | 'height_mm'>,
   at: PlatePoint,
   pxPerMm: number,
 ): Target => {
   const part = partAt(analysis, selection, at, pxPerMm);
   if (part !== null && selection.includes(part)) return { kind: 'part', part };
-  const lines = linesAt(analysis, at, pxPerMm);
+  const { layout } = analysis;
+  const lines = linesAt(layout.machine.platform, divisionAt(analysis, height_mm), at, pxPerMm);
   if (lines.length > 0) return { kind: 'lines', lines };
-  const zone = zoneAt(analysis.layout, activeZone, at, pxPerMm);
+  const zone = zoneAt(layoutAt(layout, shownStep(layout, height_mm)), activeZone, at, pxPerMm);
   if (zone >= 0 && (zone === activeZone || part === null)) return { kind: 'zone', zone };
   return part === null ? { kind: 'empty' } : { kind: 'part', part };
 };

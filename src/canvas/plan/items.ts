@@ -24,8 +24,15 @@ const EMPTY: Region = [];
 const ROUNDING_MM = 1e-9;
 
 /** Section of a part at a layer's middle; empty above the part. */
-export const sectionAt = (view: PartView, middle_mm: Mm): Region =>
-  view.sections.find((slab) => middle_mm + ROUNDING_MM < slab.to_mm)?.section ?? EMPTY;
+export const sectionAt = ({ sections }: PartView, middle_mm: Mm): Region => {
+  let [low, high] = [0, sections.length];
+  while (low < high) {
+    const half = (low + high) >> 1;
+    if (middle_mm + ROUNDING_MM < sections[half]!.to_mm) high = half;
+    else low = half + 1;
+  }
+  return sections[low]?.section ?? EMPTY;
+};
 
 const boxes = new WeakMap<Region, Box>();
 /** Box of a part's footprint, kept with the footprint. */

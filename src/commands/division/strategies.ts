@@ -1,12 +1,13 @@
 /** One key for each way of dividing the platform. */
 import type { Strategy } from '../../layout/types';
-import { always, documentCommand } from '../make';
+import { always, atShown, documentCommand } from '../make';
 import { setStrategy } from '../operations';
 import type { Command } from '../types';
 
 const divide = (id: string, label: string, key: string, strategy: Strategy, run_deg?: number): Command =>
-  documentCommand({ id, label, group: 'division', keys: [key], when: always }, (layout) =>
-    setStrategy(layout, strategy, run_deg),
+  documentCommand(
+    { id, label, group: 'division', keys: [key], when: always },
+    atShown((plate) => setStrategy(plate, strategy, run_deg)),
   );
 
 export const strategyCommands: readonly Command[] = [

@@ -1,10 +1,10 @@
 /** One strip more or less. */
 import type { Context } from '../types';
-import { documentCommand, layoutOf } from '../make';
+import { atShown, documentCommand, plateIn } from '../make';
 import { addStrip, FEWEST_STRIPS, MOST_STRIPS, removeStrip } from '../operations';
 
 const strips = (context: Context): number => {
-  const { zoning } = layoutOf(context);
+  const { zoning } = plateIn(context);
   return zoning.strategy === 'strips' ? zoning.lasers.length : 0;
 };
 
@@ -16,7 +16,7 @@ export const moreStrips = documentCommand(
     keys: ['s'],
     when: (context) => strips(context) > 0 && strips(context) < MOST_STRIPS,
   },
-  (layout) => addStrip(layout),
+  atShown((plate) => addStrip(plate)),
 );
 
 export const fewerStrips = documentCommand(
@@ -27,5 +27,5 @@ export const fewerStrips = documentCommand(
     keys: ['Shift+S'],
     when: (context) => strips(context) > FEWEST_STRIPS,
   },
-  (layout) => removeStrip(layout),
+  atShown((plate) => removeStrip(plate)),
 );

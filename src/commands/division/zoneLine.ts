@@ -2,12 +2,12 @@
  * Moves the zone line that is chosen for the keys, or chooses a drawn zone; a line goes along its normal (to +x or +y with the full stop).
  */
 import { zoneLines } from '../../zoning/lines';
-import { documentCommand, layoutOf, viewOf } from '../make';
+import { atShown, documentCommand, plateIn, viewOf } from '../make';
 import { drawnZones, setZoneLine } from '../operations';
 import type { Command, Context } from '../types';
 
-const lineCount = (context: Context): number => zoneLines(layoutOf(context).zoning).length;
-const zoneCount = (context: Context): number => drawnZones(layoutOf(context)).length;
+const lineCount = (context: Context): number => zoneLines(plateIn(context).zoning).length;
+const zoneCount = (context: Context): number => drawnZones(plateIn(context)).length;
 const hasLines = (context: Context): boolean => lineCount(context) > 0;
 
 export const nextZoneLine: Command = {
@@ -33,10 +33,10 @@ const nudge = (id: string, step_mm: number, key: string): Command =>
       repeats: true,
       when: hasLines,
     },
-    (layout, view) => {
-      const line = zoneLines(layout.zoning)[view.activeLine];
-      return line ? setZoneLine(layout, line.key, line.c + step_mm) : layout;
-    },
+    atShown((plate, view) => {
+      const line = zoneLines(plate.zoning)[view.activeLine];
+      return line ? setZoneLine(plate, line.key, line.c + step_mm) : plate;
+    }),
   );
 
 export const zoneLineCommands: readonly Command[] = [

@@ -4,7 +4,7 @@
  */
 import { COORDINATE_LIMIT_mm } from '../../layout/limits';
 import { differentPoints, enclosesArea } from '../../layout/outlineChecks';
-import type { DrawnZone, Layout, LayoutRing, Outline, Point } from '../../layout/types';
+import type { DrawnZone, LayoutAt, LayoutRing, Outline, Point } from '../../layout/types';
 import type { Mm } from '../../units/types';
 import { allFinite, roundPoint, roundRing, withZoning } from './edit';
 
@@ -15,7 +15,7 @@ export interface ZoneCorner {
   readonly corner: number;
 }
 
-export const drawnZones = ({ zoning }: Layout): readonly DrawnZone[] =>
+export const drawnZones = ({ zoning }: LayoutAt): readonly DrawnZone[] =>
   zoning.strategy === 'drawn' ? zoning.zones : [];
 
 const inRange = (values: readonly number[]): boolean =>
@@ -27,7 +27,7 @@ function sound(ring: LayoutRing): boolean {
 }
 
 /** The layout with other zones where every changed ring is sound. */
-function withZones(layout: Layout, zones: readonly DrawnZone[]): Layout {
+function withZones(layout: LayoutAt, zones: readonly DrawnZone[]): LayoutAt {
   const before = drawnZones(layout);
   const changed = zones.flatMap((zone, i) => (zone === before[i] ? [] : zone.rings));
   const ok = changed.length > 0 && changed.every(sound);
@@ -40,13 +40,13 @@ const withRing = (zone: DrawnZone, ring: number, outline: LayoutRing): DrawnZone
 });
 
 /** The outline a corner belongs to; null where there is none, or a circle. */
-export function outlineOf(layout: Layout, { zone, ring }: Omit<ZoneCorner, 'corner'>): Outline | null {
+export function outlineOf(layout: LayoutAt, { zone, ring }: Omit<ZoneCorner, 'corner'>): Outline | null {
   const found = drawnZones(layout)[zone]?.rings[ring];
   return found === undefined || 'circle_mm' in found ? null : found;
 }
 
 /** Moves a zone by (dx, dy). */
-export function moveDrawnZone(layout: Layout, index: number, dx_mm: Mm, dy_mm: Mm): Layout {
+export function moveDrawnZone(layout: LayoutAt, index: number, dx_mm: Mm, dy_mm: Mm): LayoutAt {
   const zone = drawnZones(layout)[index];
   if (!zone || (dx_mm === 0 && dy_mm === 0)) return layout;
   const moved = ([x, y]: Point): Point => [x + dx_mm, y + dy_mm];
@@ -61,7 +61,7 @@ export function moveDrawnZone(layout: Layout, index: number, dx_mm: Mm, dy_mm: M
 const same = (a: Point, b: Point): boolean => a[0] === b[0] && a[1] === b[1];
 
 /** The corner named and those of other zones that stand on the same point, the one named first. */
-export function cornersTogether(layout: Layout, place: ZoneCorner): readonly ZoneCorner[] {
+export function cornersTogether(layout: LayoutAt, place: ZoneCorner): readonly ZoneCorner[] {
   const here = outlineOf(layout, place)?.[place.corner];
   if (!here) return [];
   const others = drawnZones(layout).flatMap(({ rings }, zone) =>
@@ -82,14 +82,14 @@ const withCorner = (zones: readonly DrawnZone[], { zone, ring, corner }: ZoneCor
 };
 
 /** Puts corners at (x, y): one, or several that go together so that neighbouring zones stay neighbours. */
-export function moveZoneCorners(layout: Layout, places: readonly ZoneCorner[], to_mm: Point): Layout {
+export function moveZoneCorners(layout: LayoutAt, places: readonly ZoneCorner[], to_mm: Point): LayoutAt {
   const to = roundPoint(to_mm);
   const zones = places.reduce((so, place) => withCorner(so, place, to), drawnZones(layout));
   return withZones(layout, zones);
 }
 
 /** Adds a corner at (x, y) after the one named. */
-export function addZoneCorner(layout: Layout, place: ZoneCorner, at_mm: Point): Layout {
+export function addZoneCorner(layout: LayoutAt, place: ZoneCorner, at_mm: Point): LayoutAt {
   const outline = outlineOf(layout, place);
   const zone = drawnZones(layout)[place.zone];
   if (!outline || !zone || !(place.corner in outline)) return layout;
@@ -98,7 +98,7 @@ export function addZoneCorner(layout: Layout, place: ZoneCorner, at_mm: Point): 
 }
 
 /** Takes a corner away; three remain, and an area. */
-export function removeZoneCorner(layout: Layout, place: ZoneCorner): Layout {
+export function removeZoneCorner(layout: LayoutAt, place: ZoneCorner): LayoutAt {
   const outline = outlineOf(layout, place);
   const zone = drawnZones(layout)[place.zone];
   if (!outline || !zone || !(place.corner in outline)) return layout;
@@ -107,7 +107,7 @@ export function removeZoneCorner(layout: Layout, place: ZoneCorner): Layout {
 }
 
 /** Gives a zone's circle another radius. */
-export function setZoneRadius(layout: Layout, index: number, ring: number, radius_mm: Mm): Layout {
+export function setZoneRadius(layout: LayoutAt, index: number, ring: number, radius_mm: Mm): LayoutAt {
   const zone = drawnZones(layout)[index];
   const found = zone?.rings[ring];
   if (!zone || !found || !('circle_mm' in found)) return layout;

@@ -2,7 +2,17 @@
  * Small steps that every operation is made of: replacing one branch of a layout, rounding on entry, fresh names.
  * Lengths to 1 µm, angles to 0.001°. An operation that changes nothing returns the very layout it was given.
  */
-import type { Layout, LayoutRing, Machine, Part, PartId, Point, ShapeId, Zoning } from '../../layout/types';
+import type {
+  Layout,
+  LayoutAt,
+  LayoutRing,
+  Machine,
+  Part,
+  PartId,
+  Point,
+  ShapeId,
+  Zoning,
+} from '../../layout/types';
 import { MOST_PARTS } from '../../layout/limits';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
@@ -25,7 +35,7 @@ export const withMachine = (layout: Layout, patch: Partial<Machine>): Layout => 
   machine: { ...layout.machine, ...patch },
 });
 
-export const withZoning = (layout: Layout, zoning: Zoning): Layout => ({ ...layout, zoning });
+export const withZoning = (layout: LayoutAt, zoning: Zoning): LayoutAt => ({ ...layout, zoning });
 
 /** Changes the parts named by `ids`; the same layout where `change` gives every one of them back. */
 export function changeParts(layout: Layout, ids: readonly PartId[], change: (part: Part) => Part): Layout {

@@ -13,7 +13,7 @@ import type {
   Zoning,
 } from '../../layout/types';
 import { MOST_LASERS } from '../../layout/limits';
-import { freshName, roundRing, withMachine, withZoning } from './edit';
+import { freshName, roundRing, withMachine } from './edit';
 import { nearestLasers } from './strategy';
 import { reviewed } from './review';
 
@@ -95,5 +95,9 @@ export function removeLaser(layout: Layout, id: LaserId): Layout {
   if (!gone || layout.machine.lasers.length === 1) return layout;
   const next = withMachine(layout, { lasers: layout.machine.lasers.filter((laser) => laser !== gone) });
   const parts = layout.parts.map((part) => (part.laser === id ? { ...part, laser: null } : part));
-  return { ...withZoning(next, zoningWithout(layout.zoning, gone, next.machine)), parts };
+  const zoning = layout.zoning.map(({ from_mm, zoning: before }) => ({
+    from_mm,
+    zoning: zoningWithout(before, gone, next.machine),
+  }));
+  return { ...next, zoning, parts };
 }

@@ -4,7 +4,7 @@
  */
 import { readLayoutValue } from '../../layout/read';
 import { ok, type Result } from '../../layout/result';
-import type { Layout } from '../../layout/types';
+import type { Layout, LayoutAt } from '../../layout/types';
 import { sameValue } from '../../store/same';
 
 type Addition = Pick<Layout, 'shapes' | 'parts'>;
@@ -21,6 +21,15 @@ export function reviewed(before: Layout, next: Layout): Result<Layout> {
   return ok(sameValue(before, value) ? before : value);
 }
 
+/** The same for a layout as divided at one height. */
+export function reviewedAt(before: LayoutAt, next: LayoutAt): Result<LayoutAt> {
+  const all = (at: LayoutAt): Layout => ({ ...at, zoning: [{ from_mm: 0, zoning: at.zoning }] });
+  const result = reviewed(all(before), all(next));
+  if (!result.ok) return result;
+  const after: LayoutAt = { ...result.value, zoning: result.value.zoning[0]!.zoning };
+  return ok(sameValue(before, after) ? before : after);
+}
+
 /** `layout` with new shapes and parts of these shapes, rounded; the fault where one of them is refused. */
 export function withAddition(layout: Layout, { shapes, parts }: Addition): Result<Layout> {
   const read = readLayoutValue({ ...layout, shapes, parts });
@@ -33,5 +42,5 @@ export function withAddition(layout: Layout, { shapes, parts }: Addition): Resul
 }
 
 /** The value of a result, or the layout as it was: for gestures, where a slip of the hand simply does nothing. */
-export const orUnchanged = (layout: Layout, result: Result<Layout>): Layout =>
+export const orUnchanged = <L extends Layout | LayoutAt>(layout: L, result: Result<L>): L =>
   result.ok ? result.value : layout;

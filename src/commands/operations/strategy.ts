@@ -6,7 +6,7 @@ import type {
   DrawnZone,
   Laser,
   LaserId,
-  Layout,
+  LayoutAt,
   Machine,
   Point,
   QuadrantsZoning,
@@ -72,7 +72,7 @@ export const runAngle = (deg: Degrees): Degrees => roundDeg(roundDeg(deg) % 180)
 
 const bandOf = (zoning: Zoning): Mm => ('sharedBand_mm' in zoning ? zoning.sharedBand_mm : 0);
 
-function quadrants({ machine, zoning }: Layout): QuadrantsZoning {
+function quadrants({ machine, zoning }: LayoutAt): QuadrantsZoning {
   const [x, y] = [machine.platform.width_mm / 4, machine.platform.depth_mm / 4];
   const lasers = nearestLasers(machine, [
     [-x, -y],
@@ -84,7 +84,7 @@ function quadrants({ machine, zoning }: Layout): QuadrantsZoning {
 }
 
 /** Strips of equal width, as many as lasers are on (2 to 12). */
-export function equalStrips({ machine, zoning }: Layout, run_deg: Degrees, count?: number): StripsZoning {
+export function equalStrips({ machine, zoning }: LayoutAt, run_deg: Degrees, count?: number): StripsZoning {
   const strips = clamp(count ?? usableLasers(machine).length, FEWEST_STRIPS, MOST_STRIPS);
   return {
     strategy: 'strips',
@@ -96,7 +96,7 @@ export function equalStrips({ machine, zoning }: Layout, run_deg: Degrees, count
 }
 
 /** The zones as they are, each as an outline that can be changed from here on. */
-function asDrawn({ machine, zoning }: Layout): DrawnZone[] {
+function asDrawn({ machine, zoning }: LayoutAt): DrawnZone[] {
   const pointsOf = (ring: Float64Array): Point[] =>
     Array.from({ length: ring.length / 2 }, (_, i) => [roundMm(ring[2 * i]!), roundMm(ring[2 * i + 1]!)]);
   return divide(machine, zoning)
@@ -108,7 +108,7 @@ function asDrawn({ machine, zoning }: Layout): DrawnZone[] {
 }
 
 /** The whole field as one drawn zone of every laser. */
-const wholeDrawn = ({ machine }: Layout): DrawnZone => {
+const wholeDrawn = ({ machine }: LayoutAt): DrawnZone => {
   const [x, y] = [roundMm(machine.platform.width_mm / 2), roundMm(machine.platform.depth_mm / 2)];
   return {
     lasers: machine.lasers.map((laser) => laser.id),
@@ -128,7 +128,7 @@ const wholeDrawn = ({ machine }: Layout): DrawnZone => {
  * The shared band stays; going to drawn zones keeps the zones as outlines. Nothing changes where the plate is divided
  * so already.
  */
-export function setStrategy(layout: Layout, strategy: Strategy, run_deg: Degrees = 90): Layout {
+export function setStrategy(layout: LayoutAt, strategy: Strategy, run_deg: Degrees = 90): LayoutAt {
   const { zoning } = layout;
   const run = runAngle(run_deg);
   if (zoning.strategy === strategy && !(zoning.strategy === 'strips' && zoning.run_deg !== run))

@@ -2,7 +2,7 @@
  * Moving the lines between zones. A line that does not fit the strategy, or has no room, leaves the layout as it is.
  * Platform millimetres; lines ascend along the strips' normal.
  */
-import type { Layout, StripsZoning } from '../../layout/types';
+import type { LayoutAt, StripsZoning } from '../../layout/types';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
 import { stripNormal } from '../../zoning/lines';
@@ -18,7 +18,7 @@ function between(c: Mm, low: Mm, high: Mm): Mm | null {
   return Number.isFinite(c) && least <= most ? roundMm(clamp(c, least, most)) : null;
 }
 
-function setStripLine(layout: Layout, zoning: StripsZoning, index: number, c: Mm): Layout {
+function setStripLine(layout: LayoutAt, zoning: StripsZoning, index: number, c: Mm): LayoutAt {
   if (!(index in zoning.lines_mm)) return layout;
   const half = halfExtent(layout.machine, ...stripNormal(zoning.run_deg));
   const low = Math.max(zoning.lines_mm[index - 1] ?? -half, -half);
@@ -29,7 +29,7 @@ function setStripLine(layout: Layout, zoning: StripsZoning, index: number, c: Mm
 }
 
 /** Puts a zone line at nx·x + ny·y = c, kept on the platform and 1 mm from its neighbours. */
-export function setZoneLine(layout: Layout, key: ZoneLine['key'], c: Mm): Layout {
+export function setZoneLine(layout: LayoutAt, key: ZoneLine['key'], c: Mm): LayoutAt {
   const { zoning, machine } = layout;
   if (key.kind === 'strip')
     return zoning.strategy === 'strips' ? setStripLine(layout, zoning, key.index, c) : layout;

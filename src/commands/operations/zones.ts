@@ -2,18 +2,18 @@
  * Changing the zones of the chosen strategy: strips, shared band, lasers, drawn outlines. An operation that does not
  * fit the strategy returns the layout itself. Platform millimetres; lines ascend along the strips' normal.
  */
-import type { DrawnZone, LaserId, Layout, LayoutRing, StripsZoning } from '../../layout/types';
+import type { DrawnZone, LaserId, LayoutAt, LayoutRing, StripsZoning } from '../../layout/types';
 import { COORDINATE_LIMIT_mm } from '../../layout/limits';
 import type { Degrees, Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
 import { stripNormal } from '../../zoning/lines';
 import { clamp, halfExtent, roundRing, withZoning } from './edit';
-import { orUnchanged, reviewed } from './review';
+import { orUnchanged, reviewedAt } from './review';
 import { equalLines, equalStrips, FEWEST_STRIPS, lasersAlong, MOST_STRIPS, runAngle } from './strategy';
 import { NARROWEST_ZONE_MM } from './zoneLines';
 
 /** Strips of equal width, `count` of them (2 to 12). */
-export function setStripCount(layout: Layout, count: number): Layout {
+export function setStripCount(layout: LayoutAt, count: number): LayoutAt {
   const { zoning } = layout;
   const sane = Number.isInteger(count) && count >= FEWEST_STRIPS && count <= MOST_STRIPS;
   if (zoning.strategy !== 'strips' || !sane || zoning.lasers.length === count) return layout;
@@ -21,7 +21,7 @@ export function setStripCount(layout: Layout, count: number): Layout {
 }
 
 /** Borders of all strips, the platform's edges included. */
-function stripBorders(layout: Layout, zoning: StripsZoning): Mm[] {
+function stripBorders(layout: LayoutAt, zoning: StripsZoning): Mm[] {
   const half = halfExtent(layout.machine, ...stripNormal(zoning.run_deg));
   return [-half, ...zoning.lines_mm.map((c) => clamp(c, -half, half)), half];
 }
@@ -29,7 +29,7 @@ function stripBorders(layout: Layout, zoning: StripsZoning): Mm[] {
 const widthsOf = (borders: readonly Mm[]): Mm[] => borders.slice(1).map((b, i) => b - borders[i]!);
 
 /** Cuts a strip in the middle (the widest where none is named) and gives the new half to the laser used least. */
-export function addStrip(layout: Layout, index?: number): Layout {
+export function addStrip(layout: LayoutAt, index?: number): LayoutAt {
   const { zoning, machine } = layout;
   if (zoning.strategy !== 'strips' || zoning.lasers.length >= MOST_STRIPS) return layout;
   const borders = stripBorders(layout, zoning);
@@ -48,7 +48,7 @@ export function addStrip(layout: Layout, index?: number): Layout {
 }
 
 /** Takes a strip away (the narrowest where none is named); its ground goes to the narrower neighbour. */
-export function removeStrip(layout: Layout, index?: number): Layout {
+export function removeStrip(layout: LayoutAt, index?: number): LayoutAt {
   const { zoning } = layout;
   if (zoning.strategy !== 'strips' || zoning.lasers.length <= FEWEST_STRIPS) return layout;
   const widths = widthsOf(stripBorders(layout, zoning));
@@ -63,7 +63,7 @@ export function removeStrip(layout: Layout, index?: number): Layout {
 }
 
 /** Turns the strips; lines keep their share of the platform. Equal strips stay equal. */
-export function setStripDirection(layout: Layout, run_deg: Degrees): Layout {
+export function setStripDirection(layout: LayoutAt, run_deg: Degrees): LayoutAt {
   const { zoning, machine } = layout;
   if (zoning.strategy !== 'strips' || !Number.isFinite(run_deg)) return layout;
   const run = runAngle(run_deg);
@@ -79,7 +79,7 @@ export function setStripDirection(layout: Layout, run_deg: Degrees): Layout {
 }
 
 /** Width of the shared band: 0 to the platform's longer side. */
-export function setSharedBand(layout: Layout, width_mm: Mm): Layout {
+export function setSharedBand(layout: LayoutAt, width_mm: Mm): LayoutAt {
   const { zoning } = layout;
   const { platform } = layout.machine;
   if (!('sharedBand_mm' in zoning) || !Number.isFinite(width_mm)) return layout;
@@ -88,7 +88,7 @@ export function setSharedBand(layout: Layout, width_mm: Mm): Layout {
 }
 
 /** Gives a zone to lasers: one for quadrants and strips (the first named), one or more for a drawn zone. */
-export function setZoneLasers(layout: Layout, index: number, ids: readonly LaserId[]): Layout {
+export function setZoneLasers(layout: LayoutAt, index: number, ids: readonly LaserId[]): LayoutAt {
   const { zoning, machine } = layout;
   const known = machine.lasers.map((laser) => laser.id).filter((id) => ids.includes(id));
   if (known.length === 0 || zoning.strategy === 'wholeField') return layout;
@@ -107,28 +107,28 @@ export function setZoneLasers(layout: Layout, index: number, ids: readonly Laser
  * unite with it, and it would change nothing. The layout itself where an outline encloses nothing.
  */
 export function addDrawnZone(
-  layout: Layout,
+  layout: LayoutAt,
   rings: readonly LayoutRing[],
   lasers: readonly LaserId[],
-): Layout {
+): LayoutAt {
   const known = lasers.filter((id) => layout.machine.lasers.some((laser) => laser.id === id));
   if (known.length === 0 || rings.length === 0) return layout;
   const zone: DrawnZone = { lasers: [...new Set(known)], rings: rings.map(roundRing) };
   const zones = layout.zoning.strategy === 'drawn' ? layout.zoning.zones : [];
   const next = withZoning(layout, { strategy: 'drawn', zones: [...zones, zone] });
-  return orUnchanged(layout, reviewed(layout, next));
+  return orUnchanged(layout, reviewedAt(layout, next));
 }
 
 /** Gives a drawn zone another outline. */
-export function setDrawnZone(layout: Layout, index: number, rings: readonly LayoutRing[]): Layout {
+export function setDrawnZone(layout: LayoutAt, index: number, rings: readonly LayoutRing[]): LayoutAt {
   const { zoning } = layout;
   if (zoning.strategy !== 'drawn' || !zoning.zones[index] || rings.length === 0) return layout;
   const zone = { ...zoning.zones[index], rings: rings.map(roundRing) };
   const next = withZoning(layout, { ...zoning, zones: zoning.zones.with(index, zone) });
-  return orUnchanged(layout, reviewed(layout, next));
+  return orUnchanged(layout, reviewedAt(layout, next));
 }
 
-export function removeDrawnZone(layout: Layout, index: number): Layout {
+export function removeDrawnZone(layout: LayoutAt, index: number): LayoutAt {
   const { zoning } = layout;
   if (zoning.strategy !== 'drawn' || !(index in zoning.zones)) return layout;
   return withZoning(layout, { ...zoning, zones: zoning.zones.toSpliced(index, 1) });

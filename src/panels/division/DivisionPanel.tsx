@@ -3,6 +3,7 @@
  */
 import { useBench } from '../../canvas/bench';
 import { setAllocation } from '../../commands/operations';
+import { plateShown } from '../../store/shown';
 import { Block } from '../controls/Block';
 import { SegmentedField } from '../controls/Segmented';
 import { useEdit } from '../useEdit';
@@ -11,7 +12,7 @@ import { ZoneLaserFields } from './ZoneLaserFields';
 
 export function DivisionPanel() {
   const edit = useEdit();
-  const zoning = useBench((state) => state.layout.zoning);
+  const zoning = useBench((state) => plateShown(state).zoning);
   const platform = useBench((state) => state.layout.machine.platform);
   const allocation = useBench((state) => state.layout.allocation);
   return (

@@ -17,7 +17,7 @@ import type { DrawnZone, LaserId, LayoutRing, Outline, Point } from '../../layou
 import { LengthField } from '../controls/fields';
 import { Swatch } from '../controls/Swatch';
 import { RingFields } from '../machine/RingFields';
-import { useEdit } from '../useEdit';
+import { useEdit, useOnShown } from '../useEdit';
 
 /** Outlines with more corners than this are shaped on the plan or in a file. */
 const MOST_CORNERS = 24;
@@ -29,6 +29,7 @@ interface ZoneProps {
 
 function CornerFields({ outline, place }: { readonly outline: Outline; readonly place: ZoneCorner }) {
   const edit = useEdit();
+  const onShown = useOnShown();
   const [x, y] = outline[place.corner]!;
   const name = `corner ${place.corner + 1}`;
   const next = outline[(place.corner + 1) % outline.length]!;
@@ -38,7 +39,9 @@ function CornerFields({ outline, place }: { readonly outline: Outline; readonly 
       what={`${name} ${axis}`}
       value={value}
       testId={`zone-${place.ring}-${place.corner}-${axis}`}
-      recipe={(layout, typed) => moveZoneCorners(layout, cornersTogether(layout, place), to(typed))}
+      recipe={onShown((plate, typed: number) =>
+        moveZoneCorners(plate, cornersTogether(plate, place), to(typed)),
+      )}
     />
   );
   return (
@@ -53,8 +56,9 @@ function CornerFields({ outline, place }: { readonly outline: Outline; readonly 
         title={`A new corner after ${name}`}
         aria-label={`A new corner after ${name}`}
         onClick={() =>
-          edit.press('add a corner', (layout) =>
-            addZoneCorner(layout, place, [(x + next[0]) / 2, (y + next[1]) / 2]),
+          edit.press(
+            'add a corner',
+            onShown((plate) => addZoneCorner(plate, place, [(x + next[0]) / 2, (y + next[1]) / 2])),
           )
         }
       >
@@ -67,7 +71,12 @@ function CornerFields({ outline, place }: { readonly outline: Outline; readonly 
         title={`Remove ${name}`}
         aria-label={`Remove ${name}`}
         disabled={outline.length <= 3}
-        onClick={() => edit.press('remove a corner', (layout) => removeZoneCorner(layout, place))}
+        onClick={() =>
+          edit.press(
+            'remove a corner',
+            onShown((plate) => removeZoneCorner(plate, place)),
+          )
+        }
       >
         ×
       </button>
@@ -76,12 +85,15 @@ function CornerFields({ outline, place }: { readonly outline: Outline; readonly 
 }
 
 function OutlineFields({ ring, zone, place }: OutlineProps) {
+  const onShown = useOnShown();
   if ('circle_mm' in ring)
     return (
       <RingFields
         name="zone"
         ring={ring}
-        recipe={(layout, next) => setDrawnZone(layout, place.zone, zone.rings.with(place.ring, next))}
+        recipe={onShown((plate, next: LayoutRing) =>
+          setDrawnZone(plate, place.zone, zone.rings.with(place.ring, next)),
+        )}
       />
     );
   if (ring.length > MOST_CORNERS)
@@ -98,12 +110,16 @@ interface OutlineProps {
 
 function ZoneLasers({ zone, index }: ZoneProps) {
   const edit = useEdit();
+  const onShown = useOnShown();
   const lasers = useBench((state) => state.layout.machine.lasers);
   const toggle = (id: LaserId): void => {
     const next = zone.lasers.includes(id)
       ? zone.lasers.filter((other) => other !== id)
       : [...zone.lasers, id];
-    edit.press('lasers of a zone', (layout) => setZoneLasers(layout, index, next));
+    edit.press(
+      'lasers of a zone',
+      onShown((plate) => setZoneLasers(plate, index, next)),
+    );
   };
   return (
     <fieldset className="row" aria-label={`Lasers of zone ${index + 1}`}>
@@ -126,6 +142,7 @@ function ZoneLasers({ zone, index }: ZoneProps) {
 function DrawnZoneRow({ zone, index }: ZoneProps) {
   const bench = useWorkbench();
   const edit = useEdit();
+  const onShown = useOnShown();
   const chosen = useBench((state) => state.view.activeZone === index);
   return (
     <li className="drawn-zone" data-chosen={chosen || undefined}>
@@ -144,7 +161,12 @@ function DrawnZoneRow({ zone, index }: ZoneProps) {
         className="button"
         data-bare
         aria-label={`Remove zone ${index + 1}`}
-        onClick={() => edit.press('remove a zone', (layout) => removeDrawnZone(layout, index))}
+        onClick={() =>
+          edit.press(
+            'remove a zone',
+            onShown((plate) => removeDrawnZone(plate, index)),
+          )
+        }
       >
         ×
       </button>

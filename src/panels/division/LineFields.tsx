@@ -16,7 +16,7 @@ import type { Platform, QuadrantsZoning, StripsZoning } from '../../layout/types
 import { formatMm } from '../../units/format';
 import { AngleField, LengthField, NumberField } from '../controls/fields';
 import { SliderLine } from '../controls/SliderLine';
-import { useEdit } from '../useEdit';
+import { useEdit, useOnShown } from '../useEdit';
 import { crossingLimits, stripLineLimits } from './lineLimits';
 
 interface CrossingProps {
@@ -25,6 +25,7 @@ interface CrossingProps {
 }
 
 export function CrossingFields({ zoning, platform }: CrossingProps) {
+  const onShown = useOnShown();
   const [x, y] = zoning.at_mm;
   return (
     <>
@@ -33,14 +34,14 @@ export function CrossingFields({ zoning, platform }: CrossingProps) {
         value={x}
         {...crossingLimits(platform, 'x')}
         testId="crossing-x"
-        recipe={(layout, c) => setZoneLine(layout, { kind: 'quadrantX' }, c)}
+        recipe={onShown((plate, c: number) => setZoneLine(plate, { kind: 'quadrantX' }, c))}
       />
       <LengthField
         label="crossing y"
         value={y}
         {...crossingLimits(platform, 'y')}
         testId="crossing-y"
-        recipe={(layout, c) => setZoneLine(layout, { kind: 'quadrantY' }, c)}
+        recipe={onShown((plate, c: number) => setZoneLine(plate, { kind: 'quadrantY' }, c))}
       />
     </>
   );
@@ -48,13 +49,19 @@ export function CrossingFields({ zoning, platform }: CrossingProps) {
 
 function StripButtons({ count }: { readonly count: number }) {
   const edit = useEdit();
+  const onShown = useOnShown();
   return (
     <div className="row">
       <button
         type="button"
         className="button"
         disabled={count >= MOST_STRIPS}
-        onClick={() => edit.press('add a strip', (layout) => addStrip(layout))}
+        onClick={() =>
+          edit.press(
+            'add a strip',
+            onShown((plate) => addStrip(plate)),
+          )
+        }
       >
         Cut the widest
       </button>
@@ -62,7 +69,12 @@ function StripButtons({ count }: { readonly count: number }) {
         type="button"
         className="button"
         disabled={count <= FEWEST_STRIPS}
-        onClick={() => edit.press('remove a strip', (layout) => removeStrip(layout))}
+        onClick={() =>
+          edit.press(
+            'remove a strip',
+            onShown((plate) => removeStrip(plate)),
+          )
+        }
       >
         Merge the narrowest
       </button>
@@ -76,6 +88,7 @@ interface StripProps {
 }
 
 export function StripFields({ zoning, platform }: StripProps) {
+  const onShown = useOnShown();
   const axis = zoning.run_deg === 90 ? 'x' : zoning.run_deg === 0 ? 'y' : 'line';
   return (
     <>
@@ -86,7 +99,7 @@ export function StripFields({ zoning, platform }: StripProps) {
         max={MOST_STRIPS}
         whole
         testId="strip-count"
-        recipe={setStripCount}
+        recipe={onShown(setStripCount)}
       />
       <AngleField
         label="strips run along"
@@ -94,7 +107,7 @@ export function StripFields({ zoning, platform }: StripProps) {
         step={5}
         testId="strip-direction"
         hint="90°: side by side in x; 0°: front to back in y"
-        recipe={setStripDirection}
+        recipe={onShown(setStripDirection)}
       />
       {zoning.lines_mm.map((c, index) => (
         <LengthField
@@ -103,7 +116,7 @@ export function StripFields({ zoning, platform }: StripProps) {
           value={c}
           {...stripLineLimits(platform, zoning, index)}
           testId={`strip-line-${index}`}
-          recipe={(layout, value) => setZoneLine(layout, { kind: 'strip', index }, value)}
+          recipe={onShown((plate, value: number) => setZoneLine(plate, { kind: 'strip', index }, value))}
         />
       ))}
       <StripButtons count={zoning.lasers.length} />
@@ -118,6 +131,7 @@ interface BandProps {
 
 export function SharedBandFields({ width_mm, platform }: BandProps) {
   const edit = useEdit();
+  const onShown = useOnShown();
   const most = Math.max(platform.width_mm, platform.depth_mm);
   return (
     <>
@@ -128,7 +142,7 @@ export function SharedBandFields({ width_mm, platform }: BandProps) {
         max={most}
         step={5}
         testId="shared-band"
-        recipe={setSharedBand}
+        recipe={onShown(setSharedBand)}
       />
       <SliderLine
         label="Width of the shared band"
@@ -139,7 +153,12 @@ export function SharedBandFields({ width_mm, platform }: BandProps) {
         valueText={formatMm(width_mm)}
         testId="shared-band-slider"
         onHold={edit.hold('shared band')}
-        onChange={(value) => edit.press('shared band', (layout) => setSharedBand(layout, value))}
+        onChange={(value) =>
+          edit.press(
+            'shared band',
+            onShown((plate) => setSharedBand(plate, value)),
+          )
+        }
       />
       <p className="hint">The strip that either of two neighbours may take; its load counts once.</p>
     </>

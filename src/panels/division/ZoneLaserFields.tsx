@@ -5,13 +5,14 @@ import { useBench } from '../../canvas/bench';
 import { setZoneLasers } from '../../commands/operations';
 import type { LaserId, Zoning } from '../../layout/types';
 import { Choice } from '../controls/Choice';
-import { useEdit } from '../useEdit';
+import { useEdit, useOnShown } from '../useEdit';
 import { DrawnZones } from './DrawnZones';
 
 const QUADRANT_NAMES = ['front left', 'front right', 'rear left', 'rear right'] as const;
 
 function SingleLasers({ lasers, named }: { readonly lasers: readonly LaserId[]; readonly named: boolean }) {
   const edit = useEdit();
+  const onShown = useOnShown();
   const known = useBench((state) => state.layout.machine.lasers);
   return lasers.map((laser, index) => (
     <Choice
@@ -20,7 +21,12 @@ function SingleLasers({ lasers, named }: { readonly lasers: readonly LaserId[]; 
       value={laser}
       testId={`zone-laser-${index}`}
       options={known.map(({ id, on }) => ({ value: id, label: on ? id : `${id} (off)` }))}
-      onChoose={(id) => edit.press('lasers of a zone', (layout) => setZoneLasers(layout, index, [id]))}
+      onChoose={(id) =>
+        edit.press(
+          'lasers of a zone',
+          onShown((plate) => setZoneLasers(plate, index, [id])),
+        )
+      }
     />
   ));
 }

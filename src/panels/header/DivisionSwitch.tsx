@@ -4,6 +4,7 @@
 import { useBench } from '../../canvas/bench';
 import { command } from '../../commands/index';
 import type { Zoning } from '../../layout/types';
+import { plateShown } from '../../store/shown';
 import { Segmented } from '../controls/Segmented';
 import { DivisionIcon, DIVISIONS } from '../division/icons';
 import type { DivisionChoice } from '../division/icons';
@@ -40,7 +41,7 @@ const OPTIONS = DIVISIONS.map(({ choice, label }) => {
 });
 
 export function DivisionSwitch() {
-  const choice = useBench((state) => choiceOf(state.layout.zoning));
+  const choice = useBench((state) => choiceOf(plateShown(state).zoning));
   const commands = {
     quadrants: useCommand(COMMAND_OF.quadrants),
     'strips-x': useCommand(COMMAND_OF['strips-x']),

@@ -1,0 +1,184 @@
+/**
+ * All layers of a build, grouped where nothing changes: layout → every stretch with its figures, the build, the problems.
+ * It goes stretch by stretch, so that who runs it may pause, tell how far it is, or drop it for a newer request. What
+ * did not change since the last run is taken over by object identity. Millimetres, seconds.
+ */
+import { allocate, type LayerPart, type Rule } from '../allocation/allocate';
+import type { RealiseContext } from '../allocation/realise';
+import type { DividedSection } from '../exposure/types';
+import type { Layout } from '../layout/types';
+import { buildFigures } from './buildFigures';
+import { checkPlate } from './checks';
+import { divisionFaults } from './faults';
+import { layerRanges, type LayerRange } from './layers';
+import { layerFigures, modelOf } from './layerFigures';
+import { sectionsIn, type Plate } from './plate';
+import { rulesOf, type PartSections, type Rules } from './rules';
+import type { LayerFigures, LayerTotals, Problem, Stretch, WholeHeight } from './types';
+
+/** One stretch set up for allocation. */
+interface Asked {
+  readonly context: RealiseContext;
+  readonly layout: Layout;
+  readonly layer: number;
+  readonly parts: readonly LayerPart[];
+  readonly indices: readonly number[];
+}
+interface Known<F> extends Asked {
+  readonly figures: F;
+}
+
+const samePart = (a: LayerPart, b: LayerPart): boolean =>
+  a.id === b.id && a.section === b.section && a.timeFactor === b.timeFactor && sameRule(a.rule, b.rule);
+
+function sameRule(a: Rule, b: Rule): boolean {
+  if (a.kind === 'whole' && b.kind === 'whole') return a.laser === b.laser && a.holders === b.holders;
+  return a.kind === 'free' && b.kind === 'free';
+}
+
+const sameQuestion = (old: Asked, now: Asked): boolean =>
+  old.layout.machine === now.layout.machine &&
+  old.layout.process === now.layout.process &&
+  old.context.division === now.context.division &&
+  old.context.limits === now.context.limits &&
+  old.parts.length === now.parts.length &&
+  old.parts.every((part, i) => samePart(part, now.parts[i]) && old.indices[i] === now.indices[i]);
+
+function ask(
+  plate: Plate,
+  range: LayerRange,
+  sections: readonly (DividedSection | null)[],
+  rules: Rules,
+): Asked {
+  const { layout } = plate;
+  const indices = layout.parts.flatMap((_, p) => (sections[p] ? [p] : []));
+  const parts = indices.map((p): LayerPart => {
+    const { id, timeFactor } = layout.parts[p];
+    return { id, timeFactor, section: sections[p]!, rule: rules.rules[p] };
+  });
+  return { context: plate.contexts[range.step], layout, layer: range.firstLayer, parts, indices };
+}
+
+function answer({ layout, context, layer, parts, indices }: Asked): LayerFigures {
+  return layerFigures({
+    machine: layout.machine,
+    process: layout.process,
+    on: context.division.on,
+    layer,
+    parts: parts.map((part, i) => ({ index: indices[i], section: part.section })),
+    allocation: allocate(context, parts),
+  });
+}
+
+/** The figures of one range of layers, without the rest of the height. */
+export const figuresIn = (plate: Plate, range: LayerRange, rules: Rules): LayerFigures =>
+  answer(ask(plate, range, sectionsIn(plate, range), rules));
+
+/** The rules that one range of layers alone would give; what keeps its laser over the height may get another one. */
+export function rulesIn(plate: Plate, range: LayerRange): Rules {
+  const sections = sectionsIn(plate, range).map((section) => [section]);
+  return rulesOf(plate.layout, plate.divisions[0], sections, [1], modelOf(plate.layout.process));
+}
+
+/** Numbers only. */
+export function totalsOf(figures: LayerFigures): LayerTotals {
+  const { layer, height_mm, lasers, cutParts, seamLength_mm, sectionArea_mm2, unassigned_mm2 } = figures;
+  const { doubleExposed_mm2, exposure_s, recoat_s, wait_s, time_s, imbalanceTime_pct } = figures;
+  const { imbalanceArea_pct, bestPossible_s, bestSetBy, costOfCutting_s, fewestCutsProven } = figures;
+  return {
+    layer,
+    height_mm,
+    lasers,
+    cutParts,
+    seamLength_mm,
+    sectionArea_mm2,
+    unassigned_mm2,
+    doubleExposed_mm2,
+    exposure_s,
+    recoat_s,
+    wait_s,
+    time_s,
+    imbalanceTime_pct,
+    imbalanceArea_pct,
+    bestPossible_s,
+    bestSetBy,
+    costOfCutting_s,
+    fewestCutsProven,
+  };
+}
+
+export interface Found {
+  readonly problems: readonly Problem[];
+  readonly checks: number;
+}
+/** The whole height, the rules it was computed with, and its problems when asked for. */
+export interface Stack<F extends LayerTotals> extends Omit<WholeHeight<F>, 'problems' | 'checks'> {
+  readonly rules: Rules;
+  find(): Found;
+}
+
+/** What blocks hand-over first, then the rest; each in the order of the parts. */
+function findProblems(plate: Plate, sections: readonly PartSections[], rules: Rules): Found {
+  const { layout, placed, divisions } = plate;
+  const faults = divisionFaults(layout, divisions[0], placed, sections, rules.heldByNoZone);
+  const standing = checkPlate(layout, placed);
+  const all = [...faults.problems, ...standing.problems];
+  return {
+    problems: [...all.filter((p) => p.blocks), ...all.filter((p) => !p.blocks)],
+    checks: faults.checks + standing.checks,
+  };
+}
+
+const stretchOf = <F extends LayerTotals>(range: LayerRange, t: number, figures: F): Stretch<F> => ({
+  firstLayer: range.firstLayer,
+  lastLayer: range.lastLayer,
+  from_mm: (range.firstLayer - 1) * t,
+  to_mm: range.lastLayer * t,
+  figures,
+});
+
+/** Share of the work that dividing the sections takes, for telling how far it is. */
+const DIVIDING = 0.5;
+
+/** Computes stacks one after the other and remembers the last one's stretches. */
+export class Stacks<F extends LayerTotals> {
+  private known = new Map<number, Known<F>>();
+  /** @param finish what is kept of a layer's figures */
+  constructor(private readonly finish: (figures: LayerFigures) => F) {}
+
+  private figuresOf(asked: Asked): F {
+    const old = this.known.get(asked.layer);
+    const figures = old && sameQuestion(old, asked) ? old.figures : this.finish(answer(asked));
+    this.known.set(asked.layer, { ...asked, figures });
+    return figures;
+  }
+
+  /** Yields how far it is, 0 to 1, after every range of layers. Dropped at any of them, it leaves only what holds. */
+  *run(plate: Plate): Generator<number, Stack<F>> {
+    const { layout } = plate;
+    const t = layout.process.layer_mm;
+    const ranges = layerRanges(plate.placed, layout.zoning, t);
+    const sections: (DividedSection | null)[][] = [];
+    for (const range of ranges) {
+      sections.push(sectionsIn(plate, range));
+      yield (DIVIDING * sections.length) / ranges.length;
+    }
+    const byPart = layout.parts.map((_, p) => sections.map((inRange) => inRange[p]));
+    const layers = ranges.map((range) => range.lastLayer - range.firstLayer + 1);
+    const rules = rulesOf(layout, plate.divisions[0], byPart, layers, modelOf(layout.process));
+    const stretches: Stretch<F>[] = [];
+    for (const [r, range] of ranges.entries()) {
+      stretches.push(stretchOf(range, t, this.figuresOf(ask(plate, range, sections[r], rules))));
+      yield DIVIDING + ((1 - DIVIDING) * stretches.length) / ranges.length;
+    }
+    this.forget(ranges);
+    const build = buildFigures(layout, stretches, plate.height_mm, rules.proven);
+    let found: Found | null = null;
+    return { stretches, build, rules, find: () => (found ??= findProblems(plate, byPart, rules)) };
+  }
+
+  private forget(ranges: readonly LayerRange[]): void {
+    const now = new Set(ranges.map((range) => range.firstLayer));
+    for (const layer of this.known.keys()) if (!now.has(layer)) this.known.delete(layer);
+  }
+}
