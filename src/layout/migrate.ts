@@ -10,9 +10,9 @@ export type JsonObject = Readonly<Record<string, unknown>>;
 export type Migration = (older: JsonObject) => JsonObject;
 
 /** Version 2 divides the platform by height and knows a schedule: one division from the platform up, no schedule. */
-const divisionFromThePlatformUp: Migration = ({ zoning, ...rest }) => ({
-  ...rest,
-  zoning: [{ from_mm: 0, zoning }],
+const divisionFromThePlatformUp: Migration = (older) => ({
+  ...older,
+  zoning: [{ from_mm: 0, zoning: older['zoning'] }],
   schedule: null,
 });
 

@@ -208,25 +208,30 @@ const schedule = v.strictObject(
   object,
 );
 
-const common = {
-  format: v.literal(FORMAT, `"${FORMAT}"`),
+const format = v.literal(FORMAT, `"${FORMAT}"`);
+/** In the order in which files are written. */
+const plate = {
   name,
   note: v.optional(note, ''),
   machine,
   process,
   shapes: v.record(id, shape, object),
   parts: list(part, MOST_PARTS, 'parts'),
-  allocation: choice(['balanced', 'wholeParts']),
-  limits: v.optional(limits, {}),
 };
+const rules = { allocation: choice(['balanced', 'wholeParts']), limits: v.optional(limits, {}) };
 /** A layout file of version 1: one division for all heights, no schedule. */
-export const layoutSchema1 = v.strictObject({ ...common, version: v.literal(1, '1'), zoning }, object);
+export const layoutSchema1 = v.strictObject(
+  { format, version: v.literal(1, '1'), ...plate, zoning, ...rules },
+  object,
+);
 /** A layout file of version 2: divisions over height, and a schedule where one is known. */
 export const layoutSchema2 = v.strictObject(
   {
-    ...common,
+    format,
     version: v.literal(2, '2'),
+    ...plate,
     zoning: zoningSteps,
+    ...rules,
     schedule: v.optional(v.nullable(schedule), null),
   },
   object,

@@ -42,9 +42,9 @@ function pretty(value: unknown, indent: string): string {
  * checksum stays what it was; else version 2.
  */
 export function fileForm(layout: Layout): Layout1 | Layout {
-  const { schedule, zoning, ...rest } = layout;
-  if (schedule !== null || zoning.length > 1) return layout;
-  return { ...rest, version: 1, zoning: zoning[0]!.zoning };
+  const { schedule, ...rest } = layout;
+  if (schedule !== null || rest.zoning.length > 1) return layout;
+  return { ...rest, version: 1, zoning: rest.zoning[0]!.zoning };
 }
 
 /** The layout as JSON text that ends in a newline. */
