@@ -7,6 +7,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyse, figuresAt } from '../../src/build/analyse';
 import type { Seam } from '../../src/build/types';
+import { layoutAt } from '../../src/layout/steps';
 import type { Layout } from '../../src/layout/types';
 import { plate, QUADRANTS, rect, standing } from '../support/plates';
 import { layouts, quadrants, runs, strips } from '../support/random';
@@ -16,7 +17,8 @@ const TIMEOUT = { timeout: 60_000 };
 type Line = readonly [nx: number, ny: number, c: number];
 
 /** Where the set of lasers changes: every zone line ± half the shared band. */
-function borderLines({ zoning }: Layout): Line[] {
+function borderLines(layout: Layout): Line[] {
+  const { zoning } = layoutAt(layout, 0);
   if (zoning.strategy !== 'quadrants' && zoning.strategy !== 'strips') return [];
   const half = zoning.sharedBand_mm / 2;
   const lines: Line[] =
@@ -62,7 +64,7 @@ describe('new cuts', () => {
       let found = 0;
       fc.assert(
         fc.property(layouts({ zoning: zonings[name], spread: 110 }), (layout) => {
-          const { zoning } = layout;
+          const { zoning } = layoutAt(layout, 0);
           const [nx, ny] = zoning.strategy === 'strips' ? stripNormal(zoning.run_deg) : [1, 0];
           for (const { figures } of analyse(layout).stretches)
             for (const seam of figures.seams)
@@ -154,7 +156,7 @@ describe('crumbs', () => {
       const limits = { crumbArea_mm2: 20, crumbWidth_mm: 4 };
       fc.assert(
         fc.property(layouts({ zoning: zonings[name], spread: 110, limits, parts: 3 }), (layout) => {
-          const { zoning } = layout;
+          const { zoning } = layoutAt(layout, 0);
           const normal = zoning.strategy === 'strips' ? stripNormal(zoning.run_deg) : ([1, 0] as const);
           const borders = borderLines(layout).map(([, , c]) => c);
           for (const { figures } of analyse(layout).stretches) {

@@ -30,7 +30,7 @@ describe('a laser that is off', () => {
     expect(layer.lasers[3]).toMatchObject({ on: false, load_s: 0, idle_s: 0, pieces: 0, outline_mm: 0 });
     // Borders to unassigned area are neither seam nor contour: 40 mm of L2's and L3's edges end there.
     expect(layer.seamLength_mm).toBe(30 + 40);
-    expect(coverage(analysis.division)).toEqual({ covered: 0.75, twice: 0 });
+    expect(coverage(analysis.divisions[0])).toEqual({ covered: 0.75, twice: 0 });
   });
   it('is no part of the mean that imbalance compares with', () => {
     expect(figuresAt(off(QUADRANTS), 0).imbalanceArea_pct).toBeCloseTo(0, 9);

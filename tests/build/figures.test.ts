@@ -37,7 +37,10 @@ const sum = (values: readonly number[]): number => values.reduce((all, value) =>
 it('the books are in order in every layer, and cells lie side by side', TIMEOUT, () => {
   fc.assert(
     fc.property(any, (layout) => {
-      const { stretches, division } = analyse(layout);
+      const {
+        stretches,
+        divisions: [division],
+      } = analyse(layout);
       for (const { figures } of stretches) {
         expect(books(figures).error).toBeLessThan(1e-6);
         expect(layerFault(figures, division)).toBeNull();

@@ -7,7 +7,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import { downwindPlumes } from '../../src/build/downwind';
-import type { Analysis } from '../../src/build/types';
+import type { Analysis, LayerFigures } from '../../src/build/types';
 import type { Layout } from '../../src/layout/types';
 import { layouts, mm, runs } from '../support/random';
 
@@ -72,7 +72,7 @@ const edit = (other: Layout): fc.Arbitrary<Edit> =>
   );
 
 /** All that anyone may read, outlines included. */
-const readOut = (analysis: Analysis): unknown => ({
+const readOut = (analysis: Analysis<LayerFigures>): unknown => ({
   build: analysis.build,
   problems: analysis.problems,
   stretches: analysis.stretches.map(({ figures, ...range }) => ({

@@ -6,6 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import type { LayerFigures } from '../../src/build/types';
+import { layoutAt } from '../../src/layout/steps';
 import type { Layout, LayoutRing, Zoning } from '../../src/layout/types';
 import { layouts, mm, runs } from '../support/random';
 
@@ -16,6 +17,10 @@ const moveRing = (ring: LayoutRing, move: Move): LayoutRing => {
   if ('circle_mm' in ring) throw new Error('circles are not expected here');
   return ring.map(([x, y]) => move(x, y));
 };
+
+/** One division for all heights. */
+const fromPlatform = (zoning: Zoning): Layout['zoning'] => [{ from_mm: 0, zoning }];
+const zoningOf = (layout: Layout): Zoning => layoutAt(layout, 0).zoning;
 
 /** Machine and parts moved; parts turn by `turn`, shapes stay. */
 function moved(layout: Layout, move: Move, turn: number, zoning: Zoning): Layout {
@@ -34,7 +39,7 @@ function moved(layout: Layout, move: Move, turn: number, zoning: Zoning): Layout
       at_mm: move(...part.at_mm),
       turn_deg: (part.turn_deg + turn) % 360,
     })),
-    zoning,
+    zoning: fromPlatform(zoning),
   };
 }
 
@@ -100,12 +105,12 @@ function compare(before: Layout, after: Layout, same: Same, relative?: number): 
 describe('a quarter turn of plate, zones, reach and flow', () => {
   it('changes nothing for any laser where zones do not overlap', TIMEOUT, () => {
     const turn = (layout: Layout): void =>
-      compare(layout, moved(layout, quarter, 90, turnedZoning(layout.zoning)), sameLasers);
+      compare(layout, moved(layout, quarter, 90, turnedZoning(zoningOf(layout))), sameLasers);
     fc.assert(fc.property(layouts(), turn), runs(60));
   });
   it('changes nothing in what is possible where they do', TIMEOUT, () => {
     const turn = (layout: Layout): void =>
-      compare(layout, moved(layout, quarter, 90, turnedZoning(layout.zoning)), samePossible, GRID);
+      compare(layout, moved(layout, quarter, 90, turnedZoning(zoningOf(layout))), samePossible, GRID);
     fc.assert(fc.property(layouts({ bands: true, faults: true, reach: false }), turn), runs(60));
   });
 });
@@ -113,7 +118,7 @@ describe('a quarter turn of plate, zones, reach and flow', () => {
 describe('a mirror', () => {
   const mirror: Move = (x, y) => [0 - x, y];
   const mirrored = (layout: Layout): Layout => {
-    const { zoning } = layout;
+    const zoning = zoningOf(layout);
     const shapes = Object.fromEntries(
       Object.entries(layout.shapes).map(([id, shape]) => [
         id,
@@ -127,12 +132,17 @@ describe('a mirror', () => {
     return {
       ...other,
       parts,
-      zoning: { ...zoning, at_mm: mirror(...zoning.at_mm), lasers: [fr, fl, rr, rl] },
+      zoning: fromPlatform({ ...zoning, at_mm: mirror(...zoning.at_mm), lasers: [fr, fl, rr, rl] }),
     };
   };
   const inQuadrants = (layout: Layout, sharedBand_mm: number): Layout => ({
     ...layout,
-    zoning: { strategy: 'quadrants', at_mm: [12.5, -20.25], sharedBand_mm, lasers: ['L1', 'L2', 'L3', 'L4'] },
+    zoning: fromPlatform({
+      strategy: 'quadrants',
+      at_mm: [12.5, -20.25],
+      sharedBand_mm,
+      lasers: ['L1', 'L2', 'L3', 'L4'],
+    }),
   });
   it('left and right trade places, no figure changes', TIMEOUT, () => {
     fc.assert(
@@ -159,13 +169,13 @@ describe('a shift of parts and zones', () => {
     const onPlate = layouts({ spread: 40 });
     fc.assert(
       fc.property(onPlate, mm(-10, 10), mm(-10, 10), (random, dx, dy) => {
-        const { zoning: z } = random;
+        const z = zoningOf(random);
         const shift: Move = (x, y) => [x + dx, y + dy];
         // Lines of turned strips would have to move by parts of a micrometre, which layouts do not hold.
         const run = (a: number): number => (a < 90 ? 0 : 90);
         const before = z.strategy === 'strips' ? { ...z, run_deg: run(z.run_deg) } : z;
         const platform = { ...random.machine.platform, width_mm: 400, depth_mm: 400 };
-        const layout = { ...random, zoning: before, machine: { ...random.machine, platform } };
+        const layout = { ...random, zoning: fromPlatform(before), machine: { ...random.machine, platform } };
         const after =
           before.strategy === 'strips'
             ? { ...before, lines_mm: before.lines_mm.map((c) => c + (before.run_deg === 0 ? dy : dx)) }
@@ -183,7 +193,7 @@ describe('a zone split in two for the same laser', () => {
   it('changes no area, load, seam or piece', TIMEOUT, () => {
     fc.assert(
       fc.property(layouts(), fc.integer({ min: 0, max: 3 }), mm(0.001, 0.999), (random, which, share) => {
-        const { zoning } = random;
+        const zoning = zoningOf(random);
         if (zoning.strategy !== 'strips') return;
         const low = zoning.lines_mm[which - 1] ?? -200;
         const high = zoning.lines_mm[which] ?? 200;
@@ -191,7 +201,7 @@ describe('a zone split in two for the same laser', () => {
         const lines_mm = [...zoning.lines_mm, extra].sort((a, b) => a - b);
         const lasers = [...zoning.lasers];
         lasers.splice(which, 0, zoning.lasers[which]);
-        compare(random, { ...random, zoning: { ...zoning, lines_mm, lasers } }, sameLasers);
+        compare(random, { ...random, zoning: fromPlatform({ ...zoning, lines_mm, lasers }) }, sameLasers);
       }),
       runs(80),
     );
@@ -208,7 +218,11 @@ describe('a zone split in two for the same laser', () => {
           sharedBand_mm: 0,
           lasers: ['L1', 'L2'],
         };
-        compare({ ...random, zoning: quadrants }, { ...random, zoning: strips }, sameLasers);
+        compare(
+          { ...random, zoning: fromPlatform(quadrants) },
+          { ...random, zoning: fromPlatform(strips) },
+          sameLasers,
+        );
       }),
       runs(40),
     );

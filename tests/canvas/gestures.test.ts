@@ -144,7 +144,7 @@ describe('selecting', () => {
     hands.click(0, 60);
     expect(hands.view().selection).toEqual(['P03']);
     expect(hands.host.ui.getState().seam).toEqual({ part: 'P03', at: { x: 0, y: 60 } });
-    expect(hands.layout().zoning).toMatchObject({ at_mm: [0, 0] });
+    expect(hands.layout().zoning).toMatchObject([{ zoning: { at_mm: [0, 0] } }]);
   });
 
   it('lights up the part under the pointer, the seam before the part, and nothing once the pointer leaves', () => {
@@ -209,13 +209,13 @@ describe('zone lines', () => {
     const hands = planHands();
     hands.press(0, -120);
     hands.move(33.33, -100);
-    expect(hands.layout().zoning).toMatchObject({ at_mm: [33.3, 0] });
+    expect(hands.layout().zoning).toMatchObject([{ zoning: { at_mm: [33.3, 0] } }]);
     expect(hands.host.ui.getState().tip?.lines).toEqual(['x 33.3\u202fmm']);
     hands.move(900, -100);
-    expect(hands.layout().zoning).toMatchObject({ at_mm: [169, 0] });
+    expect(hands.layout().zoning).toMatchObject([{ zoning: { at_mm: [169, 0] } }]);
     hands.release(900, -100);
     hands.bench.undo();
-    expect(hands.layout().zoning).toMatchObject({ at_mm: [0, 0] });
+    expect(hands.layout().zoning).toMatchObject([{ zoning: { at_mm: [0, 0] } }]);
   });
 
   it('moves both lines of the quadrants by their crossing', () => {
@@ -223,7 +223,7 @@ describe('zone lines', () => {
     hands.press(2, 2);
     hands.move(12, -18);
     hands.release(12, -18);
-    expect(hands.layout().zoning).toMatchObject({ at_mm: [10, -20] });
+    expect(hands.layout().zoning).toMatchObject([{ zoning: { at_mm: [10, -20] } }]);
   });
 
   it('leaves a line alone under a part that is selected', () => {
@@ -233,7 +233,7 @@ describe('zone lines', () => {
     hands.move(20, 60);
     hands.release(20, 60);
     expect(hands.part('P03')?.at_mm).toEqual([20, 60]);
-    expect(hands.layout().zoning).toMatchObject({ at_mm: [0, 0] });
+    expect(hands.layout().zoning).toMatchObject([{ zoning: { at_mm: [0, 0] } }]);
   });
 });
 

@@ -21,7 +21,12 @@ export const ALT: Modifiers = { ...NO_MODIFIERS, alt: true };
 export const quadrantsPlate = (): Layout => ({
   ...smallPlate(),
   process: { ...smallPlate().process, seamOverlap_mm: 0 },
-  zoning: { strategy: 'quadrants', at_mm: [0, 0], sharedBand_mm: 0, lasers: ['L1', 'L2', 'L3', 'L4'] },
+  zoning: [
+    {
+      from_mm: 0,
+      zoning: { strategy: 'quadrants', at_mm: [0, 0], sharedBand_mm: 0, lasers: ['L1', 'L2', 'L3', 'L4'] },
+    },
+  ],
 });
 
 export function planHands(layout: Layout = quadrantsPlate(), view: Partial<View> = {}) {

@@ -37,22 +37,29 @@ describe('what stands under the pointer', () => {
   });
 
   it('is a zone line within 5 px on the platform, both at their crossing, none outside the platform', () => {
-    expect(linesAt(analysis, { x: 2, y: -100 }, 2).map((line) => line.key.kind)).toEqual(['quadrantX']);
-    expect(linesAt(analysis, { x: 4, y: 3 }, 2)).toHaveLength(2);
-    expect(linesAt(analysis, { x: 3, y: -100 }, 2)).toHaveLength(0);
-    expect(linesAt(analysis, { x: 0, y: -180 }, 2)).toHaveLength(0);
+    const [division] = analysis.divisions;
+    expect(linesAt(platform, division, { x: 2, y: -100 }, 2).map((line) => line.key.kind)).toEqual([
+      'quadrantX',
+    ]);
+    expect(linesAt(platform, division, { x: 4, y: 3 }, 2)).toHaveLength(2);
+    expect(linesAt(platform, division, { x: 3, y: -100 }, 2)).toHaveLength(0);
+    expect(linesAt(platform, division, { x: 0, y: -180 }, 2)).toHaveLength(0);
   });
 
   it('is the line over a part that is not selected, the part once it is', () => {
-    expect(targetAt(analysis, { selection: [], activeZone: null }, { x: 0, y: 60 }, 2).kind).toBe('lines');
-    expect(targetAt(analysis, { selection: ['P03'], activeZone: null }, { x: 0, y: 60 }, 2)).toEqual({
+    expect(
+      targetAt(analysis, { selection: [], activeZone: null, height_mm: 10 }, { x: 0, y: 60 }, 2).kind,
+    ).toBe('lines');
+    expect(
+      targetAt(analysis, { selection: ['P03'], activeZone: null, height_mm: 10 }, { x: 0, y: 60 }, 2),
+    ).toEqual({
       kind: 'part',
       part: 'P03',
     });
   });
 
   it('is a seam within 6 px of its path', () => {
-    const layer = analysis.stretches[0].figures;
+    const layer = analysis.layer(1);
     expect(layer.seams).toHaveLength(1);
     expect(seamAt(layer, { x: 2.9, y: 50 }, 2)).toBe(0);
     expect(seamAt(layer, { x: 3.1, y: 50 }, 2)).toBe(-1);
@@ -74,11 +81,11 @@ describe('what the plan draws', () => {
   it('keeps the items of parts that did not change when another part moves', () => {
     const { bench } = planHands();
     const first = bench.analysis();
-    const before = keepSame([], planItems(first, first.stretches[0].figures));
-    expect(keepSame(before, planItems(first, first.stretches[0].figures))).toBe(before);
+    const before = keepSame([], planItems(first, first.layer(1)));
+    expect(keepSame(before, planItems(first, first.layer(1)))).toBe(before);
     bench.change('Move', (layout) => moveParts(layout, ['P01'], 5, 0));
     const second = bench.analysis();
-    const after = keepSame(before, planItems(second, second.stretches[0].figures));
+    const after = keepSame(before, planItems(second, second.layer(1)));
     expect(after[0]).not.toBe(before[0]);
     expect(after[1]).toBe(before[1]);
     expect(after[2]).toBe(before[2]);
@@ -87,7 +94,7 @@ describe('what the plan draws', () => {
   it('fills each section with its pieces', () => {
     const { bench } = planHands();
     const analysis = bench.analysis();
-    for (const item of planItems(analysis, analysis.stretches[0].figures)) {
+    for (const item of planItems(analysis, analysis.layer(1))) {
       const pieces = item.pieces.reduce((sum, piece) => sum + area(piece.region), 0);
       expect(pieces).toBeCloseTo(area(item.section), 9);
     }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { cornerGesture, newCornerGesture, radiusGesture } from '../../src/canvas/gestures/zones';
 import { NO_MODIFIERS } from '../../src/canvas/snapping';
 import { drawnZones } from '../../src/commands/operations';
+import { layoutAt } from '../../src/layout/steps';
 import type { Layout, Point } from '../../src/layout/types';
 import { planHands, quadrantsPlate, SHIFT } from './hands';
 
@@ -16,18 +17,23 @@ const square = (left: number, right: number): readonly Point[] => [
 /** Zones side by side behind the parts, 50 mm deep, and a disc in front. */
 const zonesPlate = (): Layout => ({
   ...quadrantsPlate(),
-  zoning: {
-    strategy: 'drawn',
-    zones: [
-      { lasers: ['L1'], rings: [square(-100, 0)] },
-      { lasers: ['L2'], rings: [square(0, 100)] },
-      { lasers: ['L3'], rings: [{ circle_mm: [0, -130, 20] }] },
-    ],
-  },
+  zoning: [
+    {
+      from_mm: 0,
+      zoning: {
+        strategy: 'drawn',
+        zones: [
+          { lasers: ['L1'], rings: [square(-100, 0)] },
+          { lasers: ['L2'], rings: [square(0, 100)] },
+          { lasers: ['L3'], rings: [{ circle_mm: [0, -130, 20] }] },
+        ],
+      },
+    },
+  ],
 });
 const hands = (activeZone: number | null = null) => planHands(zonesPlate(), { activeZone });
 type Hands = ReturnType<typeof hands>;
-const ring = (on: Hands, zone: number) => drawnZones(on.layout())[zone]?.rings[0];
+const ring = (on: Hands, zone: number) => drawnZones(layoutAt(on.layout(), 0))[zone]?.rings[0];
 const at = (zone: number, corner: number) => ({ zone, ring: 0, corner });
 
 describe('a drawn zone', () => {
@@ -60,7 +66,10 @@ describe('a drawn zone', () => {
 
   it('that is gone is no longer chosen', () => {
     const on = hands(2);
-    on.bench.change('test', (layout) => ({ ...layout, zoning: { strategy: 'wholeField' } }));
+    on.bench.change('test', (layout) => ({
+      ...layout,
+      zoning: [{ from_mm: 0, zoning: { strategy: 'wholeField' } }],
+    }));
     expect(on.view().activeZone).toBeNull();
   });
 });

@@ -77,6 +77,16 @@ const zoning = fc.oneof(
     ),
   }),
 );
+/** One to three divisions over height. */
+const steps = fc
+  .tuple(
+    zoning,
+    fc.uniqueArray(fc.record({ from_mm: mm(1, 40), zoning }), {
+      maxLength: 2,
+      selector: ({ from_mm }) => from_mm,
+    }),
+  )
+  .map(([lowest, above]) => [{ from_mm: 0, zoning: lowest }, ...above.sort((a, b) => a.from_mm - b.from_mm)]);
 const lasers = fc.tuple(
   ...emptyLayout().machine.lasers.map((laser) =>
     fc
@@ -91,7 +101,7 @@ const layout = fc
   .record({
     shapes: fc.record({ a: shape, b: shape, c: shape }),
     parts: fc.array(part, { maxLength: 8 }),
-    zoning,
+    zoning: steps,
     lasers,
     allocation: fc.constantFrom('balanced', 'balanced', 'wholeParts'),
     vectorCount: fc.constantFrom('area', 'areaAndOutline'),

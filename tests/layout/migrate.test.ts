@@ -1,36 +1,51 @@
-// The frame for later versions: numbered steps applied in order, nothing for the newest version (numbered
-// without gaps).
+// The frame for later versions: numbered steps applied in order from a file's own version on, nothing for the newest
+// version (numbered without gaps); and what step 1 makes of a file of version 1.
 import { expect, test } from 'vitest';
-import { migrate, type Migration } from '../../src/layout/migrate';
+import { migrate, versionOf, type Migration } from '../../src/layout/migrate';
 
 const steps: readonly Migration[] = [
   (older) => ({ ...older, trail: [...(older['trail'] as string[]), '1 to 2'] }),
   (older) => ({ ...older, trail: [...(older['trail'] as string[]), '2 to 3'] }),
 ];
 
-test('version 1 is the newest and stays as it is', () => {
-  expect(migrate({ version: 1, a: 2 })).toEqual({ ok: true, value: { version: 1, a: 2 } });
+test('version 2 is the newest and stays as it is', () => {
+  expect(versionOf({ version: 2 })).toEqual({ ok: true, value: 2 });
+  expect(versionOf({ version: 3 })).toMatchObject({ ok: false, fault: { code: 'layout-newer-version' } });
+  expect(migrate({ version: 2, a: 2 }, 2)).toEqual({ version: 2, a: 2 });
 });
 
 test('an older file takes every step from its own version on, in order', () => {
-  expect(migrate({ version: 1, trail: [] }, steps)).toEqual({
-    ok: true,
-    value: { version: 3, trail: ['1 to 2', '2 to 3'] },
+  expect(migrate({ version: 1, trail: [] }, 1, steps)).toEqual({
+    version: 3,
+    trail: ['1 to 2', '2 to 3'],
   });
-  expect(migrate({ version: 2, trail: [] }, steps)).toEqual({
-    ok: true,
-    value: { version: 3, trail: ['2 to 3'] },
+  expect(migrate({ version: 2, trail: [] }, 2, steps)).toEqual({ version: 3, trail: ['2 to 3'] });
+  expect(migrate({ version: 3, trail: [] }, 3, steps)).toEqual({ version: 3, trail: [] });
+});
+
+test('a step writes nothing into the value it was given', () => {
+  const older = Object.freeze({ version: 1, zoning: Object.freeze({ strategy: 'wholeField' }) });
+  migrate(older, 1);
+  expect(older).toEqual({ version: 1, zoning: { strategy: 'wholeField' } });
+});
+
+test('version 1 becomes one division from the platform up and no schedule', () => {
+  const zoning = { strategy: 'wholeField' };
+  expect(migrate({ version: 1, name: 'n', zoning }, 1)).toEqual({
+    version: 2,
+    name: 'n',
+    zoning: [{ from_mm: 0, zoning }],
+    schedule: null,
   });
-  expect(migrate({ version: 3, trail: [] }, steps)).toEqual({ ok: true, value: { version: 3, trail: [] } });
 });
 
 test('a newer file is refused with both versions named', () => {
-  expect(migrate({ version: 4 }, steps)).toEqual({
+  expect(versionOf({ version: 4 }, 3)).toEqual({
     ok: false,
     fault: { code: 'layout-newer-version', params: { found: 4, newest: 3 } },
   });
 });
 
 test.each([undefined, null, '1', 1.5, 0, -1, NaN, {}])('version %s is no version', (version) => {
-  expect(migrate({ version })).toMatchObject({ ok: false, fault: { code: 'layout-wrong-version' } });
+  expect(versionOf({ version })).toMatchObject({ ok: false, fault: { code: 'layout-wrong-version' } });
 });

@@ -36,7 +36,7 @@ describe('defaults of the file format', () => {
     expect(layout.machine.powder).toEqual({ feed_l: 60, overflow_l: 25, residueInterval_laserH: 240 });
     expect(layout.machine.platform).toEqual({ width_mm: 340, depth_mm: 340, margin_mm: 0, keepOuts: [] });
     expect(layout.machine.lasers[0]).toMatchObject({ reach: null, on: true });
-    expect(layout.zoning).toMatchObject({ sharedBand_mm: 0 });
+    expect(layout.zoning).toMatchObject([{ from_mm: 0, zoning: { sharedBand_mm: 0 } }]);
     expect(layout.parts[0]).toMatchObject({ turn_deg: 0, seams: 'free', laser: null, timeFactor: 1 });
   });
 

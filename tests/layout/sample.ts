@@ -1,13 +1,17 @@
-// A small sound layout that the tests of this folder change one thing at a time in.
+// Small sound layout files that the tests of this folder change one thing at a time in.
 import { emptyLayout } from '../../src/layout/defaults';
 
 type Loose = Record<string, unknown>;
 
-/** A layout file's JSON value; every call gives a fresh one. */
+const { schedule: _none, zoning, ...empty } = emptyLayout();
+
+/** The JSON value of a layout file of version 1; every call gives a fresh one. */
 export const sample = (): Loose =>
   JSON.parse(
     JSON.stringify({
-      ...emptyLayout(),
+      ...empty,
+      version: 1,
+      zoning: zoning[0]?.zoning,
       name: 'Sample',
       shapes: {
         block: {
@@ -44,8 +48,7 @@ export const sample = (): Loose =>
   ) as Loose;
 
 /** The sample with the value at `path` replaced; `undefined` removes the key. */
-export function changed(path: readonly (string | number)[], value: unknown): Loose {
-  const layout = sample();
+export function changed(path: readonly (string | number)[], value: unknown, layout: Loose = sample()): Loose {
   const last = path.at(-1) as string;
   const holder = path.slice(0, -1).reduce<Loose>((at, key) => at[key] as Loose, layout);
   if (value === undefined) delete holder[last];

@@ -3,7 +3,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
-import type { Stretch } from '../../src/build/types';
+import type { LayerFigures, Stretch } from '../../src/build/types';
 import type { Layout } from '../../src/layout/types';
 import { drawn, layouts, mm, runs } from '../support/random';
 import { allowedFor, areaOf, bySet, holder, holds, sectionAt } from '../support/secondLibrary';
@@ -16,7 +16,7 @@ const near = (found: number, expected: number, scale: number, what: string): voi
 
 /** Per laser the area that it alone may expose, then unassigned area, then the area of all sections. */
 function expectedAreas(layout: Layout, z: number): { own: number[]; unassigned: number; all: number } {
-  const allowed = allowedFor(layout);
+  const allowed = allowedFor(layout, z);
   const own = layout.machine.lasers.map(() => 0);
   let unassigned = 0;
   let all = 0;
@@ -32,7 +32,7 @@ function expectedAreas(layout: Layout, z: number): { own: number[]; unassigned: 
   return { own, unassigned, all };
 }
 /** The lowest and the highest sections of the build. */
-const ends = (layout: Layout): Stretch[] => {
+const ends = (layout: Layout): Stretch<LayerFigures>[] => {
   const { stretches } = analyse(layout);
   return stretches.length > 1 ? [stretches[0], stretches[stretches.length - 1]] : [...stretches];
 };
@@ -63,8 +63,8 @@ const spots = (count: number, from: number, to: number): [number, number][] =>
   ]);
 
 /** Every spot of the section lies in one piece, and the piece's laser may expose it; no piece lies elsewhere. */
-function liesWell(layout: Layout, stretch: Stretch): void {
-  const allowed = allowedFor(layout);
+function liesWell(layout: Layout, stretch: Stretch<LayerFigures>): void {
+  const allowed = allowedFor(layout, middle(layout, stretch));
   const { pieces } = stretch.figures;
   layout.parts.forEach((part, p) => {
     const mine = pieces.filter((piece) => piece.part === p);

@@ -8,7 +8,7 @@ import { expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import type { Layout, Part, Process } from '../../src/layout/types';
 import { layouts, runs } from '../support/random';
-import { allowedFor, line, sectionAt, stripNormal, type Geometry } from '../support/secondLibrary';
+import { allowedFor, line, sectionAt, stripNormal, zoningAt, type Geometry } from '../support/secondLibrary';
 
 interface Measured {
   readonly hatch: number;
@@ -30,7 +30,8 @@ interface ZoneBorder {
 }
 const FAR = 500;
 /** Where two zones meet, from the layout's own words. */
-function zoneBorders({ zoning }: Layout): ZoneBorder[] {
+function zoneBorders(layout: Layout): ZoneBorder[] {
+  const zoning = zoningAt(layout, 0);
   if (zoning.strategy === 'quadrants') {
     const [x, y] = zoning.at_mm;
     const [fl, fr, rl, rr] = zoning.lasers;

@@ -250,7 +250,10 @@ describe('what a subscriber sees', () => {
       expect(line()).toBe(0);
     }
     bench.setView({ activeLine: 1 });
-    bench.change('Whole field', (layout) => ({ ...layout, zoning: { strategy: 'wholeField' } }));
+    bench.change('Whole field', (layout) => ({
+      ...layout,
+      zoning: [{ from_mm: 0, zoning: { strategy: 'wholeField' } }],
+    }));
     expect(line()).toBe(0);
   });
 

@@ -5,7 +5,7 @@
 import GeoJSONReader from 'jsts/org/locationtech/jts/io/GeoJSONReader.js';
 import GeoJSONWriter from 'jsts/org/locationtech/jts/io/GeoJSONWriter.js';
 import 'jsts/org/locationtech/jts/monkey.js';
-import type { Layout, LayoutRing, Part } from '../../src/layout/types';
+import type { Layout, LayoutRing, Part, Zoning } from '../../src/layout/types';
 import type { Region } from '../../src/geometry/types';
 
 /** What the tests use of a jsts geometry. */
@@ -127,8 +127,14 @@ export interface ZoneSeen {
   readonly lasers: readonly string[];
   readonly region: Geometry;
 }
-/** Zones, before platform, reach and switches. */
-export function zonesOf({ zoning, machine }: Layout): ZoneSeen[] {
+/** The division at a height: the last one that starts there or below. */
+export const zoningAt = ({ zoning }: Layout, z: number): Zoning =>
+  zoning.reduce((held, step) => (step.from_mm <= z + 1e-9 ? step : held)).zoning;
+
+/** Zones at a height, before platform, reach and switches. */
+export function zonesOf(layout: Layout, z = 0): ZoneSeen[] {
+  const { machine } = layout;
+  const zoning = zoningAt(layout, z);
   if (zoning.strategy === 'wholeField')
     return [{ lasers: machine.lasers.map(({ id }) => id), region: stripe(1, 0, -FAR, FAR) }];
   if (zoning.strategy === 'drawn')
@@ -178,9 +184,9 @@ export function bySetOfZones(
 }
 
 /** Per laser of the machine, what it may expose of a part: zone or whole platform where pinned, in reach, on. */
-export function allowedFor(layout: Layout): (part: Part) => Geometry[] {
+export function allowedFor(layout: Layout, z = 0): (part: Part) => Geometry[] {
   const platform = platformOf(layout);
-  const zones = zonesOf(layout);
+  const zones = zonesOf(layout, z);
   const { lasers } = layout.machine;
   const reach = lasers.map((l) => (l.reach ? platform.intersection(polygon(pointsOf(l.reach))) : platform));
   const own = lasers.map((l, k) =>

@@ -1,9 +1,9 @@
 /** Reshaping drawn zones. Areas by the shoelace formula on paper; the platform of store/plates is 340 × 340. */
 import { describe, expect, test } from 'vitest';
-import * as op from '../../../src/commands/operations';
 import type { Layout, Point } from '../../../src/layout/types';
 import { readLayoutValue } from '../../../src/layout/read';
 import { smallPlate } from '../../store/plates';
+import { divided, op, type ZoneCorner } from '../wholeHeight';
 
 const LEFT: readonly Point[] = [
   [-100, -100],
@@ -20,18 +20,18 @@ const RIGHT: readonly Point[] = [
 /** Two zones that share the side x = 0, and a disc. */
 const plate = (): Layout => ({
   ...smallPlate(),
-  zoning: {
+  zoning: divided({
     strategy: 'drawn',
     zones: [
       { lasers: ['L1'], rings: [LEFT] },
       { lasers: ['L2'], rings: [RIGHT] },
       { lasers: ['L3'], rings: [{ circle_mm: [0, 140, 20] }] },
     ],
-  },
+  }),
 });
 const ringsOf = (layout: Layout, zone: number) => op.drawnZones(layout)[zone]!.rings;
 const corner = (zone: number, index: number) => ({ zone, ring: 0, corner: index });
-const moved = (layout: Layout, place: op.ZoneCorner, to: Point) =>
+const moved = (layout: Layout, place: ZoneCorner, to: Point) =>
   op.moveZoneCorners(layout, op.cornersTogether(layout, place), to);
 
 describe('a corner that two zones share', () => {

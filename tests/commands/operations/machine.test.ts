@@ -3,9 +3,9 @@
  * 340 × 340 mm with lasers at (±75, ±75) [mathematics].
  */
 import { describe, expect, test } from 'vitest';
-import * as op from '../../../src/commands/operations';
 import { demoLayout } from '../../../src/layout/demo';
 import { smallPlate } from '../../store/plates';
+import { op } from '../wholeHeight';
 import { accepted, zoningOf } from './read';
 
 describe('machine and process', () => {

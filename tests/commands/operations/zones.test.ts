@@ -3,9 +3,9 @@
  * 340 × 340 mm with lasers at (±75, ±75) [mathematics].
  */
 import { describe, expect, test } from 'vitest';
-import * as op from '../../../src/commands/operations';
 import type { Layout, LayoutRing } from '../../../src/layout/types';
 import { smallPlate } from '../../store/plates';
+import { op } from '../wholeHeight';
 import { accepted, corners, shoelace, zoningOf } from './read';
 
 describe('strategies', () => {
