@@ -9,6 +9,7 @@ import { demoLayout } from './layout/demo';
 import { Workbench } from './screens/Workbench';
 import { openWorkbench, type Visit } from './store/open';
 import { storageOf } from './store/persist';
+import { heightsLater } from './worker/heightsLater';
 
 const root = document.getElementById('root');
 if (root === null) throw new Error('main: expected an element with the id "root", found none');
@@ -25,6 +26,12 @@ const draw = ({ bench }: Visit): void => {
 openWorkbench({
   first: demoLayout,
   analyse,
+  heights: heightsLater(async () => {
+    const { heights } = await import('./worker/heights');
+    return heights(
+      () => new Worker(new URL('./worker/height.worker.ts', import.meta.url), { type: 'module' }),
+    );
+  }),
   storage: storageOf(() => window.localStorage),
   pages: [window, document],
 }).then(draw, () => {

@@ -69,6 +69,8 @@ export function analyse(layout: Layout): Analysis<LayerFigures> {
 /** The whole height of some layout, with the rules it was computed with. */
 export interface KnownHeight extends WholeHeight {
   readonly layout: Layout;
+  /** 1: every range of layers was computed; n: one of n in a row stands for all of them. */
+  readonly every: number;
   readonly rules: Rules;
 }
 
@@ -96,6 +98,7 @@ const NOTHING_KNOWN = { stretches: [], problems: [], checks: 0, build: { ...NO_B
 export function analyseLive(layout: Layout, known: KnownHeight | null): Analysis {
   const plate = plateOf(layout);
   const present = known?.layout === layout ? known : null;
+  const whole = !known ? 'none' : !present ? 'earlier' : present.every > 1 ? 'sampled' : 'present';
   const made = new Map<number, LayerFigures>();
   const layerIn = (layer: number): LayerFigures => {
     const range = rangeAt(plate.placed, layout.zoning, layout.process.layer_mm, layer);
@@ -112,7 +115,7 @@ export function analyseLive(layout: Layout, known: KnownHeight | null): Analysis
     problems,
     checks,
     build: { ...build, layers, height_mm: plate.height_mm },
-    whole: present ? 'present' : known ? 'earlier' : 'none',
+    whole,
     layer: (layer) => (layer >= 1 && layer <= layers ? layerIn(layer) : emptyLayer(plate)),
   };
 }

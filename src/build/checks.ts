@@ -1,17 +1,19 @@
 /**
- * Problems of parts standing on the platform, over footprints seen from above: off the platform, in its
- * margin, on a keep-out, too high, out of every working laser's reach, too close together, overlapping. Millimetres.
+ * Problems of parts standing on the platform, over footprints seen from above, the union of all sections: off the
+ * platform, in its margin, on a keep-out, too high, out of every working laser's reach, too close together, overlapping.
+ * Boxes decide where they can, so that footprints are united only where parts come near something. Millimetres.
  * Outcomes are kept by the identity of the parts' views, so that moving one part checks only what concerns it.
  */
 import { clean, intersect, subtract, unite } from '../geometry/clipper';
 import { CHORD_ERROR_MM } from '../geometry/circle';
 import { gap, overlapArea } from '../geometry/distance';
 import { areaInConvex } from '../geometry/halfPlane';
-import { area, boxOf, rectangle } from '../geometry/region';
+import { area, boxesMeet, boxOf, rectangle } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { HalfPlane, Region } from '../geometry/types';
 import type { Layout, Machine } from '../layout/types';
 import type { Mm, Mm2 } from '../units/types';
+import { boxOverHeight, heightsOfOverlap, shownHeights, type HeightRange } from './footprints';
 import { problem, shownArea } from './problem';
 import type { PartView, Problem } from './types';
 
@@ -32,6 +34,8 @@ interface PairOutcome {
   readonly spacing_mm: Mm;
   readonly gap_mm: Mm;
   readonly overlap_mm2: Mm2;
+  /** Where the sections themselves overlap; worked out when the footprints do. */
+  readonly heights: readonly HeightRange[];
 }
 
 export interface PlateChecks {
@@ -101,7 +105,7 @@ function alone(part: PartView, machine: Machine): readonly Problem[] {
 
 function edgeProblems(part: PartView, machine: Machine, site: Site): Problem[] {
   const { width_mm, depth_mm, margin_mm } = machine.platform;
-  const box = boxOf(part.footprint);
+  const box = boxOverHeight(part);
   const past = Math.max(
     Math.max(box.maxX, -box.minX) - width_mm / 2,
     Math.max(box.maxY, -box.minY) - depth_mm / 2,
@@ -118,6 +122,7 @@ function edgeProblems(part: PartView, machine: Machine, site: Site): Problem[] {
 
 function keepOutProblems(part: PartView, site: Site): Problem[] {
   return site.keepOuts.flatMap((keepOut) => {
+    if (!boxesMeet(boxOverHeight(part), boxOf(keepOut))) return [];
     const covered = overlapArea(part.footprint, keepOut);
     if (covered <= SLIVER_MM2) return [];
     return [problem('part-in-keep-out', { part: part.id, area: shownArea(covered) }, [part.id])];
@@ -142,7 +147,7 @@ const pairsKnown = new WeakMap<PartView, WeakMap<PartView, PairOutcome>>();
 function pairProblems(parts: readonly PartView[], spacing_mm: Mm): Problem[] {
   const boxes = new Float64Array(4 * parts.length);
   parts.forEach((part, i) => {
-    const { minX, minY, maxX, maxY } = boxOf(part.footprint);
+    const { minX, minY, maxX, maxY } = boxOverHeight(part);
     boxes.set([minX - spacing_mm, minY - spacing_mm, maxX, maxY], 4 * i);
   });
   const problems: Problem[] = [];
@@ -156,13 +161,15 @@ function pairProblems(parts: readonly PartView[], spacing_mm: Mm): Problem[] {
 }
 
 function together(a: PartView, b: PartView, spacing_mm: Mm): Problem[] {
-  const { gap_mm, overlap_mm2 } = outcomeOf(a, b, spacing_mm);
-  if (overlap_mm2 > SLIVER_MM2)
-    return [
-      problem('parts-overlap', { part: a.id, other: b.id, area: shownArea(overlap_mm2) }, [a.id, b.id]),
-    ];
+  const { gap_mm, overlap_mm2, heights } = outcomeOf(a, b, spacing_mm);
+  const pair = { part: a.id, other: b.id };
+  if (overlap_mm2 > SLIVER_MM2) {
+    const params = { ...pair, area: shownArea(overlap_mm2) };
+    if (heights.length === 0) return [problem('footprints-overlap', params, [a.id, b.id])];
+    return [problem('parts-overlap', { ...params, heights: shownHeights(heights) }, [a.id, b.id])];
+  }
   if (gap_mm >= spacing_mm - 2 * SLACK_MM) return [];
-  const params = { part: a.id, other: b.id, gap: shownLength(gap_mm), spacing: shownLength(spacing_mm) };
+  const params = { ...pair, gap: shownLength(gap_mm), spacing: shownLength(spacing_mm) };
   return [problem('parts-too-close', params, [a.id, b.id])];
 }
 
@@ -173,7 +180,8 @@ function outcomeOf(a: PartView, b: PartView, spacing_mm: Mm): PairOutcome {
   if (known?.spacing_mm === spacing_mm) return known;
   const gap_mm = gap(a.footprint, b.footprint, spacing_mm);
   const overlap_mm2 = gap_mm === 0 ? overlapArea(a.footprint, b.footprint) : 0;
-  const outcome = { spacing_mm, gap_mm, overlap_mm2 };
+  const heights = overlap_mm2 > SLIVER_MM2 ? heightsOfOverlap(a, b, SLIVER_MM2) : [];
+  const outcome = { spacing_mm, gap_mm, overlap_mm2, heights };
   others.set(b, outcome);
   return outcome;
 }

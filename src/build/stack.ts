@@ -129,13 +129,33 @@ function findProblems(plate: Plate, sections: readonly PartSections[], rules: Ru
   };
 }
 
-const stretchOf = <F extends LayerTotals>(range: LayerRange, t: number, figures: F): Stretch<F> => ({
-  firstLayer: range.firstLayer,
-  lastLayer: range.lastLayer,
-  from_mm: (range.firstLayer - 1) * t,
-  to_mm: range.lastLayer * t,
+const stretchOf = <F extends LayerTotals>(group: Group, t: number, figures: F): Stretch<F> => ({
+  firstLayer: group.firstLayer,
+  lastLayer: group.lastLayer,
+  from_mm: (group.firstLayer - 1) * t,
+  to_mm: group.lastLayer * t,
   figures,
 });
+
+/** Layers that one range stands for. */
+interface Group {
+  readonly firstLayer: number;
+  readonly lastLayer: number;
+  readonly range: LayerRange;
+}
+
+/** Groups of at most `every` ranges in one step of the zoning, the middle range of each standing for it. */
+function groupsOf(ranges: readonly LayerRange[], every: number): Group[] {
+  const groups: Group[] = [];
+  for (let i = 0; i < ranges.length;) {
+    let end = i + 1;
+    while (end < ranges.length && end < i + every && ranges[end].step === ranges[i].step) end++;
+    const { firstLayer } = ranges[i];
+    groups.push({ firstLayer, lastLayer: ranges[end - 1].lastLayer, range: ranges[(i + end - 1) >> 1] });
+    i = end;
+  }
+  return groups;
+}
 
 /** Share of the work that dividing the sections takes, for telling how far it is. */
 const DIVIDING = 0.5;
@@ -153,32 +173,36 @@ export class Stacks<F extends LayerTotals> {
     return figures;
   }
 
-  /** Yields how far it is, 0 to 1, after every range of layers. Dropped at any of them, it leaves only what holds. */
-  *run(plate: Plate): Generator<number, Stack<F>> {
+  /**
+   * Yields how far it is, 0 to 1, after every range of layers. Dropped at any of them, it leaves only what holds.
+   * @param every 1: every range of layers is computed. n: the middle one of n ranges in a row stands for all of them,
+   *   a first look at a high build; what it computes is there for the whole run after it.
+   */
+  *run(plate: Plate, every = 1): Generator<number, Stack<F>> {
     const { layout } = plate;
     const t = layout.process.layer_mm;
-    const ranges = layerRanges(plate.placed, layout.zoning, t);
+    const groups = groupsOf(layerRanges(plate.placed, layout.zoning, t), every);
     const sections: (DividedSection | null)[][] = [];
-    for (const range of ranges) {
+    for (const { range } of groups) {
       sections.push(sectionsIn(plate, range));
-      yield (DIVIDING * sections.length) / ranges.length;
+      yield (DIVIDING * sections.length) / groups.length;
     }
     const byPart = layout.parts.map((_, p) => sections.map((inRange) => inRange[p]));
-    const layers = ranges.map((range) => range.lastLayer - range.firstLayer + 1);
+    const layers = groups.map((group) => group.lastLayer - group.firstLayer + 1);
     const rules = rulesOf(layout, plate.divisions[0], byPart, layers, modelOf(layout.process));
     const stretches: Stretch<F>[] = [];
-    for (const [r, range] of ranges.entries()) {
-      stretches.push(stretchOf(range, t, this.figuresOf(ask(plate, range, sections[r], rules))));
-      yield DIVIDING + ((1 - DIVIDING) * stretches.length) / ranges.length;
+    for (const [g, group] of groups.entries()) {
+      stretches.push(stretchOf(group, t, this.figuresOf(ask(plate, group.range, sections[g], rules))));
+      yield DIVIDING + ((1 - DIVIDING) * stretches.length) / groups.length;
     }
-    this.forget(ranges);
+    if (every === 1) this.forget(groups);
     const build = buildFigures(layout, stretches, plate.height_mm, rules.proven);
     let found: Found | null = null;
     return { stretches, build, rules, find: () => (found ??= findProblems(plate, byPart, rules)) };
   }
 
-  private forget(ranges: readonly LayerRange[]): void {
-    const now = new Set(ranges.map((range) => range.firstLayer));
+  private forget(groups: readonly Group[]): void {
+    const now = new Set(groups.map((group) => group.firstLayer));
     for (const layer of this.known.keys()) if (!now.has(layer)) this.known.delete(layer);
   }
 }

@@ -125,10 +125,10 @@ export interface WholeHeight<F extends LayerTotals = LayerTotals> {
   readonly checks: number;
 }
 /**
- * Of which plate the whole height is known: of the one analysed; of an earlier one, while the present one is being
- * computed; of none yet.
+ * Of which plate the whole height is known: of the one analysed; of it, but from every so-many-th range of layers only;
+ * of an earlier one, while the present one is being computed; of none yet.
  */
-export type Freshness = 'present' | 'earlier' | 'none';
+export type Freshness = 'present' | 'sampled' | 'earlier' | 'none';
 export interface Analysis<F extends LayerTotals = LayerTotals> extends WholeHeight<F> {
   readonly layout: Layout;
   /** By step of the layout's zoning. */

@@ -27,6 +27,7 @@ export function useBench<T>(select: (state: WorkbenchState) => T): T {
 /** The analysis of the present layout; re-renders when the layout, or what is known of its whole height, changes. */
 export function useAnalysis(): Analysis {
   useBench((state) => state.layout);
+  useBench((state) => state.height.known);
   return useWorkbench().analysis();
 }
 

@@ -4,7 +4,9 @@
  * when somebody looks at them; parts that did not change keep their objects, which is what every cache further on
  * goes by. Millimetres; shape coordinates before, platform coordinates after.
  */
-import { clean, inset, unite } from '../geometry/clipper';
+import { CHORD_ERROR_MM } from '../geometry/circle';
+import { clean, inset } from '../geometry/clipper';
+import { uniteNearlyAlike } from '../geometry/cover';
 import { area, boxOf, components, outlineLength, turnAndMove } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { Box, Region } from '../geometry/types';
@@ -42,7 +44,7 @@ interface Prepared {
 export interface PreparedShape {
   readonly slabs: readonly PreparedSlab[];
   readonly height_mm: Mm;
-  /** Union of all sections seen from above. */
+  /** Union of all sections seen from above, within the chord error of circles. */
   readonly footprint: () => Region;
   /** An outline of one of its slabs was repaired; looks at all of them. */
   readonly repaired: () => boolean;
@@ -84,16 +86,9 @@ function prepareShape(shape: Shape, inset_mm: Mm): PreparedShape {
   return {
     slabs,
     height_mm: slabs.at(-1)?.to_mm ?? 0,
-    footprint: once(() => uniteAll(sections())),
+    footprint: once(() => uniteNearlyAlike(sections(), CHORD_ERROR_MM)),
     repaired: once(() => slabs.some((slab) => slab.repaired)),
   };
-}
-
-/** Pair by pair, since one union of many nearly equal sections takes the square of their number. */
-function uniteAll(sections: readonly Region[]): Region {
-  if (sections.length <= 2) return sections.length === 1 ? sections[0] : unite(sections);
-  const half = sections.length >> 1;
-  return unite([uniteAll(sections.slice(0, half)), uniteAll(sections.slice(half))]);
 }
 
 /** Worked out on first use. */

@@ -7,6 +7,7 @@ import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
 import { keepSaved, type PageEvents, type Saving, type WorkStorage } from './persist';
 import { savedWork, setAside } from './saved';
+import type { Heights } from '../worker/heights';
 import type { Workbench } from './types';
 import { createWorkbench } from './workbench';
 
@@ -15,6 +16,8 @@ export interface VisitOptions {
   readonly first: () => Layout;
   /** The engine's own where not given. */
   readonly analyse?: (layout: Layout) => Analysis;
+  /** Computes the whole height of high plates; everything at once where not given. */
+  readonly heights?: Heights;
   readonly storage: WorkStorage | null;
   /** Window and document: where leaving the page is heard. */
   readonly pages?: readonly PageEvents[];
@@ -35,11 +38,11 @@ interface Begun {
   readonly fault: Fault | null;
 }
 
-async function begin({ first, analyse, storage }: VisitOptions): Promise<Begun> {
+async function begin({ first, analyse, heights, storage }: VisitOptions): Promise<Begun> {
   const { layout, view, fault } = await savedWork(storage);
-  const fresh = () => createWorkbench({ layout: first(), analyse, view });
+  const fresh = () => createWorkbench({ layout: first(), analyse, heights, view });
   if (!layout || !storage) return { bench: fresh(), fault };
-  const bench = createWorkbench({ layout, analyse, view });
+  const bench = createWorkbench({ layout, analyse, heights, view });
   if (works(bench)) return { bench, fault };
   return { bench: fresh(), fault: setAside(storage, 'the figures of this plate could not be computed.') };
 }

@@ -13,6 +13,8 @@ import type { Hover, View, WorkbenchState } from './types';
 
 interface Changed {
   readonly layout: boolean;
+  /** What is known of the whole height, problems among it. */
+  readonly known: boolean;
   readonly height: boolean;
 }
 
@@ -26,7 +28,7 @@ function hoverHolds(hover: Hover, state: WorkbenchState, changed: Changed): bool
     case 'seam':
       return !changed.layout && !changed.height;
     case 'problem':
-      return !changed.layout;
+      return !changed.layout && !changed.known;
     case 'seams':
     case 'unassigned':
     case 'binding':
@@ -60,6 +62,7 @@ function settledHover(next: WorkbenchState, before: WorkbenchState, height_mm: M
   const fresh = hover !== before.view.hover && next.layout === before.layout;
   const changed = {
     layout: next.layout !== before.layout,
+    known: next.height.known !== before.height.known,
     height: !fresh && height_mm !== before.view.height_mm,
   };
   return hover && hoverHolds(hover, next, changed) ? hover : null;

@@ -2,6 +2,7 @@
  * The workbench's state: a document (undone and redone) and a view (never part of history).
  */
 import type { StoreApi } from 'zustand/vanilla';
+import type { KnownHeight } from '../build/analyse';
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout, PartId } from '../layout/types';
@@ -49,8 +50,15 @@ export interface View {
   /** Height that newly drawn parts get. */
   readonly drawHeight_mm: Mm;
 }
+/** What is known of the whole height of a plate that is too high for one frame. */
+export interface HeightState {
+  readonly known: KnownHeight | null;
+  /** How far the present plate's computation is, 0 to 1; null while nothing is being computed. */
+  readonly progress: number | null;
+}
 export interface WorkbenchState {
   readonly layout: Layout;
+  readonly height: HeightState;
   readonly view: View;
   /** Name of the change that led to this layout; null for the one that was opened first. */
   readonly lastChange: string | null;
@@ -61,7 +69,10 @@ export interface HistoryLabels {
 }
 export interface Workbench {
   readonly store: StoreApi<WorkbenchState>;
-  /** The analysis of the present layout; computed once per layout, synchronously. */
+  /**
+   * The analysis of the present layout, at once. Of a plate that is too high for one frame it holds the layers that are
+   * looked at; its whole height follows, and `store` tells when it is there.
+   */
   analysis(): Analysis;
   /** Changes the document: one history entry, or part of the open gesture. */
   change(label: string, recipe: (layout: Layout) => Layout): void;

@@ -5,11 +5,12 @@
  */
 import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
-import { analyse as engineAnalyse } from '../build/analyse';
+import { analyse as engineAnalyse, analyseLive, fitsAFrame, type KnownHeight } from '../build/analyse';
+import type { Heights, HeightNews } from '../worker/heights';
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
-import { sameValue } from './same';
+import { sameValue } from '../layout/same';
 import { settled } from './settle';
 import type { View, Workbench, WorkbenchState } from './types';
 
@@ -22,6 +23,8 @@ export interface WorkbenchOptions {
   readonly layout: Layout;
   /** The engine's own where not given. */
   readonly analyse?: (layout: Layout) => Analysis;
+  /** Computes the whole height of high plates; without it everything is computed at once. */
+  readonly heights?: Heights;
   readonly view?: Partial<View>;
   /** Entries of history kept. */
   readonly historyLimit?: number;
@@ -47,7 +50,8 @@ const FIRST_VIEW: View = {
 const tracked = ({ layout, lastChange }: WorkbenchState): Tracked => ({ layout, lastChange });
 
 function buildStore({ layout, view, historyLimit = HISTORY_LIMIT }: WorkbenchOptions) {
-  const first: WorkbenchState = { layout, view: { ...FIRST_VIEW, ...view }, lastChange: null };
+  const height = { known: null, progress: null };
+  const first: WorkbenchState = { layout, height, view: { ...FIRST_VIEW, ...view }, lastChange: null };
   const store = createStore<WorkbenchState>()(
     settled(
       temporal(() => first, {
@@ -97,13 +101,48 @@ function gestures(store: Store, limit: number) {
   };
 }
 
-/** The analysis of one layout, kept until another layout is asked for. */
-function remembered(analyse: (layout: Layout) => Analysis) {
-  let last: { readonly layout: Layout; readonly analysis: Analysis } | null = null;
-  return (layout: Layout): Analysis => {
-    if (last?.layout !== layout) last = { layout, analysis: analyse(layout) };
+/** The analysis of one layout and what is known of its height, kept until another one is asked for. */
+function remembered(analyse: (layout: Layout, known: KnownHeight | null) => Analysis) {
+  let last: { readonly of: readonly unknown[]; readonly analysis: Analysis } | null = null;
+  return ({ layout, height: { known } }: WorkbenchState): Analysis => {
+    if (last?.of[0] !== layout || last.of[1] !== known)
+      last = { of: [layout, known], analysis: analyse(layout, known) };
     return last.analysis;
   };
+}
+
+/** Asks for the whole height of every plate that is too high for a frame, and keeps what becomes known in the store. */
+function followHeights(store: Store, heights: Heights, notify: (fault: Fault) => void): void {
+  const hear = (news: HeightNews): void => {
+    const { layout, height } = store.getState();
+    switch (news.kind) {
+      case 'progress':
+        return store.setState({ height: { ...height, progress: news.share } });
+      case 'height': {
+        const done = news.known.layout === layout && news.known.every === 1;
+        return store.setState({
+          height: { known: news.known, progress: done ? null : (height.progress ?? 0) },
+        });
+      }
+      case 'failed':
+        store.setState({ height: { ...height, progress: null } });
+        return notify({ code: 'height-not-computed', params: { detail: news.detail } });
+    }
+  };
+  const follow = (layout: Layout): void => {
+    if (fitsAFrame(layout)) {
+      if (store.getState().height.progress !== null)
+        store.setState({ height: { known: null, progress: null } });
+      return;
+    }
+    store.setState({ height: { ...store.getState().height, progress: 0 } });
+    heights.ask(layout);
+  };
+  heights.listen(hear);
+  store.subscribe((state, before) => {
+    if (state.layout !== before.layout) follow(state.layout);
+  });
+  follow(store.getState().layout);
 }
 
 function notices(store: Store) {
@@ -123,11 +162,16 @@ function notices(store: Store) {
 export function createWorkbench(options: WorkbenchOptions): Workbench {
   const store = buildStore(options);
   const gesture = gestures(store, options.historyLimit ?? HISTORY_LIMIT);
-  const analysisOf = remembered(options.analyse ?? engineAnalyse);
+  const whole = options.analyse ?? engineAnalyse;
+  const analysisOf = remembered((layout, known) =>
+    options.heights && !fitsAFrame(layout) ? analyseLive(layout, known) : whole(layout),
+  );
+  const told = notices(store);
+  if (options.heights) followHeights(store, options.heights, told.notify);
   const history = store.temporal.getState;
   return {
     store,
-    analysis: () => analysisOf(store.getState().layout),
+    analysis: () => analysisOf(store.getState()),
     change: (label, recipe) => {
       const before = store.getState().layout;
       const layout = recipe(before);
@@ -151,6 +195,6 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
     }),
     onHistory: (listener) => store.temporal.subscribe(listener),
     setView: (patch) => store.setState(({ view }) => ({ view: { ...view, ...patch } })),
-    ...notices(store),
+    ...told,
   };
 }

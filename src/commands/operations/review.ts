@@ -5,7 +5,7 @@
 import { readLayoutValue } from '../../layout/read';
 import { ok, type Result } from '../../layout/result';
 import type { Layout, LayoutAt } from '../../layout/types';
-import { sameValue } from '../../store/same';
+import { sameValue } from '../../layout/same';
 
 type Addition = Pick<Layout, 'shapes' | 'parts'>;
 const NOTHING: Addition = { shapes: {}, parts: [] };

@@ -31,8 +31,13 @@ export const PLATE_MESSAGES = {
     blocks: true,
   },
   'parts-overlap': {
-    text: '{part} and {other} overlap by {area} mm² seen from above.',
+    text: '{part} and {other} overlap by {area} mm² seen from above, their sections {heights}.',
     advice: 'Move one of them; parts may not share a place at any height.',
+    blocks: true,
+  },
+  'footprints-overlap': {
+    text: '{part} and {other} overlap by {area} mm² seen from above, though at no height their sections do.',
+    advice: 'Move one of them; no part may stand under or over another.',
     blocks: true,
   },
   'parts-too-close': {
@@ -69,6 +74,11 @@ export const PLATE_MESSAGES = {
   'outline-repaired': {
     text: 'An outline of the shape {shape} crosses itself and was repaired by the even-odd rule.',
     advice: 'Compare its area with the drawing and correct the outline there.',
+    blocks: false,
+  },
+  'height-not-computed': {
+    text: 'The figures of the whole height could not be computed: {detail}',
+    advice: 'The layer that is shown is right. Change the plate or load the page again; the work is saved.',
     blocks: false,
   },
 } as const satisfies Record<string, Message>;

@@ -2,7 +2,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { sameValue } from '../../src/store/same';
+import { sameValue } from '../../src/layout/same';
 
 const SEED = 20261125;
 

@@ -15,3 +15,17 @@ export function sameValue(a: unknown, b: unknown): boolean {
   if (keys.length !== Object.keys(b).length) return false;
   return keys.every((key) => Object.hasOwn(b, key) && sameValue(a[key], b[key]));
 }
+
+/**
+ * `next` with every branch that holds the same content as in `before` taken over from there, so that caches by identity
+ * find what they know. Plain JSON values only.
+ */
+export function takenOver<T>(before: unknown, next: T): T {
+  if (!isBranch(before) || !isBranch(next) || Array.isArray(before) !== Array.isArray(next)) return next;
+  if (sameValue(before, next)) return before as T;
+  const old: Branch = before;
+  if (Array.isArray(next)) return next.map((value, i) => takenOver(old[i], value) as unknown) as T;
+  return Object.fromEntries(
+    Object.entries(next).map(([key, value]) => [key, takenOver(old[key], value)]),
+  ) as T;
+}

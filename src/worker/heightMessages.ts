@@ -1,0 +1,32 @@
+/**
+ * What page and worker say to each other about the whole height of a plate. Shapes are sent once and known by a number
+ * from then on; layouts come without them. The page asks, the newest question counts; the worker answers with how far
+ * it is (0 to 1), a first look, and the whole.
+ */
+import type { Rules } from '../build/rules';
+import type { BuildFigures, Problem } from '../build/types';
+import type { Layout, ShapeId } from '../layout/types';
+
+export interface HeightQuestion {
+  readonly id: number;
+  readonly layout: Omit<Layout, 'shapes'>;
+  /** The layout's shapes by their numbers. */
+  readonly shapes: Readonly<Record<ShapeId, number>>;
+  /** Packed shapes that were not sent before. */
+  readonly sent: readonly (readonly [number, Float64Array<ArrayBuffer>])[];
+}
+export interface HeightFound {
+  readonly kind: 'height';
+  readonly id: number;
+  /** 1: every range of layers was computed; n: one of n in a row stands for all of them. */
+  readonly every: number;
+  readonly stretches: Float64Array<ArrayBuffer>;
+  readonly build: BuildFigures;
+  readonly rules: Rules;
+  /** null: not looked for yet. */
+  readonly found: { readonly problems: readonly Problem[]; readonly checks: number } | null;
+}
+export type HeightAnswer =
+  | { readonly kind: 'progress'; readonly id: number; readonly share: number }
+  | HeightFound
+  | { readonly kind: 'failed'; readonly id: number; readonly detail: string };

@@ -1,0 +1,124 @@
+// The whole height beside the page: what arrives in the end equals the analysis made at once; a newer question wins; a
+// long drag sees the height follow.
+import { describe, expect, test } from 'vitest';
+import { analyse, analyseLive, fitsAFrame, type KnownHeight } from '../../src/build/analyse';
+import { totalsOf } from '../../src/build/stack';
+import type { Layout, LayoutRing } from '../../src/layout/types';
+import { heights, type HeightNews } from '../../src/worker/heights';
+import { plate } from '../support/plates';
+
+const QUADRANTS = {
+  strategy: 'quadrants',
+  at_mm: [0, 0],
+  sharedBand_mm: 40,
+  lasers: ['L1', 'L2', 'L3', 'L4'],
+};
+const square = (side: number): LayoutRing => [
+  [-side / 2, -side / 2],
+  [side / 2, -side / 2],
+  [side / 2, side / 2],
+  [-side / 2, side / 2],
+];
+/** Pyramids whose every layer is another square: 300 slabs each. */
+const pyramid = (side: number) =>
+  Array.from({ length: 300 }, (_, k) => ({ to_mm: 0.06 * (k + 1), rings: [square(side - 0.05 * k)] }));
+const high = (x: number): Layout =>
+  plate(
+    [
+      { id: 'P01', slabs: pyramid(60), at: [x, 10] },
+      { id: 'P02', slabs: pyramid(40), at: [80, -70] },
+      { id: 'P03', slabs: pyramid(44), at: [-90, 90], seams: 'none' },
+    ],
+    QUADRANTS,
+  );
+
+interface Heard {
+  readonly known: KnownHeight[];
+  readonly progress: number[];
+  last(): Promise<KnownHeight>;
+}
+function listening(service: ReturnType<typeof heights>): Heard {
+  const known: KnownHeight[] = [];
+  const progress: number[] = [];
+  let done: ((found: KnownHeight) => void) | null = null;
+  service.listen((news: HeightNews) => {
+    if (news.kind === 'failed') throw new Error(news.detail);
+    if (news.kind === 'progress') {
+      progress.push(news.share);
+      return;
+    }
+    known.push(news.known);
+    if (news.known.every === 1) done?.(news.known);
+  });
+  return { known, progress, last: () => new Promise((resolve) => (done = resolve)) };
+}
+
+describe('the whole height of a plate beside the page', () => {
+  test('is in the end what the analysis at once gives, problems and rules included', async () => {
+    const layout = high(0);
+    const service = heights(null);
+    const heard = listening(service);
+    const last = heard.last();
+    service.ask(layout);
+    const known = await last;
+    const whole = analyse(layout);
+    expect(known.layout).toBe(layout);
+    expect(known.stretches).toEqual(
+      whole.stretches.map((stretch) => ({ ...stretch, figures: totalsOf(stretch.figures) })),
+    );
+    expect(known.build).toEqual(whole.build);
+    expect(known.problems).toEqual(whole.problems);
+    const live = analyseLive(layout, known);
+    expect(live.whole).toBe('present');
+    for (const layer of [1, 77, 300]) expect(live.layer(layer).lasers).toEqual(whole.layer(layer).lasers);
+  });
+
+  test('begins with a first look that covers the height without gaps and says so', async () => {
+    const service = heights(null);
+    const heard = listening(service);
+    const last = heard.last();
+    const layout = high(0);
+    service.ask(layout);
+    await last;
+    const [first, whole] = heard.known;
+    expect(first!.every).toBe(2);
+    expect(analyseLive(layout, first!).whole).toBe('sampled');
+    expect(first!.stretches[0]!.firstLayer).toBe(1);
+    first!.stretches
+      .slice(1)
+      .forEach((s, i) => expect(s.firstLayer).toBe(first!.stretches[i]!.lastLayer + 1));
+    expect(first!.stretches.at(-1)!.lastLayer).toBe(300);
+    expect(first!.build.exposure_h / whole!.build.exposure_h).toBeCloseTo(1, 2);
+  });
+
+  test('is computed for the newest question: one that waits is forgotten', async () => {
+    const service = heights(null);
+    const heard = listening(service);
+    const last = heard.last();
+    const asked = [high(0), high(5), high(10), high(15)];
+    for (const layout of asked) service.ask(layout);
+    const known = await last;
+    expect(known.layout).toBe(asked[3]);
+    expect(heard.known.some(({ layout }) => layout === asked[1] || layout === asked[2])).toBe(false);
+  });
+
+  test('of an earlier plate says so and lets the layers shown be of the present one', async () => {
+    const service = heights(null);
+    const last = listening(service).last();
+    service.ask(high(0));
+    const known = await last;
+    const moved = high(40);
+    const live = analyseLive(moved, known);
+    expect(live.whole).toBe('earlier');
+    expect(live.build.time_h).toBe(known.build.time_h);
+    expect(live.layer(10).sectionArea_mm2).toBeCloseTo(analyse(moved).layer(10).sectionArea_mm2, 9);
+    expect(analyseLive(moved, null).whole).toBe('none');
+  });
+});
+
+test('a plate of few slabs fits a frame, one of many layers does not', () => {
+  expect(fitsAFrame(high(0))).toBe(false);
+  expect(fitsAFrame(plate([{ id: 'P01', slabs: [{ to_mm: 5, rings: [square(20)] }] }], QUADRANTS))).toBe(
+    true,
+  );
+});
