@@ -35,17 +35,28 @@ function faultOf(issue: v.BaseIssue<unknown>): Fault {
   };
 }
 
-/** What the schema library lets pass: lists where objects belong, and ids that it drops. */
-function formFault(value: JsonObject): Fault | null {
+const listFault = (path: string, found: readonly unknown[], accepted = 'an object'): Fault => ({
+  code: 'layout-wrong-value',
+  params: { path, found: valueText(found), accepted },
+});
+
+/** A list where an object belongs, which the schema library lets pass or reports by what the list lacks. */
+function listForObject({ schedule, zoning, ...value }: JsonObject, version: number): Fault | null {
   for (const key of ['shapes', 'limits']) {
     const found = value[key];
-    if (Array.isArray(found)) {
-      return {
-        code: 'layout-wrong-value',
-        params: { path: key, found: valueText(found), accepted: 'an object' },
-      };
-    }
+    if (Array.isArray(found)) return listFault(key, found);
   }
+  if (version === 1 && Array.isArray(zoning))
+    return listFault('zoning', zoning, 'one division; a list of divisions over height needs version 2');
+  if (Array.isArray(schedule)) return listFault('schedule', schedule);
+  const attended = isObject(schedule) ? schedule['attended'] : null;
+  return Array.isArray(attended) ? listFault('schedule.attended', attended) : null;
+}
+
+/** What the schema library lets pass: lists where objects belong, and ids that it drops. */
+function formFault(value: JsonObject, version: number): Fault | null {
+  const list = listForObject(value, version);
+  if (list) return list;
   const shapes = value['shapes'];
   const reserved = isObject(shapes) && RESERVED_IDS.find((id) => Object.hasOwn(shapes, id));
   if (!reserved) return null;
@@ -54,7 +65,7 @@ function formFault(value: JsonObject): Fault | null {
 }
 
 function checked(value: JsonObject, version: number): Result<Layout> {
-  const formal = formFault(value);
+  const formal = formFault(value, version);
   if (formal) return { ok: false, fault: formal };
   const parsed = v.safeParse(SCHEMAS[version - 1]!, value, { abortEarly: true });
   if (!parsed.success) return { ok: false, fault: faultOf(parsed.issues[0]) };

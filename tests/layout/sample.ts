@@ -47,6 +47,35 @@ export const sample = (): Loose =>
     }),
   ) as Loose;
 
+export const FIELD = { strategy: 'wholeField' };
+export const QUADRANTS = {
+  strategy: 'quadrants',
+  at_mm: [0, 0],
+  sharedBand_mm: 40,
+  lasers: ['L1', 'L2', 'L3', 'L4'],
+};
+const DAY = [['06:00', '22:00']];
+export const SCHEDULE = {
+  start: '2026-11-27T16:00',
+  attended: { mon: DAY, tue: DAY, wed: DAY, thu: DAY, fri: DAY, sat: [['08:00', '12:00']], sun: [] },
+  feedFilled_l: 60,
+  overflowFilled_l: 0,
+  residue_laserH: 12.5,
+  correction: { factor: 1.08, spread_pct: 10 },
+};
+
+/** A sound file of version 2; every call gives a fresh one. */
+export const sample2 = (): Loose =>
+  structuredClone({
+    ...sample(),
+    version: 2,
+    zoning: [
+      { from_mm: 0, zoning: QUADRANTS },
+      { from_mm: 60, zoning: FIELD },
+    ],
+    schedule: SCHEDULE,
+  });
+
 /** The sample with the value at `path` replaced; `undefined` removes the key. */
 export function changed(path: readonly (string | number)[], value: unknown, layout: Loose = sample()): Loose {
   const last = path.at(-1) as string;
