@@ -13,7 +13,7 @@ import { ringFromLayout } from '../geometry/ring';
 import type { HalfPlane, Region } from '../geometry/types';
 import type { Layout, Machine } from '../layout/types';
 import type { Mm, Mm2 } from '../units/types';
-import { boxOverHeight, heightsOfOverlap, shownHeights, type HeightRange } from './footprints';
+import { boxOverHeight, heightsOfOverlap, type HeightRange } from './footprints';
 import { problem, shownArea } from './problem';
 import type { PartView, Problem } from './types';
 
@@ -34,8 +34,8 @@ interface PairOutcome {
   readonly spacing_mm: Mm;
   readonly gap_mm: Mm;
   readonly overlap_mm2: Mm2;
-  /** Where the sections themselves overlap; worked out when the footprints do. */
-  readonly heights: readonly HeightRange[];
+  /** Where the sections themselves overlap, too; null where they never do. */
+  readonly heights: HeightRange | null;
 }
 
 export interface PlateChecks {
@@ -165,8 +165,9 @@ function together(a: PartView, b: PartView, spacing_mm: Mm): Problem[] {
   const pair = { part: a.id, other: b.id };
   if (overlap_mm2 > SLIVER_MM2) {
     const params = { ...pair, area: shownArea(overlap_mm2) };
-    if (heights.length === 0) return [problem('footprints-overlap', params, [a.id, b.id])];
-    return [problem('parts-overlap', { ...params, heights: shownHeights(heights) }, [a.id, b.id])];
+    if (heights === null) return [problem('footprints-overlap', params, [a.id, b.id])];
+    const [from, to] = [shownLength(heights.from_mm), shownLength(heights.to_mm)];
+    return [problem('parts-overlap', { ...params, from, to }, [a.id, b.id])];
   }
   if (gap_mm >= spacing_mm - 2 * SLACK_MM) return [];
   const params = { ...pair, gap: shownLength(gap_mm), spacing: shownLength(spacing_mm) };
@@ -180,7 +181,7 @@ function outcomeOf(a: PartView, b: PartView, spacing_mm: Mm): PairOutcome {
   if (known?.spacing_mm === spacing_mm) return known;
   const gap_mm = gap(a.footprint, b.footprint, spacing_mm);
   const overlap_mm2 = gap_mm === 0 ? overlapArea(a.footprint, b.footprint) : 0;
-  const heights = overlap_mm2 > SLIVER_MM2 ? heightsOfOverlap(a, b, SLIVER_MM2) : [];
+  const heights = overlap_mm2 > SLIVER_MM2 ? heightsOfOverlap(a, b, SLIVER_MM2) : null;
   const outcome = { spacing_mm, gap_mm, overlap_mm2, heights };
   others.set(b, outcome);
   return outcome;

@@ -2,13 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { checkPlate } from '../../src/build/checks';
 import type { PartView } from '../../src/build/types';
+import { placedPart } from '../../src/exposure/prepared';
 import { circleRing } from '../../src/geometry/circle';
 import { rectangle, turnAndMove } from '../../src/geometry/region';
 import { reversed } from '../../src/geometry/ring';
 import type { Region } from '../../src/geometry/types';
 import { emptyLayout } from '../../src/layout/defaults';
 import { messageAdvice, messageText } from '../../src/layout/messages';
-import type { Layout, LayoutRing } from '../../src/layout/types';
+import type { Layout, LayoutRing, Part, Shape } from '../../src/layout/types';
 
 const square = (x: number, y: number, half: number): LayoutRing => [
   [x - half, y - half],
@@ -137,20 +138,55 @@ describe('two parts', () => {
     expect(codes(plain, ring, view('P2', [circleRing(0, 0, 26.9)]))).toEqual([]);
     expect(codes(plain, ring, view('P2', [circleRing(0, 0, 28)]))).toEqual(['parts-too-close P1 P2']);
   });
-  it('of a mushroom collide under the cap: a neighbour 10 mm from the stem [computed by hand]', () => {
-    // Stem Ø20 to z = 50 under a cap Ø100: the footprint is the cap's.
-    const cap: Region = [circleRing(0, 0, 50)];
-    const mushroom: PartView = {
-      id: 'P1',
-      height_mm: 70,
-      footprint: cap,
-      sections: [
-        { from_mm: 0, to_mm: 50, section: [circleRing(0, 0, 10)] },
-        { from_mm: 50, to_mm: 70, section: cap },
-      ],
-    };
-    expect(codes(plain, mushroom, block('P2', 30, 0))).toEqual(['parts-overlap P1 P2']);
-    expect(codes(plain, mushroom, block('P2', 63.1, 0))).toEqual([]);
+});
+
+describe('a mushroom, stem Ø20 to z = 50 under a cap Ø100 [computed by hand]', () => {
+  const shape: Shape = {
+    slabs: [
+      { to_mm: 50, rings: [{ circle_mm: [0, 0, 10] }] },
+      { to_mm: 70, rings: [{ circle_mm: [0, 0, 50] }] },
+    ],
+  };
+  const part: Part = {
+    id: 'P1',
+    shape: 'mushroom',
+    at_mm: [0, 0],
+    turn_deg: 0,
+    seams: 'free',
+    laser: null,
+    timeFactor: 1,
+  };
+  const mushroom = placedPart({ ...plain, shapes: { mushroom: shape }, parts: [part] }, part);
+  const pair = (other: PartView) => checkPlate(plain, [mushroom, other]).problems;
+
+  it('collides with a low neighbour 10 mm from the stem, though no section of theirs meets', () => {
+    const [found, ...more] = pair(block('P2', 30, 0, 40));
+    expect(more).toEqual([]);
+    expect([found.code, found.blocks, found.parts]).toEqual(['footprints-overlap', true, ['P1', 'P2']]);
+    // The block's far corners, 40 and ±10 from the middle, lie within 50: all of its 20 × 20 mm is under the cap.
+    expect(messageText(found.code, found.params)).toBe(
+      'P1 and P2 overlap by 400 mm² seen from above, though at no height their sections do.',
+    );
+  });
+  it('collides with a high neighbour 10 mm from the stem where that one stands in the cap', () => {
+    const [found] = pair(block('P2', 30, 0, 60));
+    expect([found.code, found.blocks]).toEqual(['parts-overlap', true]);
+    expect(messageText(found.code, found.params)).toBe(
+      'P1 and P2 overlap by 400 mm² seen from above, their sections between z 50 and 60 mm.',
+    );
+  });
+  it('keeps its spacing from the cap, not from the stem', () => {
+    expect(pair(block('P2', 62, 0, 40)).map((p) => [p.code, p.params.gap])).toEqual([
+      ['parts-too-close', '2'],
+    ]);
+    expect(pair(block('P2', 63.1, 0, 40))).toEqual([]);
+  });
+  it('reaches into the margin with its cap', () => {
+    const near: Part = { ...part, at_mm: [120, 0] };
+    const placed = placedPart({ ...plain, shapes: { mushroom: shape }, parts: [near] }, near);
+    expect(checkPlate(plain, [placed]).problems.map((p) => [p.code, p.params.by])).toEqual([
+      ['part-in-margin', '8'],
+    ]);
   });
 });
 

@@ -31,7 +31,7 @@ export const PLATE_MESSAGES = {
     blocks: true,
   },
   'parts-overlap': {
-    text: '{part} and {other} overlap by {area} mm² seen from above, their sections {heights}.',
+    text: '{part} and {other} overlap by {area} mm² seen from above, their sections between z {from} and {to} mm.',
     advice: 'Move one of them; parts may not share a place at any height.',
     blocks: true,
   },
