@@ -2,6 +2,7 @@
  * Every message a user reads, under a stable code, in one table. Its entries stand by subject in messages/.
  */
 import { FILE_MESSAGES } from './messages/fileMessages';
+import { MESH_MESSAGES } from './messages/meshMessages';
 import type { Message } from './messages/message';
 import { OUTLINE_MESSAGES } from './messages/outlineMessages';
 import { PLATE_MESSAGES } from './messages/plateMessages';
@@ -11,6 +12,7 @@ export const MESSAGES = {
   ...PLATE_MESSAGES,
   ...FILE_MESSAGES,
   ...OUTLINE_MESSAGES,
+  ...MESH_MESSAGES,
 } as const satisfies Record<string, Message>;
 
 export type MessageCode = keyof typeof MESSAGES;

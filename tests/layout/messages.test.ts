@@ -2,6 +2,7 @@
 // and a sentence built from it holds every word that it asks for.
 import { describe, expect, test } from 'vitest';
 import { FILE_MESSAGES } from '../../src/layout/messages/fileMessages';
+import { MESH_MESSAGES } from '../../src/layout/messages/meshMessages';
 import { OUTLINE_MESSAGES } from '../../src/layout/messages/outlineMessages';
 import { PLATE_MESSAGES } from '../../src/layout/messages/plateMessages';
 import { messageAdvice, MESSAGES, messageText, type MessageCode } from '../../src/layout/messages';
@@ -9,7 +10,7 @@ import { messageAdvice, MESSAGES, messageText, type MessageCode } from '../../sr
 const codes = Object.keys(MESSAGES) as MessageCode[];
 
 test('no code stands in two parts of the table', () => {
-  const parts = [FILE_MESSAGES, OUTLINE_MESSAGES, PLATE_MESSAGES];
+  const parts = [FILE_MESSAGES, MESH_MESSAGES, OUTLINE_MESSAGES, PLATE_MESSAGES];
   expect(parts.flatMap((part) => Object.keys(part)).sort()).toEqual([...codes].sort());
 });
 

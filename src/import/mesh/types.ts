@@ -82,8 +82,8 @@ export interface MeshCheck {
   readonly overlappingShells: number;
   /** Every edge has exactly two triangles, or as many that run one way as the other. */
   readonly closed: boolean;
-  /** Two points that are not one, nearer than this to each other, would close edges; null where no edge is open. */
-  readonly nearestOpenPoints_mm: Mm | null;
+  /** `weld` with this much joins the two sides of fine cracks along open edges; null where there are none. */
+  readonly crack_mm: Mm | null;
   /** What is wrong, and what can be used all the same, in the words of the message table. */
   readonly findings: readonly Fault[];
 }

@@ -1,0 +1,187 @@
+/**
+ * A mesh to the slabs of a shape: cut at the middle of every layer, layers in a row with the same section joined. Every
+ * layer is compared with the first one of its slab, so that small changes do not add up unseen. A slab's top is the top of
+ * its last layer; the last slab's is the mesh's own top (to 1 µm), so that ⌈height/t⌉ layers come out for every layer
+ * thickness; where the middle of the last layer lies above the mesh, that layer is empty and the slab below reaches the top.
+ * Millimetres, mm², mm³.
+ */
+import { area } from '../../../geometry/region';
+import type { Region, Ring } from '../../../geometry/types';
+import { fail, ok, type Fault, type Result } from '../../../layout/result';
+import type { Point, Slab } from '../../../layout/types';
+import { roundMm } from '../../../units/round';
+import type { Mm, Mm2, Mm3 } from '../../../units/types';
+import { sizeFault, sizeOf } from '../check';
+import { MOST_LAYERS, MOST_SECTION_POINTS, MOST_SLABS } from '../limits';
+import { extent } from '../orient';
+import { prepare } from '../prepare';
+import type { Mesh, MeshSections, SectionSettings, Watch } from '../types';
+import { closeChains } from './close';
+import { sectionOf, type Section } from './outline';
+import { Reference } from './same';
+import { levelOf, SNAP_mm, Sweep, type Levels } from './sweep';
+import { Tracer } from './trace';
+
+/** Layers between two reports of progress. */
+const STEP = 16;
+/** Relative to one layer: a rounding error makes no extra layer. */
+const ROUNDING = 1e-9;
+
+/** One cut: its rings, and the widest gap that stayed open in it. */
+interface Cut {
+  readonly rings: readonly Ring[];
+  readonly widestGap: Mm | null;
+}
+
+/** Slabs as they grow from below. */
+class SlabStack {
+  readonly slabs: Slab[] = [];
+  volume: Mm3 = 0;
+  largest: Mm2 = 0;
+  openLayers = 0;
+  widestGap: Mm | null = null;
+  unitedLayers = 0;
+  emptyLayers = 0;
+  points = 0;
+  private reference: Reference | null = null;
+  private kept: Region = [];
+  private from: Mm = 0;
+  /** Empty layers since the last one with a section. */
+  private empties = 0;
+  /** The section before was united; it counts again where it comes again. */
+  private united = false;
+
+  /** Adds a layer's cut; `bottom` is where the layer begins. */
+  add({ rings, widestGap }: Cut, bottom: Mm): void {
+    if (widestGap !== null) {
+      this.openLayers += 1;
+      this.widestGap = Math.max(this.widestGap ?? 0, widestGap);
+    }
+    if (!this.reference?.isTracedAgain(rings)) this.compare(sectionOf(rings), rings, bottom);
+    if (this.united) this.unitedLayers += 1;
+    if (this.kept.length === 0) this.empties += 1;
+    else {
+      this.emptyLayers += this.empties;
+      this.empties = 0;
+    }
+  }
+
+  private compare(section: Section, rings: readonly Ring[], bottom: Mm): void {
+    this.united = section.united;
+    if (this.reference?.equals(section.exact)) return;
+    this.finish(bottom);
+    this.reference = new Reference(section.exact, rings);
+    this.kept = section.kept;
+  }
+
+  /** Ends the slab that grows; `top` is its top. */
+  finish(top: Mm): void {
+    if (this.reference === null) return;
+    const sum = area(this.kept);
+    this.slabs.push({ to_mm: top, rings: this.kept.map(pointsOf) });
+    this.volume += sum * (top - this.from);
+    this.largest = Math.max(this.largest, sum);
+    this.points += this.kept.reduce((count, ring) => count + ring.length / 2, 0);
+    this.from = top;
+  }
+}
+
+const pointsOf = (ring: Ring): Point[] =>
+  Array.from({ length: ring.length / 2 }, (_, i): Point => [ring[2 * i], ring[2 * i + 1]]);
+
+function levelsOf(mesh: Mesh, given_mm: Mm): Result<Levels & { readonly height: Mm }> {
+  const layer_mm = roundMm(given_mm);
+  if (!(layer_mm > 0) || !Number.isFinite(layer_mm))
+    throw new Error(`sectionMesh: a layer of ${given_mm} mm; at least 0.001 mm is needed`);
+  const size = sizeFault(sizeOf(mesh));
+  if (size) return size;
+  const [bottom, top] = extent(mesh, 2);
+  const height = roundMm(top - bottom);
+  const layers = Math.ceil(height / layer_mm - ROUNDING);
+  if (layers > MOST_LAYERS)
+    return fail('mesh-too-many-layers', { found: layers, what: 'layers', limit: MOST_LAYERS });
+  return ok({ bottom, layer_mm, layers, height });
+}
+
+/**
+ * Cuts a mesh step by step: yields the share done, 0 … 1, and returns the sections. Whoever runs it may stop at any step.
+ * Heights count from the mesh's lowest point; x and y stay as they are.
+ * Faults: mesh-too-large, mesh-flat, mesh-too-many-layers, mesh-no-section, mesh-too-much. Throws where layer_mm is no
+ * thickness.
+ */
+export function* sectionSteps(
+  mesh: Mesh,
+  { layer_mm: given, chainGap_mm }: SectionSettings,
+): Generator<number, Result<MeshSections>> {
+  const made = levelsOf(mesh, given);
+  if (!made.ok) return made;
+  const { layers, layer_mm, bottom, height } = made.value;
+  const ready = prepare(mesh);
+  const sweep = new Sweep(ready, made.value);
+  const tracer = new Tracer(ready);
+  const stack = new SlabStack();
+  for (let k = 1; k <= layers; k++) {
+    if (k % STEP === 0) yield (k - 1) / layers;
+    sweep.advance(k);
+    const z = levelOf(made.value, k);
+    // Above the mesh there is nothing to cut: the last slab reaches its top.
+    if (z + SNAP_mm >= bottom + height && k > 1) break;
+    const { rings, chains } = tracer.trace(sweep, k, z);
+    const closed = closeChains(chains, chainGap_mm);
+    stack.add(
+      { rings: [...rings, ...closed.rings], widestGap: closed.widestGap },
+      roundMm((k - 1) * layer_mm),
+    );
+    const full = fullFault(stack);
+    if (full) return full;
+  }
+  stack.finish(height);
+  yield 1;
+  return stack.largest > 0 ? ok(resultOf(stack, layers, height)) : fail('mesh-no-section');
+}
+
+function fullFault({ slabs, points }: SlabStack): Result<never> | null {
+  if (slabs.length >= MOST_SLABS)
+    return fail('mesh-too-many-layers', { found: `over ${MOST_SLABS}`, what: 'slabs', limit: MOST_SLABS });
+  return points > MOST_SECTION_POINTS
+    ? fail('mesh-too-much', { limit: MOST_SECTION_POINTS, what: 'points in its sections' })
+    : null;
+}
+
+function resultOf(stack: SlabStack, layers: number, height_mm: Mm): MeshSections {
+  const { slabs, openLayers, unitedLayers, emptyLayers } = stack;
+  const widestGap_mm = stack.widestGap === null ? null : stack.widestGap;
+  const problems: Fault[] = [];
+  if (openLayers > 0) {
+    const known = widestGap_mm !== null && Number.isFinite(widestGap_mm);
+    const gap = known ? Number(widestGap_mm.toPrecision(3)) : 'unknown';
+    problems.push({ code: 'mesh-open-layers', params: { count: openLayers, gap } });
+  }
+  if (emptyLayers > 0) problems.push({ code: 'mesh-empty-layers', params: { count: emptyLayers } });
+  return {
+    slabs,
+    layers,
+    height_mm,
+    volume_mm3: stack.volume,
+    largest_mm2: stack.largest,
+    openLayers,
+    widestGap_mm,
+    unitedLayers,
+    emptyLayers,
+    problems,
+  };
+}
+
+/**
+ * The same at one go.
+ * @param watch hears the share done and may cancel. Faults: as sectionSteps, and mesh-cancelled.
+ */
+export function sectionMesh(mesh: Mesh, settings: SectionSettings, watch: Watch = {}): Result<MeshSections> {
+  const steps = sectionSteps(mesh, settings);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    watch.progress?.(step.value);
+    if (watch.cancelled?.()) return fail('mesh-cancelled', { done: Math.floor(100 * step.value) });
+  }
+}

@@ -1,0 +1,114 @@
+/**
+ * Parts of a 3MF package (a ZIP; Open Packaging Conventions, ISO/IEC 29500-2) as text, in the order they stand in. The
+ * file is pushed in small pieces and what comes out is counted, so that a file made to swell is stopped early.
+ */
+import { DecodeUTF8, Unzip, UnzipInflate, type UnzipFile } from 'fflate';
+import { fail, ok, type Result } from '../../../layout/result';
+import { BYTES_PER_MB, MOST_UNPACKED_BYTES } from '../limits';
+import type { Watching } from '../stl';
+
+/** A byte of deflated data becomes at most about a thousand, so one push yields at most 4 MB. */
+const PUSHED_BYTES = 4096;
+const CENTRAL_DIRECTORY = [0x50, 0x4b, 1, 2];
+
+/** Takes the text of one part, piece by piece. A Result that is returned stops the unpacking. */
+export type TextSink = (text: string, last: boolean) => Result<never> | null;
+
+/** Part names are compared without case and without the leading slash (ISO/IEC 29500-2, 9.1.1 [memory]). */
+export const partName = (name: string): string => {
+  let plain = name;
+  try {
+    plain = decodeURIComponent(name);
+  } catch {
+    // A name that is not percent-encoded stands as it is.
+  }
+  return plain.replaceAll('\\', '/').replace(/^\/+/, '').toLowerCase();
+};
+
+class Unpacking {
+  /** What ends the reading. */
+  stop: Result<never> | null = null;
+  /** Parts that were begun and not ended. */
+  open = 0;
+  private bytes = 0;
+
+  constructor(private readonly sinkFor: (part: string) => TextSink | null) {}
+
+  begin(file: UnzipFile): void {
+    const sink = this.sinkFor(partName(file.name));
+    if (sink === null || this.stop !== null) return;
+    if (file.compression !== 0 && file.compression !== 8) {
+      this.stop = broken(`${file.name} is packed by method ${file.compression}`);
+      return;
+    }
+    this.open += 1;
+    const text = new DecodeUTF8((piece, last) => {
+      this.stop ??= sink(piece, last ?? false);
+    });
+    file.ondata = (error, data, last) => this.take(file.name, text, error, data, last);
+    file.start();
+  }
+
+  private take(
+    name: string,
+    text: DecodeUTF8,
+    error: Error | null,
+    data: Uint8Array | null,
+    last: boolean,
+  ): void {
+    if (this.stop !== null) return;
+    if (error !== null || data === null) {
+      this.stop = broken(`${name}: ${error?.message ?? 'no data'}`);
+      return;
+    }
+    this.bytes += data.length;
+    if (this.bytes > MOST_UNPACKED_BYTES) {
+      const limit = MOST_UNPACKED_BYTES / BYTES_PER_MB;
+      this.stop = fail('mesh-too-much', { limit, what: 'MB when unpacked' });
+      return;
+    }
+    if (last) this.open -= 1;
+    try {
+      text.push(data, last);
+    } catch {
+      this.stop ??= broken(`${name} is not UTF-8 text`);
+    }
+  }
+}
+
+const broken = (detail: string): Result<never> => fail('mesh-zip-broken', { detail });
+
+/**
+ * Hands the text of every part that `sinkFor` has a sink for to it.
+ * Faults: mesh-zip-broken, mesh-too-much, mesh-truncated, and what a sink returns.
+ */
+export function unpack(
+  bytes: Uint8Array,
+  sinkFor: (part: string) => TextSink | null,
+  watch: Watching,
+): Result<null> {
+  const unpacking = new Unpacking(sinkFor);
+  const zip = new Unzip((file) => unpacking.begin(file));
+  zip.register(UnzipInflate);
+  try {
+    for (let at = 0; at < bytes.length && unpacking.stop === null; at += PUSHED_BYTES) {
+      zip.push(bytes.subarray(at, at + PUSHED_BYTES), at + PUSHED_BYTES >= bytes.length);
+      if (at % (64 * PUSHED_BYTES) === 0) watch(at / bytes.length);
+    }
+  } catch (error) {
+    unpacking.stop ??= hasDirectory(bytes)
+      ? broken(error instanceof Error ? error.message : 'it is no ZIP')
+      : cutOff();
+  }
+  if (unpacking.stop !== null) return unpacking.stop;
+  return unpacking.open > 0 || !hasDirectory(bytes) ? cutOff() : ok(null);
+}
+
+const cutOff = (): Result<never> => fail('mesh-truncated', { detail: 'the ZIP ends before its directory' });
+
+/** The list of parts stands at the end of a ZIP; where it is missing, the file was cut off. */
+function hasDirectory(bytes: Uint8Array): boolean {
+  for (let i = bytes.length - 4; i >= 0; i--)
+    if (CENTRAL_DIRECTORY.every((byte, k) => bytes[i + k] === byte)) return true;
+  return false;
+}
