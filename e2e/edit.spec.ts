@@ -53,18 +53,19 @@ test('fifty steps are undone one by one and done again', async ({ page }) => {
   await expect(page.getByTestId('checksum')).toHaveText(after);
 });
 
-test('a reload in the middle of a drag keeps the work', async ({ page }) => {
+test('a reload in the middle of a drag brings back the plate from before it', async ({ page }) => {
   await choosePart(page, 'P15');
   await typeInto(page, 'part-y', '-60');
+  const checksum = await page.getByTestId('checksum').innerText();
   await grabAndMove(page, [130 + 17, -60], [100 + 17, -60]);
   await expect(page.getByTestId('part-x')).not.toHaveValue('130');
-  const x = Number(await page.getByTestId('part-x').inputValue());
-  const section = await page.getByTestId('section-area').innerText();
+  // longer than the work waits to be saved
+  await page.waitForTimeout(1500);
   await page.reload();
   await choosePart(page, 'P15');
+  await expect(page.getByTestId('part-x')).toHaveValue('130');
   await expect(page.getByTestId('part-y')).toHaveValue('-60');
-  expect(Number(await page.getByTestId('part-x').inputValue())).toBeCloseTo(x, 3);
-  await expect(page.getByTestId('section-area')).toHaveText(section);
+  await expect(page.getByTestId('checksum')).toHaveText(checksum);
 });
 
 const whole = readFileSync('shared/examples/ring.json', 'utf8');

@@ -8,7 +8,7 @@ import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
 import { Workbench } from './screens/Workbench';
 import { openWorkbench, type Visit } from './store/open';
-import { storageOf } from './store/persist';
+import { storageOf } from './store/savedForm';
 import { heightsLater } from './worker/heightsLater';
 
 const root = document.getElementById('root');

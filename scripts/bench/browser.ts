@@ -5,7 +5,7 @@
 import { chromium } from '@playwright/test';
 import { fitCamera, toScreen } from '../../src/canvas/camera';
 import { writeLayout } from '../../src/layout/write';
-import { LAYOUT_KEY } from '../../src/store/persist';
+import { LAYOUT_KEY } from '../../src/store/savedForm';
 import { findChromium, LAUNCH_ARGS } from '../findChromium.mjs';
 import { servePage } from '../servePage.mjs';
 import { firstLoad, type LoadedFile } from './firstLoad';

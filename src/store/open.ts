@@ -5,8 +5,10 @@
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
-import { keepSaved, type PageEvents, type Saving, type WorkStorage } from './persist';
+import type { Known } from './keeper';
+import { keepSaved, type PageEvents, type Saving } from './persist';
 import { savedWork, setAside } from './saved';
+import type { LoadLarge, WorkStorage } from './savedForm';
 import type { Heights } from '../worker/heights';
 import type { Workbench } from './types';
 import { createWorkbench } from './workbench';
@@ -19,6 +21,8 @@ export interface VisitOptions {
   /** Computes the whole height of high plates; everything at once where not given. */
   readonly heights?: Heights;
   readonly storage: WorkStorage | null;
+  /** For plates that do not fit the page's own storage; the browser's where not given. */
+  readonly loadLarge?: LoadLarge;
   /** Window and document: where leaving the page is heard. */
   readonly pages?: readonly PageEvents[];
 }
@@ -33,18 +37,23 @@ function works(bench: Workbench): boolean {
   }
 }
 
+const browserLarge: LoadLarge = async () => (await import('./large')).largeStorage;
+
 interface Begun {
   readonly bench: Workbench;
+  /** What is saved of what is open. */
+  readonly known: Known | null;
   readonly fault: Fault | null;
 }
 
-async function begin({ first, analyse, heights, storage }: VisitOptions): Promise<Begun> {
-  const { layout, view, fault } = await savedWork(storage);
-  const fresh = () => createWorkbench({ layout: first(), analyse, heights, view });
-  if (!layout || !storage) return { bench: fresh(), fault };
-  const bench = createWorkbench({ layout, analyse, heights, view });
-  if (works(bench)) return { bench, fault };
-  return { bench: fresh(), fault: setAside(storage, 'the figures of this plate could not be computed.') };
+async function begin({ first, analyse, storage, loadLarge = browserLarge }: VisitOptions): Promise<Begun> {
+  const { known, view, fault } = await savedWork(storage, loadLarge);
+  const fresh = () => createWorkbench({ layout: first(), analyse, view });
+  if (!known || !storage) return { bench: fresh(), known: null, fault };
+  const bench = createWorkbench({ layout: known.layout, analyse, view });
+  if (works(bench)) return { bench, known, fault };
+  const broken = setAside(storage, 'the figures of this plate could not be computed.');
+  return { bench: fresh(), known: null, fault: broken };
 }
 
 export interface Visit {
@@ -57,7 +66,8 @@ export interface Visit {
  * reads saved work cannot be loaded: nothing is opened then, and nothing is written over the saved work.
  */
 export async function openWorkbench(options: VisitOptions): Promise<Visit> {
-  const { bench, fault } = await begin(options);
+  const { storage, loadLarge = browserLarge, pages } = options;
+  const { bench, known, fault } = await begin(options);
   if (fault) bench.notify(fault);
-  return { bench, saving: keepSaved(bench, options.storage, options.pages) };
+  return { bench, saving: keepSaved(bench, { storage, loadLarge, pages, known }) };
 }

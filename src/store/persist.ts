@@ -1,27 +1,15 @@
 /**
- * The work survives a reload, also in mid-edit: the layout (a layout file on one line) and the lasting parts of the
- * view are written to a storage a moment after every change and at once when the page is hidden. The storage and the
- * page are passed in; nothing here touches a global.
+ * The work survives a reload: the layout and the lasting parts of the view are written a moment after every change and
+ * at once when the page is hidden. What an open gesture has done so far is not saved before it ends: a reload in
+ * mid-drag brings back the plate from before it. The storages and the page are passed in; nothing here touches a global.
  */
 import type { Fault } from '../layout/result';
-import type { Layout } from '../layout/types';
+import { LayoutKeeper, type Known } from './keeper';
+import { put, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
 import type { View, Workbench } from './types';
 
-export type WorkStorage = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
-
-export const LAYOUT_KEY = 'evenplate.layout';
-export const VIEW_KEY = 'evenplate.view';
-/** Wait after a change before writing; a long drag is written as often as this. */
+/** Wait after a change before writing. */
 export const SAVE_DELAY_MS = 1000;
-
-/** The storage, or null where the browser forbids it (reading the property may throw). */
-export function storageOf(get: () => WorkStorage): WorkStorage | null {
-  try {
-    return get();
-  } catch {
-    return null;
-  }
-}
 
 type LastingView = Pick<View, 'height_mm' | 'theme' | 'firstRunDismissed' | 'drawHeight_mm'>;
 
@@ -31,19 +19,6 @@ const lasting = ({ height_mm, theme, firstRunDismissed, drawHeight_mm }: View): 
   firstRunDismissed,
   drawHeight_mm,
 });
-
-/** Writes layout and view; the fault where the storage refuses. */
-function write(storage: WorkStorage, bench: Workbench, written: { layout: Layout | null }): Fault | null {
-  const { layout, view } = bench.store.getState();
-  try {
-    if (layout !== written.layout) storage.setItem(LAYOUT_KEY, JSON.stringify(layout));
-    written.layout = layout;
-    storage.setItem(VIEW_KEY, JSON.stringify(lasting(view)));
-    return null;
-  } catch {
-    return { code: 'work-not-saved-full', params: {} };
-  }
-}
 
 /** The page's side of saving: when it is about to go away. */
 export interface PageEvents {
@@ -56,63 +31,96 @@ export interface Saving {
   /** Flushes and stops watching. */
   stop(): void;
 }
+export interface SavingOptions {
+  readonly storage: WorkStorage | null;
+  readonly loadLarge: LoadLarge;
+  /** Where pagehide and visibilitychange are heard (window and document). */
+  readonly pages?: readonly PageEvents[];
+  /** What the storage holds already; null where the open layout is not saved yet. */
+  readonly known?: Known | null;
+}
 
-/** Says a thing once, until `again` is called. */
-function once(say: (fault: Fault) => void) {
+/** Says a fault once, until something is told to have gone well. */
+function saidOnce(say: (fault: Fault) => void): (fault: Fault | null) => void {
   let said = false;
-  return {
-    say: (fault: Fault) => {
-      if (!said) say(fault);
-      said = true;
-    },
-    again: () => {
-      said = false;
-    },
+  return (fault) => {
+    if (fault && !said) say(fault);
+    said = fault !== null;
   };
 }
 
-/**
- * Keeps the work of `bench` in `storage` from here on; an open gesture's present state is saved like any other. A
- * storage that is full or missing is reported once (again only after a write that went well), and work goes on.
- * `pages`: where pagehide and visibilitychange are heard (window and document).
- */
-export function keepSaved(
-  bench: Workbench,
-  storage: WorkStorage | null,
-  pages: readonly PageEvents[] = [],
-): Saving {
-  const report = once(bench.notify);
-  if (!storage) report.say({ code: 'work-not-saved-no-storage', params: {} });
-  const written: { layout: Layout | null } = { layout: null };
+/** Runs `write` once, a moment after the first `soon`; `now` runs it at once where it is waiting. */
+function delayed(write: () => void): { soon(): void; now(): void } {
   let waiting: ReturnType<typeof setTimeout> | null = null;
-  const flush = () => {
+  const now = () => {
     if (waiting === null) return;
     clearTimeout(waiting);
     waiting = null;
-    const fault = storage && write(storage, bench, written);
-    if (fault) report.say(fault);
-    else report.again();
+    write();
   };
-  const changed = () => {
-    if (storage) waiting ??= setTimeout(flush, SAVE_DELAY_MS);
-  };
-  const stopWatching = watchLasting(bench, changed);
-  const types = ['pagehide', 'visibilitychange'] as const;
-  for (const page of pages) for (const type of types) page.addEventListener(type, flush);
   return {
-    flush,
-    stop: () => {
-      flush();
-      stopWatching();
-      for (const page of pages) for (const type of types) page.removeEventListener(type, flush);
+    now,
+    soon: () => {
+      waiting ??= setTimeout(now, SAVE_DELAY_MS);
     },
   };
 }
 
-/** Calls back when something that is saved has changed: not for hovering, selecting, zooming. */
+/** The layout as history knows it: without what an open gesture has done. Calls back when it is another one. */
+function watchSettled(bench: Workbench, changed: () => void) {
+  let layout = bench.store.getState().layout;
+  const look = () => {
+    const present = bench.store.getState().layout;
+    if (bench.gestureOpen() || present === layout) return;
+    layout = present;
+    changed();
+  };
+  const stops = [bench.store.subscribe(look), bench.onHistory(look)];
+  return { layout: () => layout, stop: () => stops.forEach((stop) => stop()) };
+}
+
+/** Calls back when something of the view that is saved has changed: not for hovering, selecting, zooming. */
 function watchLasting(bench: Workbench, changed: () => void): () => void {
-  return bench.store.subscribe((state, before) => {
-    const keys = ['height_mm', 'theme', 'firstRunDismissed', 'drawHeight_mm'] as const;
-    if (state.layout !== before.layout || keys.some((key) => state.view[key] !== before.view[key])) changed();
+  const keys = ['height_mm', 'theme', 'firstRunDismissed', 'drawHeight_mm'] as const;
+  return bench.store.subscribe(({ view }, before) => {
+    if (keys.some((key) => view[key] !== before.view[key])) changed();
   });
+}
+
+/** Calls back when the page is about to go away; returns the way to stop. */
+function watchLeaving(pages: readonly PageEvents[], leaving: () => void): () => void {
+  const types = ['pagehide', 'visibilitychange'] as const;
+  for (const page of pages) for (const type of types) page.addEventListener(type, leaving);
+  return () => {
+    for (const page of pages) for (const type of types) page.removeEventListener(type, leaving);
+  };
+}
+
+const UNSAVED: Saving = { flush: () => undefined, stop: () => undefined };
+
+/**
+ * Keeps the work of `bench` from here on. A storage that is full or missing is reported once (again only after a write
+ * that went well), and work goes on.
+ */
+export function keepSaved(bench: Workbench, options: SavingOptions): Saving {
+  const { storage, loadLarge, pages = [], known = null } = options;
+  const told = saidOnce(bench.notify);
+  if (!storage) {
+    told({ code: 'work-not-saved-no-storage', params: {} });
+    return UNSAVED;
+  }
+  const keeper = new LayoutKeeper({ storage, loadLarge, known, told });
+  const writing = delayed(() => {
+    put(storage, VIEW_KEY, JSON.stringify(lasting(bench.store.getState().view)));
+    keeper.keep(settled.layout());
+  });
+  const settled = watchSettled(bench, writing.soon);
+  const stops = [settled.stop, watchLasting(bench, writing.soon), watchLeaving(pages, writing.now)];
+  return {
+    flush: writing.now,
+    stop: () => {
+      writing.now();
+      stops.forEach((stop) => stop());
+    },
+  };
 }

@@ -1,24 +1,30 @@
 /**
- * What the last visit left in the storage: the layout and the lasting parts of the view. What cannot be read back is
+ * What the last visit left in the storages: the layout and the lasting parts of the view. What cannot be read back is
  * kept aside, never overwritten.
  */
-import type { Fault } from '../layout/result';
+import { fail, ok, type Fault, type Result } from '../layout/result';
 import type { Layout } from '../layout/types';
-import { LAYOUT_KEY, VIEW_KEY, type WorkStorage } from './persist';
+import type { Known } from './keeper';
+import type * as Reading from './reading';
+import {
+  ASIDE_KEY,
+  ASIDE_KEYS,
+  drop,
+  held,
+  LARGE_KEY,
+  LAYOUT_KEY,
+  put,
+  readApart,
+  stampTime,
+  VIEW_KEY,
+  type LargeStorage,
+  type LoadLarge,
+  type WorkStorage,
+} from './savedForm';
 import type { View } from './types';
 
-/** Saved text that could not be read is moved here; older ones are numbered 2, 3 … */
-export const ASIDE_KEY = 'evenplate.layout.unread';
-const MOST_ASIDE = 5;
-
-/** Reads what a storage holds; null where it holds nothing or refuses (a browser may forbid it and throw). */
-function held(storage: WorkStorage | null, key: string): string | null {
-  try {
-    return storage?.getItem(key) ?? null;
-  } catch {
-    return null;
-  }
-}
+/** Shapes in the large storage that nothing names are given up after this long: another page may be about to name them. */
+const LEFT_BEHIND_MS = 7 * 24 * 3600 * 1000;
 
 function parsed(text: string | null): Readonly<Record<string, unknown>> {
   try {
@@ -41,57 +47,100 @@ function savedView(storage: WorkStorage | null): Partial<View> {
   };
 }
 
-/**
- * Moves unreadable text out of autosave's way and gives the key it lies under now. It is taken away before it is put
- * down again, so a full storage has room for it; where even that fails it goes back to where it was.
- */
-function keepAside(storage: WorkStorage, text: string): string {
-  const keys = Array.from({ length: MOST_ASIDE }, (_, i) => (i === 0 ? ASIDE_KEY : `${ASIDE_KEY}.${i + 1}`));
-  const key = keys.find((candidate) => held(storage, candidate) === null) ?? keys.at(-1)!;
-  try {
-    storage.removeItem(LAYOUT_KEY);
-    storage.setItem(key, text);
-    return key;
-  } catch {
-    return putBack(storage, text);
-  }
-}
+/** The key that the saved layout stands under. */
+const layoutKey = (storage: WorkStorage): string =>
+  held(storage, LARGE_KEY) === null ? LAYOUT_KEY : LARGE_KEY;
 
-function putBack(storage: WorkStorage, text: string): string {
-  try {
-    storage.setItem(LAYOUT_KEY, text);
-  } catch {
-    // A storage that no longer takes what it held before takes nothing; keepSaved reports that.
+/**
+ * Moves the saved layout's text out of autosave's way; the fault to tell, with why it cannot be opened. The text is
+ * taken away before it is put down again, so a full storage has room for it; where even that fails it goes back to
+ * where it was. Shapes in the large storage stay there under the stamp that the text names.
+ */
+export function setAside(storage: WorkStorage, detail: string): Fault {
+  const from = layoutKey(storage);
+  const text = held(storage, from);
+  const to = ASIDE_KEYS.find((key) => held(storage, key) === null) ?? ASIDE_KEYS.at(-1) ?? ASIDE_KEY;
+  let key = from;
+  if (text !== null) {
+    drop(storage, from);
+    if (put(storage, to, text)) key = to;
+    else put(storage, from, text);
   }
-  return LAYOUT_KEY;
+  return { code: 'saved-work-unreadable', params: { detail, key } };
 }
 
 export interface SavedWork {
   /** null: nothing was saved, or what was saved cannot be read. */
-  readonly layout: Layout | null;
+  readonly known: Known | null;
   readonly view: Partial<View>;
   /** What to tell the user; null where all is well. */
   readonly fault: Fault | null;
 }
 
-/** Moves the saved layout's text out of autosave's way; the fault to tell, with why it cannot be opened. */
-export function setAside(storage: WorkStorage, detail: string): Fault {
-  const text = held(storage, LAYOUT_KEY);
-  const key = text === null ? LAYOUT_KEY : keepAside(storage, text);
-  return { code: 'saved-work-unreadable', params: { detail, key } };
+/** Gives up shapes that no saved text names, where they are old. */
+async function tidy(storage: WorkStorage, large: LargeStorage): Promise<void> {
+  const texts = [LARGE_KEY, ...ASIDE_KEYS].map((key) => held(storage, key) ?? '');
+  const left = (stamp: string): boolean =>
+    Date.now() - stampTime(stamp) > LEFT_BEHIND_MS && !texts.some((text) => text.includes(stamp));
+  for (const stamp of (await large.names()).filter(left)) await large.remove(stamp);
+}
+
+type Read = typeof Reading;
+
+/** The layout whose shapes lie apart, or the one before it where they never arrived; null where neither is there. */
+async function readApartLayout(
+  text: string,
+  large: LargeStorage,
+  reading: Read,
+): Promise<Result<Known> | null> {
+  const apart = readApart(text);
+  const shapes = apart && (await large.read(apart.stamp));
+  if (!apart || shapes === null)
+    return apart?.before === undefined ? null : readApartLayout(apart.before, large, reading);
+  const read = reading.readLayoutValue({ ...apart.layout, shapes: JSON.parse(shapes) as Layout['shapes'] });
+  if (!read.ok) return read;
+  // Shapes written by an older form are written anew with the next change.
+  const asWritten = read.value.version === apart.layout.version;
+  return ok({ layout: read.value, stamp: asWritten ? apart.stamp : null });
+}
+
+async function fromLarge(text: string, load: LoadLarge, reading: Read): Promise<Result<Known> | null> {
+  try {
+    return await readApartLayout(text, await load(), reading);
+  } catch {
+    return null;
+  }
+}
+
+/** The saved layout, or why it cannot be read; null where there is none. */
+async function savedLayout(storage: WorkStorage, load: LoadLarge): Promise<Result<Known> | null> {
+  const [apart, whole] = [held(storage, LARGE_KEY), held(storage, LAYOUT_KEY)];
+  if (apart === null && whole === null) return null;
+  const reading = await import('./reading');
+  const found = apart === null ? null : await fromLarge(apart, load, reading);
+  if (found) return found;
+  if (whole === null) return fail('saved-shapes-missing');
+  drop(storage, LARGE_KEY);
+  const read = reading.readLayout(whole);
+  return read.ok ? ok({ layout: read.value, stamp: null }) : read;
 }
 
 /**
- * What the storage holds from the last visit. What reads a layout is loaded only where there is one; where that fails
- * the promise is rejected and the storage stays as it is.
+ * What the storages hold from the last visit. What reads a layout is loaded only where there is one; where that fails
+ * the promise is rejected and the storages stay as they are.
  */
-export async function savedWork(storage: WorkStorage | null): Promise<SavedWork> {
+export async function savedWork(storage: WorkStorage | null, load: LoadLarge): Promise<SavedWork> {
   const view = savedView(storage);
-  const text = held(storage, LAYOUT_KEY);
-  if (text === null || storage === null) return { layout: null, view, fault: null };
-  const { messageText, readLayout } = await import('./reading');
-  const read = readLayout(text);
-  if (read.ok) return { layout: read.value, view, fault: null };
-  const detail = messageText(read.fault.code, read.fault.params);
-  return { layout: null, view, fault: setAside(storage, detail) };
+  const found = storage && (await savedLayout(storage, load));
+  if (!storage || !found) return { known: null, view, fault: null };
+  if (found.ok) {
+    if (found.value.stamp !== null)
+      void load()
+        .then((large) => tidy(storage, large))
+        .catch(() => undefined);
+    return { known: found.value, view, fault: null };
+  }
+  const { messageText } = await import('./reading');
+  const detail = messageText(found.fault.code, found.fault.params);
+  return { known: null, view, fault: setAside(storage, detail) };
 }

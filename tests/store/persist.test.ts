@@ -4,46 +4,20 @@ import { messageText } from '../../src/layout/messages';
 import type { Layout } from '../../src/layout/types';
 import { writeLayout } from '../../src/layout/write';
 import { openWorkbench, type Visit } from '../../src/store/open';
-import {
-  LAYOUT_KEY,
-  SAVE_DELAY_MS,
-  storageOf,
-  VIEW_KEY,
-  type PageEvents,
-  type WorkStorage,
-} from '../../src/store/persist';
-import { ASIDE_KEY, savedWork } from '../../src/store/saved';
+import { SAVE_DELAY_MS } from '../../src/store/persist';
+import { savedWork } from '../../src/store/saved';
+import { ASIDE_KEY, LAYOUT_KEY, storageOf, VIEW_KEY, type WorkStorage } from '../../src/store/savedForm';
 import { countingAnalyse, smallPlate } from './plates';
-
-/** A storage in memory with room for so many characters, like a browser's quota. */
-function memory(room = Infinity): WorkStorage & { readonly map: Map<string, string> } {
-  const map = new Map<string, string>();
-  const used = (except: string) =>
-    [...map].reduce((sum, [key, text]) => sum + (key === except ? 0 : key.length + text.length), 0);
-  return {
-    map,
-    getItem: (key) => map.get(key) ?? null,
-    removeItem: (key) => void map.delete(key),
-    setItem: (key, text) => {
-      if (used(key) + key.length + text.length > room) throw new DOMException('full', 'QuotaExceededError');
-      map.set(key, text);
-    },
-  };
-}
-
-/** A page whose leaving a test can announce. */
-function fakePage(): PageEvents & { leave(): void; readonly listeners: Set<() => void> } {
-  const listeners = new Set<() => void>();
-  return {
-    listeners,
-    addEventListener: (_, listener) => void listeners.add(listener),
-    removeEventListener: (_, listener) => void listeners.delete(listener),
-    leave: () => listeners.forEach((listener) => listener()),
-  };
-}
+import { fakePage, memory, noLarge } from './storages';
 
 const visit = (storage: WorkStorage | null, page = fakePage()) =>
-  openWorkbench({ first: smallPlate, analyse: countingAnalyse().analyse, storage, pages: [page] });
+  openWorkbench({
+    first: smallPlate,
+    analyse: countingAnalyse().analyse,
+    storage,
+    loadLarge: noLarge,
+    pages: [page],
+  });
 const renamed =
   (name: string) =>
   (layout: Layout): Layout => ({ ...layout, name });
@@ -72,26 +46,47 @@ describe('a reload', () => {
     expect(codes(second)).toEqual([]);
   });
 
-  test('in the middle of a gesture brings back what was on the screen', async () => {
+  test('in the middle of a gesture brings back the plate from before it', async () => {
     const storage = memory();
     const page = fakePage();
     const first = await visit(storage, page);
+    first.bench.change('Name', renamed('before'));
     first.bench.beginGesture('Drag');
     first.bench.change('frame', renamed('half way'));
-    expect(storage.map.has(LAYOUT_KEY)).toBe(false);
     page.leave();
-    expect(nameOf(await visit(storage))).toBe('half way');
+    expect(nameOf(await visit(storage))).toBe('before');
   });
 
-  test('after a crash in a long gesture loses no more than the delay', async () => {
+  test('in a gesture that lasts longer than the delay saves nothing of it, and all of it once it has ended', async () => {
     const storage = memory();
-    const first = await visit(storage);
-    first.bench.beginGesture('Drag');
+    const { bench } = await visit(storage);
+    bench.beginGesture('Drag');
     for (let frame = 1; frame <= 100; frame++) {
-      first.bench.change('frame', renamed(`frame ${frame}`));
+      bench.change('frame', renamed(`frame ${frame}`));
       vi.advanceTimersByTime(SAVE_DELAY_MS / 20);
     }
-    expect(nameOf(await visit(storage))).toMatch(/^frame (8\d|9\d|100)$/);
+    expect(storage.map.has(LAYOUT_KEY)).toBe(false);
+    bench.endGesture();
+    vi.advanceTimersByTime(SAVE_DELAY_MS);
+    expect(nameOf(await visit(storage))).toBe('frame 100');
+  });
+
+  test('after a cancelled gesture, an undo and a redo brings back what they led to', async () => {
+    const storage = memory();
+    const page = fakePage();
+    const { bench } = await visit(storage, page);
+    bench.change('Name', renamed('kept'));
+    bench.beginGesture('Drag');
+    bench.change('frame', renamed('cancelled'));
+    bench.cancelGesture();
+    page.leave();
+    expect(nameOf(await visit(storage))).toBe('kept');
+    bench.undo();
+    page.leave();
+    expect(nameOf(await visit(storage))).toBe('Small plate');
+    bench.redo();
+    page.leave();
+    expect(nameOf(await visit(storage))).toBe('kept');
   });
 
   test('hovering, selecting and zooming write nothing', async () => {
@@ -162,6 +157,7 @@ describe('saved text that cannot be read', () => {
     const { bench } = await openWorkbench({
       first: smallPlate,
       storage,
+      loadLarge: noLarge,
       analyse: (layout) => {
         if (layout.name === 'poison') throw new Error('broken engine');
         return analyse(layout);
@@ -180,11 +176,11 @@ describe('saved text that cannot be read', () => {
       VIEW_KEY,
       JSON.stringify({ height_mm: 'high', theme: 'dark', firstRunDismissed: 1, drawHeight_mm: -4 }),
     );
-    expect((await savedWork(storage)).view).toEqual({ theme: 'dark' });
+    expect((await savedWork(storage, noLarge)).view).toEqual({ theme: 'dark' });
     storage.map.set(VIEW_KEY, 'null');
-    expect((await savedWork(storage)).view).toEqual({});
+    expect((await savedWork(storage, noLarge)).view).toEqual({});
     storage.map.set(VIEW_KEY, '{{');
-    expect((await savedWork(storage)).view).toEqual({});
+    expect((await savedWork(storage, noLarge)).view).toEqual({});
   });
 });
 
@@ -193,7 +189,7 @@ describe('a storage that refuses', () => {
     const opened = await visit(memory(100));
     for (const name of ['a', 'b', 'c']) {
       opened.bench.change('Name', renamed(name));
-      vi.advanceTimersByTime(SAVE_DELAY_MS);
+      await vi.advanceTimersByTimeAsync(SAVE_DELAY_MS);
     }
     expect(codes(opened)).toEqual(['work-not-saved-full']);
     expect(nameOf(opened)).toBe('c');
@@ -203,25 +199,25 @@ describe('a storage that refuses', () => {
     const storage = memory(20_000);
     const opened = await visit(storage);
     const filler = 'x'.repeat(19_900);
-    const save = (name: string) => {
+    const save = async (name: string) => {
       opened.bench.change('Name', renamed(name));
-      vi.advanceTimersByTime(SAVE_DELAY_MS);
+      await vi.advanceTimersByTimeAsync(SAVE_DELAY_MS);
     };
     storage.map.set('other page', filler);
-    save('a');
+    await save('a');
     storage.map.delete('other page');
-    save('b');
+    await save('b');
     expect(nameOf(await visit(storage))).toBe('b');
     storage.map.clear();
     storage.map.set('other page', filler);
-    save('c');
+    await save('c');
     expect(codes(opened)).toEqual(['work-not-saved-full', 'work-not-saved-full']);
   });
 
   test('or is missing is reported once, and work goes on', async () => {
     const opened = await visit(null);
     opened.bench.change('Name', renamed('a'));
-    vi.advanceTimersByTime(10 * SAVE_DELAY_MS);
+    await vi.advanceTimersByTimeAsync(10 * SAVE_DELAY_MS);
     expect(codes(opened)).toEqual(['work-not-saved-no-storage']);
     expect(nameOf(opened)).toBe('a');
   });
@@ -234,7 +230,7 @@ describe('a storage that refuses', () => {
     const throwing: WorkStorage = { getItem: forbidden, setItem: forbidden, removeItem: forbidden };
     const opened = await visit(throwing);
     opened.bench.change('Name', renamed('a'));
-    vi.advanceTimersByTime(SAVE_DELAY_MS);
+    await vi.advanceTimersByTimeAsync(SAVE_DELAY_MS);
     expect(codes(opened)).toEqual(['work-not-saved-full']);
   });
 });

@@ -146,6 +146,11 @@ export const FILE_MESSAGES = {
     advice: 'It is kept aside under “{key}” in this browser’s storage; the demo plate is open instead.',
     blocks: false,
   },
+  'saved-shapes-missing': {
+    text: 'the sections of its shapes are not in this browser any more.',
+    advice: 'Open the layout file instead.',
+    blocks: false,
+  },
   'work-not-saved-full': {
     text: 'This browser’s storage is full: changes are not kept over a reload.',
     advice: 'Save the layout as a file.',

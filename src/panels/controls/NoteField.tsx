@@ -1,12 +1,13 @@
 /**
- * A field for text of several lines. It goes into the layout while it is typed, so a reload loses nothing; from the first
- * key to leaving the field it is one entry of history.
+ * A field for text of several lines. It goes into the layout while it is typed; from the first key to leaving the field,
+ * or the page, it is one entry of history.
  */
 import { useId, useLayoutEffect, useMemo, useState } from 'react';
 import { messageAdvice, messageText } from '../../layout/messages';
 import type { Fault, Result } from '../../layout/result';
 import type { Layout } from '../../layout/types';
 import { useEdit } from '../useEdit';
+import { useCommitOnLeave } from './useCommitOnLeave';
 
 interface NoteFieldProps {
   readonly label: string;
@@ -29,6 +30,10 @@ export function NoteField({ label, value, testId, recipe }: NoteFieldProps) {
   };
   // The entry ends with leaving the field, and also where the field goes away under the cursor.
   useLayoutEffect(() => (typing ? () => hold('end') : undefined), [typing, hold]);
+  useCommitOnLeave(() => {
+    if (typing) hold('end');
+    setTyping(false);
+  });
   return (
     <div className="note-field">
       <label htmlFor={id} className="visually-hidden">

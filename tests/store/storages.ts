@@ -1,0 +1,60 @@
+/** Storages and pages for tests: in memory, with a limit like a browser's quota, and answering when the test says so. */
+import type { PageEvents } from '../../src/store/persist';
+import type { LargeStorage, LoadLarge, WorkStorage } from '../../src/store/savedForm';
+
+/** A storage in memory with room for so many characters, like a browser's quota. */
+export function memory(room = Infinity): WorkStorage & { readonly map: Map<string, string> } {
+  const map = new Map<string, string>();
+  const used = (except: string) =>
+    [...map].reduce((sum, [key, text]) => sum + (key === except ? 0 : key.length + text.length), 0);
+  return {
+    map,
+    getItem: (key) => map.get(key) ?? null,
+    removeItem: (key) => void map.delete(key),
+    setItem: (key, text) => {
+      if (used(key) + key.length + text.length > room) throw new DOMException('full', 'QuotaExceededError');
+      map.set(key, text);
+    },
+  };
+}
+
+/** A browser without a large storage, as in some private windows. */
+export const noLarge: LoadLarge = () => Promise.reject(new DOMException('denied', 'InvalidStateError'));
+
+/** A large storage in memory. While `held` is true a writing does not end. */
+export function largeMemory() {
+  const map = new Map<string, string>();
+  const waiting: (() => void)[] = [];
+  const state = { held: false, refuses: false, writings: 0 };
+  const storage: LargeStorage = {
+    read: async (name) => map.get(name) ?? null,
+    remove: async (name) => void map.delete(name),
+    names: async () => [...map.keys()],
+    write: async (name, text) => {
+      state.writings++;
+      if (state.held) await new Promise<void>((resolve) => waiting.push(resolve));
+      if (state.refuses) throw new DOMException('full', 'QuotaExceededError');
+      map.set(name, text);
+    },
+  };
+  return {
+    map,
+    state,
+    load: async () => storage,
+    letGo: () => {
+      state.held = false;
+      waiting.splice(0).forEach((go) => go());
+    },
+  };
+}
+
+/** A page whose leaving a test can announce. */
+export function fakePage(): PageEvents & { leave(): void; readonly listeners: Set<() => void> } {
+  const listeners = new Set<() => void>();
+  return {
+    listeners,
+    addEventListener: (_, listener) => void listeners.add(listener),
+    removeEventListener: (_, listener) => void listeners.delete(listener),
+    leave: () => listeners.forEach((listener) => listener()),
+  };
+}
