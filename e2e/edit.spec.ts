@@ -68,6 +68,27 @@ test('a reload in the middle of a drag brings back the plate from before it', as
   await expect(page.getByTestId('checksum')).toHaveText(checksum);
 });
 
+test('keys pressed before the shortcuts have arrived are not lost', async ({ page }) => {
+  let arrive = (): void => undefined;
+  const arrived = new Promise<void>((resolve) => {
+    arrive = resolve;
+  });
+  await page.route('**/keyboard*.js', async (route) => {
+    await arrived;
+    await route.continue();
+  });
+  await page.reload();
+  await expect(page.getByTestId('layer-time')).toHaveText(/\d/);
+  await expect(page.locator('main[data-keys]')).toHaveCount(0);
+  for (const key of ['w', '+', 'Control+z', 'e']) await page.keyboard.press(key);
+  arrive();
+  await expect(page.locator('main[data-keys]')).toBeVisible();
+  await expect(page.getByTestId('choose-strips-y')).toHaveAttribute('data-state', 'on');
+  await page.getByTestId('command-undo').click();
+  await expect(page.getByTestId('choose-quadrants')).toHaveAttribute('data-state', 'on');
+  await expect(page.getByTestId('command-undo')).toBeDisabled();
+});
+
 const whole = readFileSync('shared/examples/ring.json', 'utf8');
 for (const [what, name, text, says] of [
   ['a file that is no JSON', 'torn.json', whole.slice(0, 700), /JSON/],

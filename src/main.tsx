@@ -4,6 +4,7 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { analyse } from './build/analyse';
+import { noteKeys } from './commands/earlyKeys';
 import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
 import { Workbench } from './screens/Workbench';
@@ -11,6 +12,7 @@ import { openWorkbench, type Visit } from './store/open';
 import { storageOf } from './store/savedForm';
 import { heightsLater } from './worker/heightsLater';
 
+const early = noteKeys(window);
 const root = document.getElementById('root');
 if (root === null) throw new Error('main: expected an element with the id "root", found none');
 
@@ -18,7 +20,7 @@ const draw = ({ bench }: Visit): void => {
   const { download } = pagePorts(document, { showImport: () => undefined, showDialog: () => undefined });
   createRoot(root).render(
     <StrictMode>
-      <Workbench bench={bench} download={download} />
+      <Workbench bench={bench} early={early} download={download} />
     </StrictMode>,
   );
 };

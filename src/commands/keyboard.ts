@@ -1,55 +1,13 @@
 /**
- * From keys to commands. A key means nothing while someone types into a field, except Escape; arrows and the like
- * belong to the slider, list or menu that has the focus. A held key is one gesture, ended when it is let go or the
+ * From keys to commands. A key that the focused field, widget or dialog keeps for itself is none. A held key is one gesture, ended when it is let go or the
  * window loses the focus.
  */
+import type { EarlyKey, EarlyKeys, KeyTarget } from './earlyKeys';
+import { keptByFocus, type KeyEvent } from './focus';
 import { COMMANDS } from './index';
 import type { Command, Context } from './types';
 
-/** What is read of a KeyboardEvent. */
-export interface KeyEvent {
-  readonly key: string;
-  readonly ctrlKey: boolean;
-  readonly metaKey: boolean;
-  readonly shiftKey: boolean;
-  readonly altKey: boolean;
-  readonly repeat?: boolean;
-  readonly isComposing?: boolean;
-  readonly defaultPrevented?: boolean;
-  readonly target?: unknown;
-}
-
-/** What is read of the element under the focus. */
-interface Focused {
-  readonly tagName?: string;
-  readonly type?: string;
-  readonly isContentEditable?: boolean;
-  closest?(selector: string): unknown;
-}
-
-const TEXTLESS_INPUTS = ['button', 'checkbox', 'color', 'file', 'radio', 'range', 'reset', 'submit'];
-/** Widgets that use arrows, Home, End and the page keys themselves. */
-const STEERED =
-  'select, input[type=range], input[type=radio], [role=slider], [role=radio], [role=tab], [role=option], ' +
-  '[role=spinbutton], [role=separator], [role=toolbar], [role=radiogroup]';
-/** Places that answer to their own keys only. */
-const CLOSED = '[role=dialog], [role=alertdialog], [role=menu], [role=listbox]';
-const STEERING = /^(Arrow\w+|Home|End|PageUp|PageDown| |Enter)$/;
-
-function isTextField({ tagName, type, isContentEditable }: Focused): boolean {
-  if (isContentEditable === true || tagName === 'TEXTAREA') return true;
-  return tagName === 'INPUT' && !TEXTLESS_INPUTS.includes(type ?? 'text');
-}
-
-const within = (focused: Focused, selector: string): boolean => Boolean(focused.closest?.(selector));
-
-/** True where the focused element keeps the key for itself. */
-function keptByFocus({ key, target }: KeyEvent): boolean {
-  const focused: Focused = typeof target === 'object' && target !== null ? target : {};
-  if (within(focused, CLOSED)) return true;
-  if (isTextField(focused)) return key !== 'Escape';
-  return STEERING.test(key) && within(focused, STEERED);
-}
+export type { KeyEvent };
 
 /** "Ctrl+Shift+Z", "Shift+T", "t", "?": Cmd counts as Ctrl, Shift counts only with letters and named keys. */
 export function chordOf({ key, ctrlKey, metaKey, shiftKey, altKey }: KeyEvent): string {
@@ -112,10 +70,16 @@ export function createKeyboard(context: Context): Keyboard {
   };
 }
 
-type Target = Pick<EventTarget, 'addEventListener' | 'removeEventListener'>;
+function replay(keyboard: Keyboard, noted: readonly EarlyKey[]): void {
+  for (const key of noted) {
+    if (key.kind === 'down') keyboard.down(key.event);
+    else if (key.kind === 'up') keyboard.up(key.event);
+    else keyboard.blur();
+  }
+}
 
-/** Listens on the window; returns the way to stop. */
-export function listenToKeys(target: Target, context: Context): () => void {
+/** Listens on the window, after the keys that were noted before; returns the way to stop. */
+export function listenToKeys(target: KeyTarget, context: Context, early?: EarlyKeys): () => void {
   const keyboard = createKeyboard(context);
   const down = (event: Event) => {
     if (keyboard.down(event as KeyboardEvent)) event.preventDefault();
@@ -124,6 +88,7 @@ export function listenToKeys(target: Target, context: Context): () => void {
   target.addEventListener('keydown', down);
   target.addEventListener('keyup', up);
   target.addEventListener('blur', keyboard.blur);
+  if (early) replay(keyboard, early.take());
   return () => {
     keyboard.blur();
     target.removeEventListener('keydown', down);

@@ -6,6 +6,7 @@ import { lazy, Suspense, useCallback, useEffect, useLayoutEffect, useMemo, useSt
 import { BenchProvider } from '../canvas/bench';
 import { Plan } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
+import type { EarlyKeys } from '../commands/earlyKeys';
 import { listenToDrops, pagePorts } from '../commands/pagePorts';
 import type { Context, Ports } from '../commands/types';
 import { CommandContext } from '../panels/commandContext';
@@ -64,7 +65,7 @@ function Ground() {
 }
 
 /** Commands bound to this page: dialogs, the check page, the list's tabs. */
-function usePage(bench: Bench) {
+function usePage(bench: Bench, early: EarlyKeys) {
   const [open, setOpen] = useState<Open>(null);
   const [list, setList] = useState<ListState>({ tab: 'parts', open: false });
   const [keysHeard, setKeysHeard] = useState(false);
@@ -81,14 +82,14 @@ function usePage(bench: Bench) {
     let gone = false;
     void afterPaint(() => import('../commands/keyboard')).then(({ listenToKeys }) => {
       if (gone) return;
-      stop = listenToKeys(window, context);
+      stop = listenToKeys(window, context, early);
       setKeysHeard(true);
     });
     return () => {
       gone = true;
       stop?.();
     };
-  }, [context]);
+  }, [context, early]);
   useEffect(() => listenToDrops(window, context), [context]);
   const close = useCallback(() => setOpen(null), []);
   useTypedLine(useCallback(() => setList({ tab: 'division', open: true }), []));
@@ -125,8 +126,14 @@ function WaitingViews() {
   );
 }
 
-function Page({ bench }: { readonly bench: Bench }) {
-  const { open, close, list, setList, context, keysHeard } = usePage(bench);
+interface PageProps {
+  readonly bench: Bench;
+  /** Keys pressed since the page began to load. */
+  readonly early: EarlyKeys;
+}
+
+function Page({ bench, early }: PageProps) {
+  const { open, close, list, setList, context, keysHeard } = usePage(bench, early);
   const dropping = useDropMark();
   return (
     <CommandContext value={context}>
@@ -159,17 +166,11 @@ function Page({ bench }: { readonly bench: Bench }) {
 }
 
 /** The whole page for one workbench. */
-export function Workbench({
-  bench,
-  download,
-}: {
-  readonly bench: Bench;
-  readonly download: Ports['download'];
-}) {
+export function Workbench({ bench, early, download }: PageProps & { readonly download: Ports['download'] }) {
   return (
     <ErrorBoundary bench={bench} download={download}>
       <BenchProvider bench={bench}>
-        <Page bench={bench} />
+        <Page bench={bench} early={early} />
       </BenchProvider>
     </ErrorBoundary>
   );

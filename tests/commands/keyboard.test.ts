@@ -1,6 +1,8 @@
 // @vitest-environment jsdom
 /** Keys: which ones are commands, which belong to a field or widget, and held keys as one history entry. */
 import { beforeEach, describe, expect, test } from 'vitest';
+import { CLAIMED_WITH_CTRL, noteKeys } from '../../src/commands/earlyKeys';
+import { COMMANDS } from '../../src/commands/index';
 import { commandForKey, createKeyboard, listenToKeys, type Keyboard } from '../../src/commands/keyboard';
 import { demoLayout } from '../../src/layout/demo';
 import { keyEvent, workplace } from './bench';
@@ -183,4 +185,68 @@ test('on a window, a command prevents the browser’s own meaning and stopping l
   expect(place.bench.gestureOpen()).toBe(false);
   expect(press('s', { ctrlKey: true })).toBe(false);
   expect(place.asked.downloads).toHaveLength(1);
+});
+
+describe('keys pressed before the shortcuts have arrived', () => {
+  const dispatch = (
+    type: 'keydown' | 'keyup',
+    key: string,
+    more: object = {},
+    at: EventTarget = document.body,
+  ) => {
+    const event = new KeyboardEvent(type, { key, bubbles: true, cancelable: true, ...more });
+    at.dispatchEvent(event);
+    return event.defaultPrevented;
+  };
+
+  test('run once the shortcuts listen, in their order, one entry for each', () => {
+    const early = noteKeys(window);
+    const { layout } = place;
+    const x = first().at_mm[0];
+    dispatch('keydown', 'w');
+    dispatch('keyup', 'w');
+    dispatch('keydown', 'ArrowRight');
+    dispatch('keydown', 'ArrowRight', { repeat: true });
+    dispatch('keyup', 'ArrowRight');
+    expect(layout()).toEqual(demoLayout());
+    const stop = listenToKeys(window, place.context, early);
+    expect(first().at_mm[0]).toBeCloseTo(x + 2, 9);
+    expect(place.bench.gestureOpen()).toBe(false);
+    place.bench.undo();
+    place.bench.undo();
+    expect(layout()).toEqual(demoLayout());
+    expect(place.bench.history().undo).toBeNull();
+    stop();
+    expect(early.take()).toEqual([]);
+  });
+
+  test('are kept from the browser where it would answer them, and run nevertheless', () => {
+    const early = noteKeys(window);
+    expect(dispatch('keydown', 's', { ctrlKey: true })).toBe(true);
+    expect(dispatch('keydown', 'r', { ctrlKey: true })).toBe(false);
+    expect(dispatch('keydown', 'w')).toBe(false);
+    listenToKeys(window, place.context, early)();
+    expect(place.asked.downloads).toHaveLength(1);
+  });
+
+  test('stay with a field that has the focus, and a key still held ends with the window’s focus', () => {
+    const field = document.body.appendChild(document.createElement('input'));
+    const early = noteKeys(window);
+    expect(dispatch('keydown', 'a', { ctrlKey: true }, field)).toBe(false);
+    dispatch('keydown', 'q', {}, field);
+    dispatch('keydown', 'ArrowUp');
+    window.dispatchEvent(new Event('blur'));
+    field.remove();
+    listenToKeys(window, place.context, early)();
+    expect(place.bench.history().undo).toBe('Move 1 mm to the back');
+    place.bench.undo();
+    expect(place.layout()).toEqual(demoLayout());
+  });
+
+  test('every letter that is a command with Ctrl is kept from the browser', () => {
+    const letters = COMMANDS.flatMap(({ keys }) => keys).flatMap(
+      (key) => /^Ctrl\+(?:Shift\+)?([A-Z])$/.exec(key)?.[1] ?? [],
+    );
+    expect([...new Set(letters)].sort().join('').toLowerCase()).toBe(CLAIMED_WITH_CTRL);
+  });
 });
