@@ -6,6 +6,7 @@ import { MESH_MESSAGES } from './messages/meshMessages';
 import type { Message } from './messages/message';
 import { OUTLINE_MESSAGES } from './messages/outlineMessages';
 import { PLATE_MESSAGES } from './messages/plateMessages';
+import { SCHEDULE_MESSAGES } from './messages/scheduleMessages';
 
 export type { Message };
 export const MESSAGES = {
@@ -13,6 +14,7 @@ export const MESSAGES = {
   ...FILE_MESSAGES,
   ...OUTLINE_MESSAGES,
   ...MESH_MESSAGES,
+  ...SCHEDULE_MESSAGES,
 } as const satisfies Record<string, Message>;
 
 export type MessageCode = keyof typeof MESSAGES;

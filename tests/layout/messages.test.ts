@@ -5,12 +5,13 @@ import { FILE_MESSAGES } from '../../src/layout/messages/fileMessages';
 import { MESH_MESSAGES } from '../../src/layout/messages/meshMessages';
 import { OUTLINE_MESSAGES } from '../../src/layout/messages/outlineMessages';
 import { PLATE_MESSAGES } from '../../src/layout/messages/plateMessages';
+import { SCHEDULE_MESSAGES } from '../../src/layout/messages/scheduleMessages';
 import { messageAdvice, MESSAGES, messageText, type MessageCode } from '../../src/layout/messages';
 
 const codes = Object.keys(MESSAGES) as MessageCode[];
 
 test('no code stands in two parts of the table', () => {
-  const parts = [FILE_MESSAGES, MESH_MESSAGES, OUTLINE_MESSAGES, PLATE_MESSAGES];
+  const parts = [FILE_MESSAGES, MESH_MESSAGES, OUTLINE_MESSAGES, PLATE_MESSAGES, SCHEDULE_MESSAGES];
   expect(parts.flatMap((part) => Object.keys(part)).sort()).toEqual([...codes].sort());
 });
 

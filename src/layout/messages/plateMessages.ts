@@ -76,6 +76,50 @@ export const PLATE_MESSAGES = {
     advice: 'Compare its area with the drawing and correct the outline there.',
     blocks: false,
   },
+  'service-unattended': {
+    text: '{event}: layer {layer} is the last that can finish, {at}, when nobody attends the machine.',
+    advice:
+      'Start at {start}: every service and the end then fall into attended hours. Never skip a service.',
+    blocks: true,
+  },
+  'service-unattended-but-end': {
+    text: '{event}: layer {layer} is the last that can finish, {at}, when nobody attends the machine.',
+    advice:
+      'Start at {start}: every service then falls into attended hours, the end does not. Never skip a service.',
+    blocks: true,
+  },
+  'service-unattended-always': {
+    text: '{event}: layer {layer} is the last that can finish, {at}, when nobody attends the machine.',
+    advice:
+      'No start within 14 days avoids it: attend that hour, or change fill levels or plate. Never skip a service.',
+    blocks: true,
+  },
+  'end-unattended': {
+    text: 'The build ends with layer {layer}, {at}, when nobody attends the machine.',
+    advice:
+      'Start at {start}: every service and the end then fall into attended hours. Else it waits, hot and under gas.',
+    blocks: false,
+  },
+  'end-unattended-always': {
+    text: 'The build ends with layer {layer}, {at}, when nobody attends the machine.',
+    advice: 'No start within 14 days brings all into attended hours. The build waits, hot and under gas.',
+    blocks: false,
+  },
+  'store-too-small': {
+    text: 'Layer {layer} alone takes {each} {unit}, more than the {store} of {capacity} {unit}.',
+    advice: 'The build cannot pass this layer: correct the figure of the machine, or lower the dose.',
+    blocks: true,
+  },
+  'services-too-many': {
+    text: '{event}: more than {most} times in this build.',
+    advice: 'Only the first are listed; correct the figures of the powder stores.',
+    blocks: true,
+  },
+  'feed-overfilled': {
+    text: 'The schedule fills the feed with {found} l.',
+    advice: 'The feed holds {capacity} l, which is what is counted with.',
+    blocks: false,
+  },
   'height-not-computed': {
     text: 'The figures of the whole height could not be computed: {detail}',
     advice: 'The layer that is shown is right. Change the plate or load the page again; the work is saved.',
