@@ -5,7 +5,7 @@
 /** Bytes of the largest file that is read. */
 export const MOST_BYTES = 100_000_000;
 /** Bytes a 3MF may unpack to, all of its model parts together. */
-export const MOST_UNPACKED_BYTES = 400_000_000;
+export const MOST_UNPACKED_BYTES = 300_000_000;
 /** Triangles of a file, repeated components written out. */
 export const MOST_TRIANGLES = 2_000_000;
 /** Solids of an STL, objects and build items of a 3MF. */

@@ -77,6 +77,28 @@ export const MESH_MESSAGES = {
     blocks: false,
   },
 
+  // the command line
+  'section-usage': {
+    text: 'The command cannot be run: {detail}.',
+    advice: 'Use: npm run --silent section -- MESH-OR-OUTLINE [--layer MM] [--height MM]',
+    blocks: false,
+  },
+  'section-not-read': {
+    text: 'The file cannot be read: {reason}.',
+    advice: 'Name a mesh (STL, 3MF) or outlines (SVG, DXF).',
+    blocks: false,
+  },
+  'section-unknown-kind': {
+    text: '“{name}” is neither a mesh nor a drawing.',
+    advice: 'Meshes are read from STL and 3MF, outlines from SVG and DXF.',
+    blocks: false,
+  },
+  'section-no-shape': {
+    text: '“{name}” holds no shape: {detail}',
+    advice: 'A mesh has to be closed enough to be cut, an outline has to be closed.',
+    blocks: false,
+  },
+
   // cutting
   'mesh-too-large': {
     text: 'The mesh measures {found} mm.',
@@ -94,7 +116,7 @@ export const MESH_MESSAGES = {
     blocks: false,
   },
   'mesh-no-section': {
-    text: 'No layer of the mesh has a closed section.',
+    text: 'No layer of the mesh has a closed section; the widest gap is {gap} mm.',
     advice: 'Mend the mesh, or close wider gaps.',
     blocks: false,
   },

@@ -86,8 +86,11 @@ class SlabStack {
   }
 }
 
-const pointsOf = (ring: Ring): Point[] =>
-  Array.from({ length: ring.length / 2 }, (_, i): Point => [ring[2 * i], ring[2 * i + 1]]);
+function pointsOf(ring: Ring): Point[] {
+  const points: Point[] = [];
+  for (let i = 0; i < ring.length; i += 2) points.push([ring[i], ring[i + 1]]);
+  return points;
+}
 
 function levelsOf(mesh: Mesh, given_mm: Mm): Result<Levels & { readonly height: Mm }> {
   const layer_mm = roundMm(given_mm);
@@ -137,7 +140,9 @@ export function* sectionSteps(
   }
   stack.finish(height);
   yield 1;
-  return stack.largest > 0 ? ok(resultOf(stack, layers, height)) : fail('mesh-no-section');
+  return stack.largest > 0
+    ? ok(resultOf(stack, layers, height))
+    : fail('mesh-no-section', { gap: gapText(stack.widestGap) });
 }
 
 function fullFault({ slabs, points }: SlabStack): Result<never> | null {
@@ -148,14 +153,16 @@ function fullFault({ slabs, points }: SlabStack): Result<never> | null {
     : null;
 }
 
+/** To three digits, as a message says it. */
+const gapText = (gap: Mm | null): number | string =>
+  gap !== null && Number.isFinite(gap) ? Number(gap.toPrecision(3)) : 'unknown';
+
 function resultOf(stack: SlabStack, layers: number, height_mm: Mm): MeshSections {
   const { slabs, openLayers, unitedLayers, emptyLayers } = stack;
-  const widestGap_mm = stack.widestGap === null ? null : stack.widestGap;
   const problems: Fault[] = [];
   if (openLayers > 0) {
-    const known = widestGap_mm !== null && Number.isFinite(widestGap_mm);
-    const gap = known ? Number(widestGap_mm.toPrecision(3)) : 'unknown';
-    problems.push({ code: 'mesh-open-layers', params: { count: openLayers, gap } });
+    const params = { count: openLayers, gap: gapText(stack.widestGap) };
+    problems.push({ code: 'mesh-open-layers', params });
   }
   if (emptyLayers > 0) problems.push({ code: 'mesh-empty-layers', params: { count: emptyLayers } });
   return {
@@ -165,7 +172,7 @@ function resultOf(stack: SlabStack, layers: number, height_mm: Mm): MeshSections
     volume_mm3: stack.volume,
     largest_mm2: stack.largest,
     openLayers,
-    widestGap_mm,
+    widestGap_mm: stack.widestGap,
     unitedLayers,
     emptyLayers,
     problems,

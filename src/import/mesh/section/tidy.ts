@@ -105,18 +105,42 @@ export function simplified(ring: Ring, tolerance: Mm): Ring {
 
 /** The ring in whole micrometres, without repeated points and without spikes; null where no area is left. */
 export function rounded(ring: Ring): Ring | null {
-  let points = Array.from({ length: ring.length / 2 }, (_, i) => i).map(
-    (i) => [roundMm(ring[2 * i]), roundMm(ring[2 * i + 1])] as const,
-  );
-  for (let before = Infinity; points.length < before;) {
-    before = points.length;
-    points = points.filter((point, i) => !same(point, points[i === 0 ? before - 1 : i - 1]));
-    const tip = points.findIndex((_, i) => same(points.at(i - 1)!, points[(i + 1) % points.length]));
-    if (tip >= 0) points.splice(tip, 1);
-  }
-  const made = Float64Array.from(points.flat());
-  return points.length < 3 || signedArea(made) === 0 ? null : made;
+  let made = new Float64Array(ring.length);
+  for (let i = 0; i < ring.length; i++) made[i] = roundMm(ring[i]);
+  for (let needless = firstNeedless(made); needless >= 0; needless = firstNeedless(made))
+    made = withoutNeedless(made, needless);
+  return made.length < 6 || signedArea(made) === 0 ? null : made;
 }
 
-type Pair = readonly [Mm, Mm];
-const same = (a: Pair, b: Pair): boolean => a[0] === b[0] && a[1] === b[1];
+/** Index of the first point that repeats the one before it, or is the tip of a spike; −1 where none is. */
+function firstNeedless(ring: Ring): number {
+  const n = ring.length;
+  for (let i = 0, before = n - 2; i < n; before = i, i += 2) {
+    const after = i + 2 === n ? 0 : i + 2;
+    if (same(ring, i, before) || same(ring, before, after)) return i;
+  }
+  return -1;
+}
+
+/** One pass over the points from `start` on: a point goes where the one kept before it makes it needless. */
+function withoutNeedless(ring: Ring, start: number): Float64Array<ArrayBuffer> {
+  const n = ring.length;
+  const made = new Float64Array(n);
+  made.set(ring.subarray(0, start));
+  let end = start;
+  for (let i = start; i < n; i += 2) {
+    const after = i + 2 === n ? 0 : i + 2;
+    const before = end === 0 ? n - 2 : end - 2;
+    const kept = end === 0 ? ring : made;
+    const repeats = kept[before] === ring[i] && kept[before + 1] === ring[i + 1];
+    const isTip = kept[before] === ring[after] && kept[before + 1] === ring[after + 1];
+    if (repeats || isTip) continue;
+    made[end] = ring[i];
+    made[end + 1] = ring[i + 1];
+    end += 2;
+  }
+  return made.slice(0, end);
+}
+
+const same = (ring: Ring, i: number, k: number): boolean =>
+  ring[i] === ring[k] && ring[i + 1] === ring[k + 1];

@@ -7,6 +7,9 @@ import { fail, type Result } from '../../../layout/result';
 import { MOST_LEVELS } from '../limits';
 import type { TextSink } from './unpack';
 
+/** Characters without the end of a tag: no model has so many, a file made to swell has. */
+const MOST_WITHOUT_TAG = 4_000_000;
+
 export type Attributes = Readonly<Record<string, string>>;
 export interface XmlHandler {
   /** @returns a fault in words, null where the element is sound */
@@ -23,6 +26,7 @@ export function xmlSink(part: string, handler: XmlHandler): TextSink {
   let stop: Result<never> | null = null;
   let prefix: string | null = null;
   let level = 0;
+  let sinceTag = 0;
   const broken = (detail: string): void => {
     stop ??= fail('mesh-3mf-broken', { part, detail: `line ${parser.line}: ${detail}` });
   };
@@ -33,6 +37,7 @@ export function xmlSink(part: string, handler: XmlHandler): TextSink {
   parser.on('opentag', (tag) => {
     prefix ??= prefixOf(tag.name);
     level += 1;
+    sinceTag = 0;
     if (stop !== null) return;
     if (level > MOST_LEVELS) broken(`elements nest more than ${MOST_LEVELS} deep`);
     const fault = handler.open(local(tag.name), tag.attributes);
@@ -41,9 +46,12 @@ export function xmlSink(part: string, handler: XmlHandler): TextSink {
   });
   parser.on('closetag', (tag) => {
     level -= 1;
+    sinceTag = 0;
     if (stop === null) handler.close?.(local(tag.name));
   });
   return (text, last) => {
+    sinceTag += text.length;
+    if (sinceTag > MOST_WITHOUT_TAG) broken(`${MOST_WITHOUT_TAG} characters without a tag`);
     if (stop === null) parser.write(text);
     if (last && stop === null) parser.close();
     return stop;
