@@ -2,7 +2,8 @@
  * Which rule gives each part to lasers, over the whole height. A part with seams "none", and every part under
  * "wholeParts", keeps one laser from its first to its last layer where some zone holds it whole; the choice minimises
  * the build's exposure. Where no zone does, it is cut along the zones, each cell of it going to one laser,
- * and that is a fault. A pinned part is fixed by its cells already.
+ * and that is a fault; unless it is only that some of it is unassigned: the rest then keeps one laser all the same.
+ * A pinned part is fixed by its cells already.
  */
 import type { Rule } from '../allocation/allocate';
 import { compactOf, type Compact } from '../allocation/plan';
@@ -37,10 +38,21 @@ export function holdersOf(sections: PartSections, model: TimeModel, timeFactor: 
   return set === ~0 ? 0 : set;
 }
 
-/** A thing that keeps one laser: a whole part, or one cell of a part that no zone holds whole. */
+/** Lasers that may expose all that any laser may, in every layer; every bit where that is nothing. */
+function lasersForRest(sections: PartSections): LaserSet {
+  let set: LaserSet = ~0;
+  for (const section of sections) for (const fragment of section?.fragments ?? []) set &= fragment.set;
+  return set;
+}
+
+/** In place of a cell's number. */
+const WHOLE = -1;
+const REST = -2;
+
+/** A thing that keeps one laser: a whole part, what of it is not unassigned, or one cell of a part that no zone holds. */
 interface Unit {
   readonly part: number;
-  /** −1: the whole part */
+  /** A cell's number, WHOLE or REST */
   readonly cell: number;
   readonly id: string;
   readonly set: LaserSet;
@@ -66,16 +78,17 @@ function loadOfCell(
 function unitsOf(part: Part, index: number, sections: PartSections, model: TimeModel): Unit[] {
   const loads = (cell: number): Seconds[] => sections.map((s) => loadOfCell(s, cell, model, part.timeFactor));
   const holders = holdersOf(sections, model, part.timeFactor);
-  if (holders !== 0) return [{ part: index, cell: -1, id: part.id, set: holders, loads_s: loads(-1) }];
+  const unit = (cell: number, set: LaserSet): Unit => {
+    const id = cell < 0 ? part.id : `${part.id}/${cell}`;
+    return { part: index, cell, id, set, loads_s: loads(cell) };
+  };
+  if (holders !== 0) return [unit(WHOLE, holders)];
+  const rest = lasersForRest(sections);
+  if (rest === ~0) return [];
+  if (rest !== 0) return [unit(REST, rest)];
   const cells = new Map<number, LaserSet>();
   for (const section of sections) for (const f of section?.fragments ?? []) cells.set(f.cell, f.set);
-  return [...cells].map(([cell, set]) => ({
-    part: index,
-    cell,
-    id: `${part.id}/${cell}`,
-    set,
-    loads_s: loads(cell),
-  }));
+  return [...cells].map(([cell, set]) => unit(cell, set));
 }
 
 interface Background {
@@ -129,21 +142,25 @@ function choose(
   return { laserOf, proven: found.proven };
 }
 
-function ruleOf(units: readonly Unit[], laserOf: readonly number[], part: number): Rule {
+function ruleOf(
+  units: readonly Unit[],
+  laserOf: readonly number[],
+  part: number,
+  sections: PartSections,
+): Rule {
   const mine = units.flatMap((unit, i) => (unit.part === part ? [i] : []));
-  const whole = mine.find((i) => units[i].cell < 0);
+  const whole = mine.find((i) => units[i].cell === WHOLE);
   if (whole !== undefined) return { kind: 'whole', laser: laserOf[whole], holders: units[whole].set };
-  return { kind: 'alongZones', laserOfCell: new Map(mine.map((i) => [units[i].cell, laserOf[i]])) };
+  const rest = mine.find((i) => units[i].cell === REST);
+  if (rest === undefined)
+    return { kind: 'alongZones', laserOfCell: new Map(mine.map((i) => [units[i].cell, laserOf[i]])) };
+  const laserOfCell = new Map<number, number>();
+  for (const section of sections)
+    for (const { cell } of section?.fragments ?? []) laserOfCell.set(cell, laserOf[rest]);
+  return { kind: 'alongZones', laserOfCell };
 }
 
 const FREE: Rule = { kind: 'free' };
-
-/** True where one laser may expose all that any laser may: what is missing then is unassigned, a fault of its own. */
-function oneLaserWould(sections: PartSections): boolean {
-  let set = ~0;
-  for (const section of sections) for (const fragment of section?.fragments ?? []) set &= fragment.set;
-  return set !== 0;
-}
 
 /** The rule of every part. `sections` by part and stretch, `layers` the number of layers of each stretch. */
 export function rulesOf(
@@ -160,7 +177,10 @@ export function rulesOf(
   const free = layout.parts.flatMap((_, i) => (kept.includes(i) ? [] : [i]));
   const background = backgroundOf(layout, sections, free, model, compact);
   const { laserOf, proven } = choose(units, layers, background, compact);
-  const rules = layout.parts.map((_, i) => (kept.includes(i) ? ruleOf(units, laserOf, i) : FREE));
-  const heldByNoZone = kept.filter((i) => rules[i].kind === 'alongZones' && !oneLaserWould(sections[i]));
+  const rules = layout.parts.map((_, i) =>
+    kept.includes(i) ? ruleOf(units, laserOf, i, sections[i]) : FREE,
+  );
+  // Where one laser would do, what is missing is unassigned: a fault of its own.
+  const heldByNoZone = kept.filter((i) => lasersForRest(sections[i]) === 0);
   return { rules, heldByNoZone, proven };
 }

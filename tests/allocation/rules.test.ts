@@ -144,6 +144,22 @@ describe('a part with seams "none"', () => {
   });
 });
 
+describe('a part with seams "none" that is partly unassigned', () => {
+  it('keeps one laser in what is left of it, though another could take a share', () => {
+    // 80 × 60 mm², centred coordinates −90 … −10 by −30 … 30: L2 holds the front half, L1 50 × 30 mm² of it as well.
+    const keep = { ...standing('keep', 20, rect(110, 170, 190, 230)), seams: 'none' };
+    const zones = [
+      { lasers: ['L2'], rings: [rect(-200, -200, 0, 0)] },
+      { lasers: ['L1'], rings: [rect(-60, -200, 200, 0)] },
+    ];
+    const analysis = analyse(plate([keep], { strategy: 'drawn', zones }, { process: bare }));
+    const layer = figuresAt(analysis, 0);
+    expect(areas(layer).slice(0, 2)).toEqual([0, 2400]);
+    expect([layer.unassigned_mm2, layer.seams.length]).toEqual([2400, 0]);
+    expect(codes(analysis)).toEqual(['part-unassigned']);
+  });
+});
+
 describe('whole parts', () => {
   it('each stay with one laser, and the choice is the best there is', () => {
     // 5, 4, 3, 3, 3 in two groups: 5 + 4 and 3 + 3 + 3, while giving the largest first to the lighter group ends at 10.
