@@ -75,13 +75,17 @@ interface Options {
   readonly limits?: Record<string, unknown>;
 }
 
-/** The layout as read from a file; throws where the test's own layout is malformed. */
+/** Divisions over height: each from its height in mm on. */
+export const divided = (...steps: readonly (readonly [from_mm: number, zoning: unknown])[]) =>
+  steps.map(([from_mm, zoning]) => ({ from_mm, zoning }));
+
+/** The layout as read from a file, of version 2 for a list of divisions; throws where the test's own layout is malformed. */
 export function plate(parts: readonly Placed[], zoning: unknown, options: Options = {}): Layout {
   const side = options.side ?? 400;
   const shapes = Object.fromEntries(parts.map(({ id, slabs }) => [`shape ${id}`, { slabs }]));
   const result = readLayoutValue({
     format: 'evenplate-layout',
-    version: 1,
+    version: Array.isArray(zoning) ? 2 : 1,
     name: 'reference plate',
     machine: { ...machine(side), ...options.machine },
     process: { ...PROCESS, ...options.process },

@@ -150,7 +150,7 @@ export const drawn: fc.Arbitrary<Record<string, unknown>> = fc.record({
     maxLength: 4,
   }),
 });
-const anyZoning = (bands?: boolean): fc.Arbitrary<unknown> =>
+export const anyZoning = (bands?: boolean): fc.Arbitrary<unknown> =>
   bands
     ? fc.oneof(quadrants(true), strips(true), drawn, fc.constant({ strategy: 'wholeField' }))
     : fc.oneof(quadrants(), strips());
