@@ -14,6 +14,7 @@ import { layerRanges, type LayerRange } from './layers';
 import { layerFigures, modelOf } from './layerFigures';
 import { sectionsIn, type Plate } from './plate';
 import { rulesOf, type PartSections, type Rules } from './rules';
+import { scheduleFaults } from './scheduleFaults';
 import type { LayerFigures, LayerTotals, Problem, Stretch, WholeHeight } from './types';
 
 /** One stretch set up for allocation. */
@@ -118,14 +119,20 @@ export interface Stack<F extends LayerTotals> extends Omit<WholeHeight<F>, 'prob
 }
 
 /** What blocks hand-over first, then the rest; each in the order of the parts. */
-function findProblems(plate: Plate, sections: readonly PartSections[], rules: Rules): Found {
+function findProblems(
+  plate: Plate,
+  sections: readonly PartSections[],
+  rules: Rules,
+  stretches: readonly Stretch[],
+): Found {
   const { layout, placed, divisions } = plate;
   const faults = divisionFaults(layout, divisions[0], placed, sections, rules.heldByNoZone);
   const standing = checkPlate(layout, placed);
-  const all = [...faults.problems, ...standing.problems];
+  const timed = scheduleFaults(layout, stretches);
+  const all = [...faults.problems, ...standing.problems, ...timed.problems];
   return {
     problems: [...all.filter((p) => p.blocks), ...all.filter((p) => !p.blocks)],
-    checks: faults.checks + standing.checks,
+    checks: faults.checks + standing.checks + timed.checks,
   };
 }
 
@@ -198,7 +205,7 @@ export class Stacks<F extends LayerTotals> {
     if (every === 1) this.forget(groups);
     const build = buildFigures(layout, stretches, plate.height_mm, rules.proven);
     let found: Found | null = null;
-    return { stretches, build, rules, find: () => (found ??= findProblems(plate, byPart, rules)) };
+    return { stretches, build, rules, find: () => (found ??= findProblems(plate, byPart, rules, stretches)) };
   }
 
   private forget(groups: readonly Group[]): void {

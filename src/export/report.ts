@@ -1,9 +1,10 @@
 /**
  * The report of one layer and its build, in the form that the command line prints and other programs read.
- * Millimetres, seconds, hours, litres, percent, as the key names say. Figures are not rounded. Events need a schedule,
- * which version 1 of the layout does not have.
+ * Millimetres, seconds, hours, litres, percent, as the key names say. Figures are not rounded. Events are there where
+ * the layout has a schedule.
  */
 import { downwindPlumes } from '../build/downwind';
+import { eventsOf, type ServiceEvent } from '../build/events';
 import type { Analysis, BuildFigures, LayerFigures, Problem } from '../build/types';
 import { checksum } from '../layout/checksum';
 import { messageText } from '../layout/messages';
@@ -64,6 +65,8 @@ export interface Report {
   readonly lasers: readonly ReportLaser[];
   readonly layer: ReportLayer;
   readonly build: ReportBuild;
+  /** Absent without a schedule. */
+  readonly events?: readonly ServiceEvent[];
   readonly problems: readonly ReportProblem[];
 }
 
@@ -143,5 +146,6 @@ export const report = (
   lasers: lasersOf(analysis, figures),
   layer: layerOf(figures, height_mm),
   build: buildOf(analysis.build),
+  ...(analysis.layout.schedule === null ? {} : { events: eventsOf(analysis.layout, analysis.stretches) }),
   problems: analysis.problems.map(problemOf),
 });

@@ -124,43 +124,50 @@ interface Found {
   readonly seconds: number;
 }
 
-/** The build walked layer by layer; stores in sixteenths of a litre or of a laser-hour. */
+/** A store in sixteenths of its unit: takes layer by layer what it is told and notes when it has to be served. */
+class Counted {
+  readonly after: number[] = [];
+  private stuck = false;
+  constructor(
+    private readonly capacity: number,
+    private left: number,
+  ) {}
+  take(layer: number, amount: number): void {
+    if (this.stuck || amount <= 0) return;
+    if (amount > this.left) {
+      this.after.push(layer - 1);
+      this.left = this.capacity;
+      this.stuck = amount > this.capacity;
+    }
+    this.left -= amount;
+  }
+}
+
+/** The build walked layer by layer. */
 function walked({ stretches, machine, schedule }: EventInput): Found[] {
   const { feed_l, overflow_l, residueInterval_laserH } = machine.powder!;
-  const whole = {
-    overflowFull: 16 * overflow_l,
-    feedEmpty: 16 * feed_l,
-    residueDue: 16 * residueInterval_laserH,
-  };
-  const left = {
-    overflowFull: 16 * (overflow_l - schedule.overflowFilled_l),
-    feedEmpty: Math.min(whole.feedEmpty, 16 * schedule.feedFilled_l),
-    residueDue: 16 * (residueInterval_laserH - schedule.residue_laserH),
-  };
-  const stopped = new Set<string>();
-  const found: Found[] = [];
-  let [layer, seconds] = [0, 0];
-  for (const stretch of stretches)
-    for (let i = 0; i < stretch.layers; i++) {
-      const takes = {
-        // 2 l − (1 l + section in m²) at packing 0.5
-        overflowFull: 16 - (16 * stretch.sectionArea_mm2) / 1e6,
-        feedEmpty: 32,
-        residueDue: (16 * stretch.load_s) / 3600,
-      };
-      for (const kind of ['overflowFull', 'feedEmpty', 'residueDue'] as const) {
-        if (stopped.has(kind) || takes[kind] <= 0) continue;
-        if (takes[kind] > left[kind]) {
-          found.push({ kind, layer, seconds });
-          left[kind] = whole[kind];
-          if (takes[kind] > whole[kind]) stopped.add(kind);
-        }
-        left[kind] -= takes[kind];
-      }
-      layer++;
-      seconds += stretch.time_s;
+  const { feedFilled_l, overflowFilled_l, residue_laserH } = schedule;
+  const overflow = new Counted(16 * overflow_l, 16 * (overflow_l - overflowFilled_l));
+  const feed = new Counted(16 * feed_l, Math.min(16 * feed_l, 16 * feedFilled_l));
+  const residue = new Counted(16 * residueInterval_laserH, 16 * (residueInterval_laserH - residue_laserH));
+  const ends = [0];
+  for (const { layers: count, sectionArea_mm2, time_s, load_s } of stretches)
+    for (let i = 0; i < count; i++) {
+      const layer = ends.push(ends.at(-1)! + time_s) - 1;
+      // 2 l − (1 l + the section in m²) at packing 0.5
+      overflow.take(layer, 16 - (16 * sectionArea_mm2) / 1e6);
+      feed.take(layer, 32);
+      residue.take(layer, (16 * load_s) / 3600);
     }
-  return layer === 0 ? [] : [...found, { kind: 'end', layer, seconds }];
+  if (ends.length === 1) return [];
+  const of = (kind: EventKind, after: readonly number[]): Found[] =>
+    after.map((layer) => ({ kind, layer, seconds: ends[layer]! }));
+  const services = [
+    ...of('overflowFull', overflow.after),
+    ...of('feedEmpty', feed.after),
+    ...of('residueDue', residue.after),
+  ].sort((a, b) => a.layer - b.layer);
+  return [...services, ...of('end', [ends.length - 1])];
 }
 
 it('events by stretches are those of the build walked layer by layer', () => {
