@@ -24,7 +24,7 @@ export function BookKeeping({ figures }: { readonly figures: LayerFigures | unde
     <footer className="books">
       <Figure
         name="book-keeping"
-        label="Σ scan areas − double exposure + unassigned = section area"
+        label="Σ scan − double + unassigned = section"
         value={sum}
         warn={!balanced}
       />

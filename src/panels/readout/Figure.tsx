@@ -14,9 +14,14 @@ interface FigureProps {
   readonly label: string;
   readonly value: string;
   readonly note?: string;
+  /** What the number leaves out: stands under it in the warning colour. */
+  readonly missing?: string | undefined;
   readonly lights?: Lights;
-  /** "row": label and value in one line; "cell": the value alone, for tables; "large": the two figures that matter most. */
-  readonly look?: 'row' | 'cell' | 'large';
+  /**
+   * "row": label and value in one line; "cell": the value alone, for tables; "large": the two figures that matter most;
+   * "stack": label over value, beside a large figure, whose words about what is missing hold for both.
+   */
+  readonly look?: 'row' | 'cell' | 'large' | 'stack';
   readonly warn?: boolean;
 }
 
@@ -44,7 +49,8 @@ function useFigureHandlers(name: FigureName, lights: Lights) {
 }
 
 export const Figure = memo(function Figure(props: FigureProps) {
-  const { name, label, value, note, lights = 'none', look = 'row', warn = false } = props;
+  const { name, label, value, note, missing, lights = 'none', look = 'row', warn = false } = props;
+  const said = [`${label}: ${value}`, note, missing].filter((words) => words !== undefined);
   const handlers = useFigureHandlers(name, lights);
   const lit = useLit(lights);
   const explained = useIsExplained(name);
@@ -54,7 +60,7 @@ export const Figure = memo(function Figure(props: FigureProps) {
       className={`figure figure-${look}`}
       data-lit={lit || undefined}
       data-warn={warn || undefined}
-      aria-label={`${label}: ${value}${note === undefined ? '' : `, ${note}`}`}
+      aria-label={said.join(', ')}
       aria-describedby={explained ? EXPLANATION_ID : undefined}
       {...handlers}
     >
@@ -63,6 +69,7 @@ export const Figure = memo(function Figure(props: FigureProps) {
         {value}
       </span>
       {note !== undefined && <span className="figure-note">{note}</span>}
+      {missing !== undefined && look !== 'stack' && <span className="figure-missing">{missing}</span>}
     </button>
   );
 });

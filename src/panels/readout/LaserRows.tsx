@@ -1,95 +1,117 @@
 /**
  * The lasers on one time axis: load solid in the laser's tint and hatching, idle as the gap to the slowest, one line at
- * the best possible through all rows, and the numbers at the end.
+ * the best possible through all rows, and the numbers at the end. A laser that is on and has nothing it may expose says
+ * so in its row, and below them how to give it something.
  */
-import { memo } from 'react';
+import { memo, Suspense } from 'react';
+import { useBench } from '../../canvas/bench';
+import { divisionAt } from '../../canvas/layerAt';
 import { hatchBackground, laserStyle } from '../../canvas/palette';
 import type { LaserFigures } from '../../build/types';
-import { formatCount, formatField, formatNumber } from '../../units/format';
-import type { Mm2, Seconds } from '../../units/types';
+import { formatCount, formatField } from '../../units/format';
+import type { Seconds } from '../../units/types';
+import { later } from '../later';
 import { useLayer } from '../useLayer';
 import { useLightHandlers, useLit } from '../useLight';
 import { useTheme } from '../../canvas/theme';
 import type { TimeAxis } from './axis';
 import { share, timeAxis } from './axis';
+import { bareArea, bareSeconds } from './cellNumbers';
 import { Figure } from './Figure';
+import type { LaserFigureKind } from './figureNames';
+import type { Lack } from './lack';
+import { lackOf } from './lack';
+
+const LackHints = later(() => import('./LackHints').then((m) => m.LackHints));
 
 interface BarProps {
   readonly laser: number;
   readonly on: boolean;
   readonly load: string;
   readonly slowest: string;
+  readonly lack: Lack;
 }
 
-const Bar = memo(function Bar({ laser, on, load, slowest }: BarProps) {
+const Bar = memo(function Bar({ laser, on, load, slowest, lack }: BarProps) {
   const theme = useTheme();
   const light = useLightHandlers(`laser:${laser}`);
   const lit = useLit(`laser:${laser}`);
   const { stroke } = laserStyle(laser, theme);
   return (
     <div className="bar" data-lit={lit || undefined} {...light}>
-      {on && <span className="bar-idle" style={{ left: load || 0, right: `calc(100% - ${slowest})` }} />}
+      {on && lack === null && (
+        <span className="bar-idle" style={{ left: load || 0, right: `calc(100% - ${slowest})` }} />
+      )}
       {on && load !== '' && (
         <span
           className="bar-load"
           style={{ width: load, background: hatchBackground(laser, theme), borderColor: stroke }}
         />
       )}
+      {lack !== null && <span className="bar-lack">{lack}</span>}
     </div>
   );
 });
 
-const bare = (value: number, digits = 4): string => formatNumber(value, digits, 2);
-const bareSeconds = (value: Seconds): string => bare(value);
-const bareArea = (value: Mm2): string => formatNumber(value, 5, 1);
-
-function LaserRow({ laser, own, axis, slowest_s }: LaserRowProps) {
-  const lights = `laser:${laser}` as const;
-  return (
-    <div className="laser-row" data-off={!own.on || undefined}>
-      <span className="laser-name">{own.id}</span>
-      <Bar
-        laser={laser}
-        on={own.on}
-        load={own.load_s > 0 ? share(axis, own.load_s) : ''}
-        slowest={share(axis, slowest_s)}
-      />
-      <Figure
-        look="cell"
-        name={`load-${own.id}`}
-        label={`Load of ${own.id} in seconds`}
-        value={own.on ? bareSeconds(own.load_s) : 'off'}
-        lights={lights}
-      />
-      <Figure
-        look="cell"
-        name={`area-${own.id}`}
-        label={`Scan area of ${own.id} in square millimetres`}
-        value={bareArea(own.scanArea_mm2)}
-        lights={lights}
-      />
-      <Figure
-        look="cell"
-        name={`idle-${own.id}`}
-        label={`Idle of ${own.id} in seconds`}
-        value={bareSeconds(own.idle_s)}
-        lights={lights}
-      />
-      <Figure
-        look="cell"
-        name={`pieces-${own.id}`}
-        label={`Pieces of ${own.id}`}
-        value={formatCount(own.pieces)}
-        lights={lights}
-      />
-    </div>
-  );
+interface Cell {
+  readonly kind: LaserFigureKind;
+  readonly label: (id: string) => string;
+  readonly value: (own: LaserFigures) => string;
 }
+const CELLS: readonly Cell[] = [
+  {
+    kind: 'load',
+    label: (id) => `Load of ${id} in seconds`,
+    value: ({ on, load_s }) => (on ? bareSeconds(load_s) : 'off'),
+  },
+  {
+    kind: 'area',
+    label: (id) => `Scan area of ${id} in square millimetres`,
+    value: ({ scanArea_mm2 }) => bareArea(scanArea_mm2),
+  },
+  { kind: 'idle', label: (id) => `Idle of ${id} in seconds`, value: ({ idle_s }) => bareSeconds(idle_s) },
+  { kind: 'pieces', label: (id) => `Pieces of ${id}`, value: ({ pieces }) => formatCount(pieces) },
+];
+
 interface LaserRowProps {
   readonly laser: number;
   readonly own: LaserFigures;
   readonly axis: TimeAxis;
   readonly slowest_s: Seconds;
+  readonly lack: Lack;
+}
+
+function LaserRow({ laser, own, axis, slowest_s, lack }: LaserRowProps) {
+  const lights = `laser:${laser}` as const;
+  return (
+    <div className="laser-row" data-off={!own.on || undefined}>
+      <Figure
+        look="cell"
+        name={`laser-${own.id}`}
+        label={lack === null ? 'Laser' : `Laser, ${lack}`}
+        value={own.id}
+        lights={lights}
+        warn={lack !== null}
+      />
+      <Bar
+        laser={laser}
+        on={own.on}
+        load={own.load_s > 0 ? share(axis, own.load_s) : ''}
+        slowest={share(axis, slowest_s)}
+        lack={lack}
+      />
+      {CELLS.map(({ kind, label, value }) => (
+        <Figure
+          key={kind}
+          look="cell"
+          name={`${kind}-${own.id}`}
+          label={label(own.id)}
+          value={value(own)}
+          lights={lights}
+        />
+      ))}
+    </div>
+  );
 }
 
 function Axis({ axis }: { readonly axis: TimeAxis }) {
@@ -104,36 +126,44 @@ function Axis({ axis }: { readonly axis: TimeAxis }) {
   );
 }
 
+/** A laser of an empty plate. */
+const idle = ({ id, on }: Pick<LaserFigures, 'id' | 'on'>): LaserFigures => ({
+  id,
+  on,
+  scanArea_mm2: 0,
+  outline_mm: 0,
+  pieces: 0,
+  load_s: 0,
+  idle_s: 0,
+});
+
+const HEADS = ['', 'time, s', 'load s', 'area mm²', 'idle s', 'pcs'] as const;
+
 /** Rows of all lasers of the machine, the ones that are off included. */
 export function LaserRows() {
   const { analysis, figures } = useLayer();
+  const height_mm = useBench((state) => state.view.height_mm);
+  const division = divisionAt(analysis, height_mm);
   const axis = timeAxis(figures);
-  const lasers: readonly LaserFigures[] =
-    figures?.lasers ??
-    analysis.layout.machine.lasers.map(({ id, on }) => ({
-      id,
-      on,
-      scanArea_mm2: 0,
-      outline_mm: 0,
-      pieces: 0,
-      load_s: 0,
-      idle_s: 0,
-    }));
-  const exposure_s = figures?.exposure_s ?? 0;
+  const lasers = figures?.lasers ?? analysis.layout.machine.lasers.map(idle);
   const best = figures === undefined ? null : share(axis, figures.bestPossible_s);
   return (
     <section className="laser-rows" aria-label="Lasers on one time axis">
       <div className="laser-row laser-head" aria-hidden="true">
-        <span />
-        <span>time, s</span>
-        <span>load s</span>
-        <span>area mm²</span>
-        <span>idle s</span>
-        <span>pcs</span>
+        {HEADS.map((words) => (
+          <span key={words}>{words}</span>
+        ))}
       </div>
       <div className="laser-body">
         {lasers.map((own, laser) => (
-          <LaserRow key={own.id} laser={laser} own={own} axis={axis} slowest_s={exposure_s} />
+          <LaserRow
+            key={own.id}
+            laser={laser}
+            own={own}
+            axis={axis}
+            slowest_s={figures?.exposure_s ?? 0}
+            lack={lackOf(division, laser)}
+          />
         ))}
         {best !== null && (
           <span className="best-track" aria-hidden="true">
@@ -145,6 +175,11 @@ export function LaserRows() {
         <span />
         <Axis axis={axis} />
       </div>
+      {lasers.some((_, laser) => lackOf(division, laser) !== null) && (
+        <Suspense fallback={null}>
+          <LackHints division={division} />
+        </Suspense>
+      )}
     </section>
   );
 }

@@ -1,17 +1,18 @@
 /**
- * What the division costs in this layer: imbalance and layer time large, the rest in two columns.
+ * What the division costs in this layer: imbalance and layer time large, each with its neighbour beside it, the rest in
+ * two columns. What no laser exposes is missing from times and imbalance: they say so.
  */
 import type { LayerFigures } from '../../build/types';
 import { formatCount, formatMm, formatMm2, formatPercent, formatSeconds } from '../../units/format';
 import type { Lights } from '../lights';
 import { Figure } from './Figure';
+import type { LayerFigureName } from './figureNames';
+import { leftOutOfLayer } from './leftOut';
 
 /** Shown where there is nothing to measure. */
 const NOTHING = '–';
 /** Differences under a millisecond are rounding. */
 const SMALLEST_COST_S = 5e-4;
-/** Areas below this read 0.00; rounding of outlines, not a gap between zones. */
-const SMALLEST_SHOWN_MM2 = 0.005;
 
 function slowest(figures: LayerFigures | undefined): number {
   const loads = figures?.lasers.map((laser) => (laser.on ? laser.load_s : -1)) ?? [];
@@ -22,91 +23,115 @@ const cost = (figures: LayerFigures): string => {
   return formatSeconds(Math.abs(rest) < SMALLEST_COST_S ? 0 : rest);
 };
 
-export function LargeFigures({ figures }: { readonly figures: LayerFigures | undefined }) {
+interface ListProps {
+  readonly figures: LayerFigures | undefined;
+}
+interface Entry {
+  readonly name: LayerFigureName;
+  readonly label: string;
+  readonly value: (figures: LayerFigures) => string;
+  readonly lights?: Lights;
+}
+
+const shown = (figures: LayerFigures | undefined, { value }: Pick<Entry, 'value'>): string =>
+  figures === undefined ? NOTHING : value(figures);
+
+const PAIRS: readonly { readonly large: Entry; readonly beside: Entry }[] = [
+  {
+    large: {
+      name: 'imbalance-time',
+      label: 'Imbalance by time',
+      value: (f) => formatPercent(f.imbalanceTime_pct),
+    },
+    beside: { name: 'imbalance-area', label: 'by area', value: (f) => formatPercent(f.imbalanceArea_pct) },
+  },
+  {
+    large: { name: 'layer-time', label: 'Layer time, estimate', value: (f) => formatSeconds(f.time_s) },
+    beside: { name: 'exposure', label: 'exposure', value: (f) => formatSeconds(f.exposure_s) },
+  },
+];
+
+/** Imbalance and layer time; all but the layer time light up the slowest laser. */
+export function LargeFigures({ figures }: ListProps) {
   const laser = slowest(figures);
   const lights: Lights = laser < 0 ? 'none' : `laser:${laser}`;
+  const missing = leftOutOfLayer(figures);
   return (
     <div className="large-figures">
-      <Figure
-        look="large"
-        name="imbalance-time"
-        label="Imbalance by time"
-        value={figures === undefined ? NOTHING : formatPercent(figures.imbalanceTime_pct)}
-        lights={lights}
-      />
-      <Figure
-        look="large"
-        name="layer-time"
-        label="Layer time, estimate"
-        value={figures === undefined ? NOTHING : formatSeconds(figures.time_s)}
-      />
-      <Figure
-        name="imbalance-area"
-        label="by area"
-        value={figures === undefined ? NOTHING : formatPercent(figures.imbalanceArea_pct)}
-      />
-      <Figure
-        name="exposure"
-        label="exposure"
-        value={figures === undefined ? NOTHING : formatSeconds(figures.exposure_s)}
-        lights={lights}
-      />
+      {PAIRS.map(({ large, beside }) => (
+        <div className="large-pair" key={large.name}>
+          <Figure
+            look="large"
+            name={large.name}
+            label={large.label}
+            value={shown(figures, large)}
+            lights={large.name === 'layer-time' ? 'none' : lights}
+            missing={missing}
+          />
+          <Figure
+            look="stack"
+            name={beside.name}
+            label={beside.label}
+            value={shown(figures, beside)}
+            lights={lights}
+            missing={missing}
+          />
+        </div>
+      ))}
     </div>
   );
 }
 
-export function SmallFigures({ figures }: { readonly figures: LayerFigures | undefined }) {
-  const show = (text: (figures: LayerFigures) => string): string =>
-    figures === undefined ? NOTHING : text(figures);
-  const open = (figures?.unassigned_mm2 ?? 0) >= SMALLEST_SHOWN_MM2;
+/** In pairs, as they stand side by side. */
+const SMALL: readonly Entry[] = [
+  { name: 'seam-count', label: 'Seams', value: (f) => formatCount(f.seams.length), lights: 'seams' },
+  {
+    name: 'unassigned',
+    label: 'Unassigned',
+    value: (f) => formatMm2(f.unassigned_mm2),
+    lights: 'unassigned',
+  },
+  { name: 'seam-length', label: 'Seam length', value: (f) => formatMm(f.seamLength_mm), lights: 'seams' },
+  {
+    name: 'double-exposed',
+    label: 'Exposed twice',
+    value: (f) => formatMm2(f.doubleExposed_mm2),
+    lights: 'seams',
+  },
+  { name: 'cut-parts', label: 'Cut parts', value: (f) => formatCount(f.cutParts), lights: 'seams' },
+  { name: 'section-area', label: 'Section area', value: (f) => formatMm2(f.sectionArea_mm2) },
+  {
+    name: 'witness-lines',
+    label: 'Witness lines',
+    value: (f) => formatCount(f.witnessLines),
+    lights: 'seams',
+  },
+  { name: 'cost-of-cutting', label: 'Cost of cutting', value: cost, lights: 'seams' },
+];
+
+/** The best possible with the lasers that set it, then seams and areas. */
+export function SmallFigures({ figures }: ListProps) {
+  const missing = leftOutOfLayer(figures);
   return (
     <div className="small-figures">
       <Figure
         name="best-possible"
         label="Best possible"
-        value={show((f) => formatSeconds(f.bestPossible_s))}
-        note={show((f) => `set by ${f.bestSetBy.join(' ')}`)}
+        value={shown(figures, { value: (f) => formatSeconds(f.bestPossible_s) })}
+        note={shown(figures, { value: (f) => `set by ${f.bestSetBy.join(' ')}` })}
         lights="binding"
+        missing={missing}
       />
-      <Figure name="cost-of-cutting" label="Cost of cutting" value={show(cost)} lights="seams" />
-      <Figure
-        name="seam-count"
-        label="Seams"
-        value={show((f) => formatCount(f.seams.length))}
-        lights="seams"
-      />
-      <Figure
-        name="seam-length"
-        label="Seam length"
-        value={show((f) => formatMm(f.seamLength_mm))}
-        lights="seams"
-      />
-      <Figure
-        name="cut-parts"
-        label="Cut parts"
-        value={show((f) => formatCount(f.cutParts))}
-        lights="seams"
-      />
-      <Figure
-        name="witness-lines"
-        label="Witness lines"
-        value={show((f) => formatCount(f.witnessLines))}
-        lights="seams"
-      />
-      <Figure
-        name="unassigned"
-        label="Unassigned"
-        value={show((f) => formatMm2(f.unassigned_mm2))}
-        lights="unassigned"
-        warn={open}
-      />
-      <Figure
-        name="double-exposed"
-        label="Double exposure"
-        value={show((f) => formatMm2(f.doubleExposed_mm2))}
-        lights="seams"
-      />
-      <Figure name="section-area" label="Section area" value={show((f) => formatMm2(f.sectionArea_mm2))} />
+      {SMALL.map((entry) => (
+        <Figure
+          key={entry.name}
+          name={entry.name}
+          label={entry.label}
+          value={shown(figures, entry)}
+          lights={entry.lights ?? 'none'}
+          warn={entry.name === 'unassigned' && missing !== undefined}
+        />
+      ))}
     </div>
   );
 }

@@ -4,7 +4,7 @@
 import { memo, useDeferredValue, useMemo } from 'react';
 import { downwindPlumes } from '../../build/downwind';
 import type { Analysis, LayerFigures } from '../../build/types';
-import { formatNumber } from '../../units/format';
+import { barePlumes } from './cellNumbers';
 import { Figure } from './Figure';
 
 interface PlumesProps {
@@ -34,7 +34,7 @@ const PlumeFigures = memo(function PlumeFigures({ analysis, figures }: PlumesPro
             key={id}
             name={`plumes-${id}`}
             label={id}
-            value={formatNumber(plumes[laser] ?? 0, 3, 2)}
+            value={barePlumes(plumes[laser] ?? 0)}
             lights={`laser:${laser}`}
           />
         ))}

@@ -15,6 +15,7 @@ import { LargeFigures, SmallFigures } from './LayerFiguresList';
 import { createExplained, ExplainedContext, useExplained } from './explained';
 import './readout.css';
 
+const WholeChoices = later(() => import('./WholeChoices').then((m) => m.WholeChoices));
 const PlumeList = later(() => import('./PlumeList').then((m) => m.PlumeList));
 const ExplanationCard = lazy(() => import('./ExplanationCard'));
 
@@ -46,6 +47,11 @@ export function Readout() {
         </div>
         <div className="readout-body" tabIndex={-1}>
           <LaserRows />
+          {analysis.layout.allocation === 'wholeParts' && (
+            <Suspense fallback={null}>
+              <WholeChoices />
+            </Suspense>
+          )}
           <LargeFigures figures={figures} />
           <SmallFigures figures={figures} />
           <BuildList analysis={analysis} />

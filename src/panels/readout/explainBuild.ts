@@ -1,23 +1,49 @@
 /**
- * Why the build's figures are what they are: sums over layers, grouped by stretches; never from one layer.
+ * Why the build's figures are what they are: sums over layers, grouped by stretches; never from one layer. Hours.
  */
-import type { Analysis, Stretch } from '../../build/types';
-import { formatHours, formatPercent, formatSeconds } from '../../units/format';
-import type { Explanation } from './explainLaser';
+import type { Analysis, LayerTotals, Stretch } from '../../build/types';
+import type { Hours, Seconds } from '../../units/types';
+import { formatField, formatHours, formatPercent, formatSeconds } from '../../units/format';
+import type { Explanation } from './explanation';
 import type { BuildFigureName } from './figureNames';
+import type { Table } from './sumTable';
+import { sumTable } from './sumTable';
 
 type Explain = (analysis: Analysis) => Explanation;
 
-/** Stretches written out; the rest is named by its count. */
-const SHOWN = 4;
+const S_PER_H = 3600;
 const count = (stretch: Stretch): number => stretch.lastLayer - stretch.firstLayer + 1;
 
-function perStretch(analysis: Analysis, seconds: (stretch: Stretch) => number): string {
-  const terms = analysis.stretches
-    .slice(0, SHOWN)
-    .map((stretch) => `${count(stretch)} · ${formatSeconds(seconds(stretch))}`);
-  const more = analysis.stretches.length - SHOWN;
-  return more > 0 ? `${terms.join(' + ')} + ${more} more stretches` : terms.join(' + ');
+/** Layers · seconds per stretch, in hours, which come to the figure shown. */
+function perStretch(
+  { stretches }: Analysis,
+  label: string,
+  value: Hours,
+  seconds: (figures: LayerTotals) => Seconds,
+): Table {
+  const terms = stretches.map((stretch) => {
+    const each = seconds(stretch.figures);
+    const heights = `z ${formatField(stretch.from_mm)}–${formatField(stretch.to_mm)} mm`;
+    return {
+      label: `${heights}: ${count(stretch)} · ${formatSeconds(each)}`,
+      value: (count(stretch) * each) / S_PER_H,
+    };
+  });
+  return sumTable(terms, { label, value, format: formatHours, more: 'stretches' });
+}
+
+/** Hours per laser, which come to the figure shown. */
+function perLaser(
+  { stretches, layout }: Analysis,
+  label: string,
+  value: Hours,
+  seconds: (figures: LayerTotals, laser: number) => Seconds,
+): Table {
+  const terms = layout.machine.lasers.map(({ id }, laser) => ({
+    label: id,
+    value: stretches.reduce((sum, s) => sum + (count(s) * seconds(s.figures, laser)) / S_PER_H, 0),
+  }));
+  return sumTable(terms, { label, value, format: formatHours, more: 'lasers' });
 }
 
 const hours: Explain = (analysis) => ({
@@ -25,40 +51,40 @@ const hours: Explain = (analysis) => ({
   meaning: 'Every layer’s time added up. Service stops, heating and cooling are not in it.',
   formula: 'Σ over stretches of layers · layer time',
   numbers: [
-    perStretch(analysis, (stretch) => stretch.figures.time_s),
-    `= ${formatHours(analysis.build.time_h)}, of which recoating ${formatHours(analysis.build.recoat_h)}`,
+    `recoating ${formatHours(analysis.build.recoat_h)} of it`,
     ...(analysis.build.choiceProven
       ? []
       : ['lasers of whole parts: a good choice, not proven to be the best']),
   ],
+  table: perStretch(analysis, 'build time, h', analysis.build.time_h, (figures) => figures.time_s),
 });
 const exposureHours: Explain = (analysis) => ({
   title: 'Exposure of the build (estimate)',
   meaning: 'Time in which at least one laser exposes.',
-  formula: 'Σ layers · slowest laser',
-  numbers: [
-    perStretch(analysis, (stretch) => stretch.figures.exposure_s),
-    `= ${formatHours(analysis.build.exposure_h)}`,
-  ],
+  formula: 'Σ over stretches of layers · slowest laser',
+  numbers: [],
+  table: perStretch(analysis, 'exposure, h', analysis.build.exposure_h, (figures) => figures.exposure_s),
 });
 const held: Explain = (analysis) => ({
   title: 'Held by the minimum layer time (estimate)',
   meaning: 'Hours in which every laser is done and the layer waits. Balancing does not shorten them.',
-  formula: 'Σ layers · max(0, minimum − recoat − exposure)',
-  numbers: [
-    perStretch(analysis, (stretch) => stretch.figures.wait_s),
-    `= ${formatHours(analysis.build.heldByMinLayer_h)}`,
-  ],
+  formula: 'Σ over stretches of layers · max(0, minimum − recoat − exposure)',
+  numbers: [`minimum layer time ${formatSeconds(analysis.layout.process.minLayer_s)}`],
+  table: perStretch(analysis, 'held, h', analysis.build.heldByMinLayer_h, (figures) => figures.wait_s),
 });
 const imbalance: Explain = (analysis) => {
-  const lasers = Math.max(1, analysis.stretches[0]?.figures.lasers.filter((laser) => laser.on).length ?? 1);
-  const mean = analysis.build.load_laserH / lasers;
+  const lasers = analysis.layout.machine.lasers.filter((laser) => laser.on).length;
+  const { exposure_h, load_laserH, imbalance_pct } = analysis.build;
+  const mean = load_laserH / Math.max(1, lasers);
   return {
     title: 'Imbalance of the build',
     meaning: 'From the sums over all layers: equal totals can hide layers that are far from even.',
     formula: 'Σ exposure / Σ mean load − 1',
     numbers: [
-      `${formatHours(analysis.build.exposure_h)} / ${formatHours(mean)} − 1 = ${formatPercent(analysis.build.imbalance_pct)}`,
+      `mean load: ${formatHours(load_laserH)} / ${lasers} lasers that are on = ${formatHours(mean)}`,
+      mean === 0
+        ? 'nothing to expose: 0'
+        : `${formatHours(exposure_h)} / ${formatHours(mean)} − 1 = ${formatPercent(imbalance_pct)}`,
     ],
   };
 };
@@ -66,13 +92,25 @@ const laserHours: Explain = (analysis) => ({
   title: 'Laser-hours (estimate)',
   meaning: 'All loads of all lasers added up; filter and residue count in these, not in clock hours.',
   formula: 'Σ over layers and lasers of the loads',
-  numbers: [`${formatHours(analysis.build.load_laserH)}; idle ${formatHours(analysis.build.idle_laserH)}`],
+  numbers: [],
+  table: perLaser(
+    analysis,
+    'laser-hours, h',
+    analysis.build.load_laserH,
+    (figures, laser) => figures.lasers[laser]?.load_s ?? 0,
+  ),
 });
 const idle: Explain = (analysis) => ({
   title: 'Idle laser-hours (estimate)',
   meaning: 'Time lasers wait for the slowest one, summed over all of them.',
   formula: 'Σ over layers and lasers of (exposure − load)',
-  numbers: [formatHours(analysis.build.idle_laserH)],
+  numbers: [],
+  table: perLaser(
+    analysis,
+    'idle, h',
+    analysis.build.idle_laserH,
+    (figures, laser) => figures.lasers[laser]?.idle_s ?? 0,
+  ),
 });
 
 export const BUILD_EXPLANATIONS = {

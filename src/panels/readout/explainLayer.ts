@@ -3,8 +3,11 @@
  */
 import type { Analysis, LayerFigures } from '../../build/types';
 import { formatMm, formatMm2, formatNumber, formatPercent, formatSeconds } from '../../units/format';
-import type { Explanation } from './explainLaser';
+import type { Explanation } from './explanation';
 import type { LayerFigureName } from './figureNames';
+import { explainChoices } from './explainChoices';
+import type { SumWords, Table } from './sumTable';
+import { sumTable } from './sumTable';
 
 type Explain = (analysis: Analysis, figures: LayerFigures) => Explanation;
 
@@ -15,6 +18,18 @@ function imbalance(values: readonly number[], result: string, unit: (value: numb
   const max = Math.max(...values);
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
   return max === 0 ? 'nothing to expose: 0' : `${unit(max)} / ${unit(mean)} − 1 = ${result}`;
+}
+
+/** A figure of the layer, part by part. */
+function byPart(
+  { layout }: Analysis,
+  items: readonly { readonly part: number; readonly value: number }[],
+  words: Omit<SumWords, 'more'>,
+): Table {
+  const sums = new Map<number, number>();
+  for (const { part, value } of items) sums.set(part, (sums.get(part) ?? 0) + value);
+  const terms = [...sums].map(([part, value]) => ({ label: layout.parts[part].id, value }));
+  return sumTable(terms, { ...words, more: 'parts' });
 }
 
 const imbalanceTime: Explain = (_, figures) => ({
@@ -60,16 +75,17 @@ const layerTime: Explain = ({ layout }, figures) => ({
     `max(${formatSeconds(layout.process.minLayer_s)}, ${formatSeconds(figures.recoat_s)} + ${formatSeconds(figures.exposure_s)}) = ${formatSeconds(figures.time_s)}`,
   ],
 });
-const bestPossible: Explain = (_, figures) => {
+const bestPossible: Explain = ({ layout }, figures) => {
   const count = Math.max(1, figures.bestSetBy.length);
   const names = figures.bestSetBy.join(', ');
+  const whole = layout.allocation === 'wholeParts' || layout.parts.some((part) => part.seams === 'none');
   return {
     title: 'Best possible exposure',
     meaning: `Proven: no sharing within this division is faster. ${names} ${count === 1 ? 'sets' : 'set'} it: change what only ${count === 1 ? 'it' : 'they'} can reach to get below.`,
-    formula:
-      'max over sets S of lasers of (load only S can reach) / |S|; no less than the largest part that may not be cut',
+    formula: `max over sets S of lasers of (load only S can reach) / |S|${whole ? '; no less than the largest part that may not be cut' : ''}`,
     numbers: [
-      `${formatSeconds(figures.bestPossible_s * count)} / ${count} = ${formatSeconds(figures.bestPossible_s)}`,
+      `S = {${names}}: ${formatSeconds(figures.bestPossible_s * count)} / ${count} = ${formatSeconds(figures.bestPossible_s)}`,
+      'it counts no seam of a cut that is still open, and gaps per piece only where they cannot be avoided',
     ],
   };
 };
@@ -87,11 +103,16 @@ const seamCount: Explain = (_, figures) => ({
   formula: 'count of (part, laser pair, segment)',
   numbers: [`${figures.seams.length} seams in ${figures.cutParts} parts`],
 });
-const seamLength: Explain = (_, figures) => ({
+const seamLength: Explain = (analysis, figures) => ({
   title: 'Seam length',
   meaning: 'All seams of the layer end to end.',
   formula: 'Σ lengths of the seams',
-  numbers: [`${figures.seams.length} seams: ${formatMm(figures.seamLength_mm)}`],
+  numbers: [`${figures.seams.length} seams in ${figures.cutParts} parts`],
+  table: byPart(
+    analysis,
+    figures.seams.map(({ part, length_mm }) => ({ part, value: length_mm })),
+    { label: 'seam length, mm', value: figures.seamLength_mm, format: formatMm },
+  ),
 });
 const cutParts: Explain = (_, figures) => ({
   title: 'Cut parts',
@@ -107,12 +128,17 @@ const witnessLines: Explain = (_, figures) => ({
   formula: 'crossings of seam and outline; several at one point are one',
   numbers: [`${figures.witnessLines} on ${figures.seams.length} seams`],
 });
-const unassigned: Explain = (_, figures) => ({
+const unassigned: Explain = (analysis, figures) => ({
   title: 'Unassigned',
   meaning:
     'Section area that no laser may expose: outside the zones, out of reach, off the platform, or under a laser that is off. It blocks hand-over.',
   formula: 'section area in no cell',
-  numbers: [formatMm2(figures.unassigned_mm2)],
+  numbers: [],
+  table: byPart(
+    analysis,
+    figures.pieces.flatMap(({ part, laser, area_mm2 }) => (laser < 0 ? [{ part, value: area_mm2 }] : [])),
+    { label: 'unassigned, mm²', value: figures.unassigned_mm2, format: formatMm2 },
+  ),
 });
 const doubleExposed: Explain = ({ layout }, figures) => ({
   title: 'Double exposure',
@@ -122,13 +148,16 @@ const doubleExposed: Explain = ({ layout }, figures) => ({
     `${formatMm(figures.seamLength_mm)} · ${layout.process.seamOverlap_mm} mm = ${formatMm2(figures.doubleExposed_mm2)}`,
   ],
 });
-const sectionArea: Explain = ({ layout }, figures) => ({
+const sectionArea: Explain = (analysis, figures) => ({
   title: 'Section area',
   meaning: 'All parts cut at this height, holes left out.',
   formula: 'Σ section areas of the parts',
-  numbers: [
-    `${new Set(figures.pieces.map((piece) => piece.part)).size} of ${layout.parts.length} parts: ${formatMm2(figures.sectionArea_mm2)}`,
-  ],
+  numbers: [],
+  table: byPart(
+    analysis,
+    figures.pieces.map(({ part, area_mm2 }) => ({ part, value: area_mm2 })),
+    { label: 'section area, mm²', value: figures.sectionArea_mm2, format: formatMm2 },
+  ),
 });
 const bookKeeping: Explain = (_, figures) => ({
   title: 'Book-keeping',
@@ -154,5 +183,6 @@ export const LAYER_EXPLANATIONS = {
   unassigned,
   'double-exposed': doubleExposed,
   'section-area': sectionArea,
+  'whole-choices': explainChoices,
   'book-keeping': bookKeeping,
 } as const satisfies Record<LayerFigureName, Explain>;

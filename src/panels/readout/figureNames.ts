@@ -2,7 +2,7 @@
  * Names of the figures on the screen; they are also the data-testid of the value. Kept apart from the explanations,
  * which load when the first one is opened.
  */
-export type LaserFigureKind = 'load' | 'area' | 'idle' | 'pieces' | 'plumes';
+export type LaserFigureKind = 'laser' | 'load' | 'area' | 'idle' | 'pieces' | 'plumes';
 export type LayerFigureName =
   | 'imbalance-time'
   | 'imbalance-area'
@@ -17,6 +17,7 @@ export type LayerFigureName =
   | 'unassigned'
   | 'double-exposed'
   | 'section-area'
+  | 'whole-choices'
   | 'book-keeping';
 export type BuildFigureName =
   'build-hours' | 'build-exposure' | 'held-hours' | 'build-imbalance' | 'laser-hours' | 'idle-hours';

@@ -11,6 +11,9 @@ export interface LoadTerms {
   readonly pieces: number;
   readonly hatchArea_mm2: Mm2;
   readonly outline_mm: Mm;
+  readonly seam_mm: Mm;
+  /** P + S of the pieces that have hatch: what the number of vectors counts. */
+  readonly border_mm: Mm;
   /** Mean number of hatch vectors. */
   readonly vectors: number;
   readonly hatch_s: Seconds;
@@ -22,6 +25,8 @@ const NONE: LoadTerms = {
   pieces: 0,
   hatchArea_mm2: 0,
   outline_mm: 0,
+  seam_mm: 0,
+  border_mm: 0,
   vectors: 0,
   hatch_s: 0,
   vectorGaps_s: 0,
@@ -43,12 +48,15 @@ export function loadTerms(analysis: Analysis, figures: LayerFigures, laser: numb
     .filter((piece) => piece.laser === laser)
     .reduce((sum, piece) => {
       const factor = parts[piece.part]?.timeFactor ?? 1;
-      const vectors = vectorsOf(process, piece.hatchArea_mm2, piece.outline_mm + piece.seam_mm);
+      const border_mm = piece.outline_mm + piece.seam_mm;
+      const vectors = vectorsOf(process, piece.hatchArea_mm2, border_mm);
       const contours_s = (process.contours * piece.outline_mm) / process.contourSpeed_mm_s;
       return {
         pieces: sum.pieces + 1,
         hatchArea_mm2: sum.hatchArea_mm2 + piece.hatchArea_mm2,
         outline_mm: sum.outline_mm + piece.outline_mm,
+        seam_mm: sum.seam_mm + piece.seam_mm,
+        border_mm: sum.border_mm + (piece.hatchArea_mm2 > 0 ? border_mm : 0),
         vectors: sum.vectors + vectors,
         hatch_s: sum.hatch_s + (factor * piece.hatchArea_mm2) / (process.hatch_mm * process.speed_mm_s),
         vectorGaps_s: sum.vectorGaps_s + (factor * vectors * process.vectorGap_ms) / 1000,

@@ -8,18 +8,34 @@ import type { Analysis } from '../../build/types';
 import type { Layout } from '../../layout/types';
 import { formatHours } from '../../units/format';
 import { CommandContext } from '../commandContext';
+import type { LeftOut } from '../readout/leftOut';
+import { leftOutOfBuild, leftOutVolume } from '../readout/leftOut';
 import './title.css';
 
 export interface SheetState {
   readonly text: string;
   readonly blocked: boolean;
+  /** Why hand-over is blocked, in a few words; empty where it is not. */
+  readonly why: string;
 }
 
-/** "NOT FOR USE" while anything blocks hand-over; otherwise a draft, which nobody has released. */
-export function sheetState(analysis: Analysis): SheetState {
-  const blocking = analysis.problems.filter((problem) => problem.blocks).length;
-  if (blocking > 0) return { text: 'NOT FOR USE', blocked: true };
-  return { text: analysis.layout.parts.length === 0 ? 'empty plate' : 'draft, not released', blocked: false };
+const OPEN: SheetState = { text: 'draft, not released', blocked: false, why: '' };
+
+/**
+ * "NOT FOR USE" while anything blocks hand-over; otherwise a draft, which nobody has released. What is known of an earlier
+ * plate only can block this one, never clear it.
+ */
+export function sheetState({ problems, layout, whole }: Analysis, left: LeftOut | null): SheetState {
+  const faults = problems.filter((problem) => problem.blocks).length;
+  if (left !== null) return { text: 'NOT FOR USE', blocked: true, why: 'unassigned area blocks hand-over' };
+  if (faults > 0)
+    return {
+      text: 'NOT FOR USE',
+      blocked: true,
+      why: `${faults} ${faults === 1 ? 'fault blocks' : 'faults block'} hand-over`,
+    };
+  if (layout.parts.length === 0) return { ...OPEN, text: 'empty plate' };
+  return whole === 'present' ? OPEN : { ...OPEN, text: 'being checked' };
 }
 
 interface CellProps {
@@ -27,13 +43,15 @@ interface CellProps {
   readonly value: string;
   readonly testId?: string;
   readonly warn?: boolean;
+  /** Words of the tooltip; the value itself where left out. */
+  readonly title?: string;
 }
 
-function Cell({ label, value, testId, warn }: CellProps) {
+function Cell({ label, value, testId, warn, title = value }: CellProps) {
   return (
     <div className="title-cell" data-warn={warn || undefined}>
       <dt>{label}</dt>
-      <dd data-testid={testId} title={value}>
+      <dd data-testid={testId} title={title}>
         {value}
       </dd>
     </div>
@@ -84,7 +102,9 @@ export function TitleBlock() {
   const analysis = useAnalysis();
   const { machine, process } = analysis.layout;
   const { layers, time_h } = analysis.build;
-  const state = sheetState(analysis);
+  const left = leftOutOfBuild(analysis);
+  const state = sheetState(analysis, left);
+  const hours = left === null ? formatHours(time_h) : `${formatHours(time_h)} ${leftOutVolume(left)}`;
   return (
     <footer className="title-block" aria-label="Title block">
       <dl>
@@ -93,9 +113,15 @@ export function TitleBlock() {
         <Cell label="machine" value={machine.name} />
         <Cell label="process" value={process.name} />
         <Cell label="layers" value={`${layers} × ${process.layer_mm} mm`} testId="layers" />
-        <Cell label="build, estimate" value={formatHours(time_h)} />
+        <Cell label="build, estimate" value={hours} testId="title-hours" warn={left !== null} />
         <Checksum layout={analysis.layout} />
-        <Cell label="state" value={state.text} testId="sheet-state" warn={state.blocked} />
+        <Cell
+          label={state.blocked ? 'blocks hand-over' : 'state'}
+          value={state.text}
+          testId="sheet-state"
+          warn={state.blocked}
+          title={state.why || state.text}
+        />
         <Note text={analysis.layout.note} />
       </dl>
       <p className="caution">
