@@ -8,34 +8,16 @@ import { analyse, analyseLive, type KnownHeight } from '../../src/build/analyse'
 import { layerCount, layerRanges, rangeAt } from '../../src/build/layers';
 import { plateOf } from '../../src/build/plate';
 import { Stacks, totalsOf } from '../../src/build/stack';
-import type { Layout, Zoning } from '../../src/layout/types';
+import type { Layout } from '../../src/layout/types';
 import { plate, rect, standing } from '../support/plates';
-import { anyZoning, layouts, mm, runs, type Wanted } from '../support/random';
+import { anyZoning, layouts, runs, stepped, type Wanted } from '../support/random';
 
 const TIMEOUT = { timeout: 60_000 };
-/** Heights on the grid of half-millimetre layers, on their middles and anywhere. */
-const height = fc.oneof(
-  fc.integer({ min: 1, max: 250 }).map((quarters) => quarters / 4),
-  mm(0.001, 62),
-);
 /** Random plates with up to three more divisions above the first, in layers of several thicknesses. */
-const stepped = (wanted: Wanted): fc.Arbitrary<Layout> =>
+const severalSteps = (wanted: Wanted): fc.Arbitrary<Layout> =>
   fc
-    .tuple(
-      layouts(wanted),
-      fc.uniqueArray(fc.tuple(height, anyZoning(true)), { maxLength: 3, selector: ([from_mm]) => from_mm }),
-      fc.constantFrom(0.5, 0.3, 2),
-    )
-    .map(([layout, above, layer_mm]) => ({
-      ...layout,
-      process: { ...layout.process, layer_mm },
-      zoning: [
-        ...layout.zoning,
-        ...above
-          .sort(([a], [b]) => a - b)
-          .map(([from_mm, zoning]) => ({ from_mm, zoning: zoning as Zoning })),
-      ],
-    }));
+    .tuple(stepped(layouts(wanted), 3, anyZoning(true)), fc.constantFrom(0.5, 0.3, 2))
+    .map(([layout, layer_mm]) => ({ ...layout, process: { ...layout.process, layer_mm } }));
 
 /** By the definition: the last step that starts at or below the layer's middle. */
 const stepOf = ({ zoning, process }: Layout, layer: number): number =>
@@ -45,7 +27,7 @@ describe('the range of one layer', () => {
   it('is the one of the whole height that holds it, for every layer', TIMEOUT, () => {
     let steps = 0;
     fc.assert(
-      fc.property(stepped({ bands: true, parts: 5 }), (layout) => {
+      fc.property(severalSteps({ bands: true, parts: 5 }), (layout) => {
         const { placed, height_mm } = plateOf(layout);
         const { layer_mm } = layout.process;
         const all = layerRanges(placed, layout.zoning, layer_mm);
@@ -98,7 +80,7 @@ describe('the figures of one layer, asked for alone', () => {
   it('are those of the whole height, where parts are free', TIMEOUT, () => {
     fc.assert(
       fc.property(
-        stepped({ bands: true, faults: true, parts: 3 }),
+        severalSteps({ bands: true, faults: true, parts: 3 }),
         agrees((k) => k),
       ),
       runs(40),
@@ -107,7 +89,7 @@ describe('the figures of one layer, asked for alone', () => {
   it('do not depend on which layer was looked at first', TIMEOUT, () => {
     fc.assert(
       fc.property(
-        stepped({ bands: true, parts: 3 }),
+        severalSteps({ bands: true, parts: 3 }),
         agrees((k) => k.reverse()),
       ),
       runs(20),
@@ -115,7 +97,7 @@ describe('the figures of one layer, asked for alone', () => {
   });
   it('are those of the whole height for parts that keep a laser, too, once that is known', TIMEOUT, () => {
     fc.assert(
-      fc.property(stepped({ bands: true, whole: true, parts: 3 }), (layout) => {
+      fc.property(severalSteps({ bands: true, whole: true, parts: 3 }), (layout) => {
         const [all, live] = [analyse(layout), analyseLive(layout, known(layout))];
         expect(live.whole).toBe('present');
         expect(live.build).toEqual(all.build);

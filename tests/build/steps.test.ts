@@ -9,7 +9,7 @@ import { analyse } from '../../src/build/analyse';
 import type { Analysis, LayerFigures } from '../../src/build/types';
 import type { Layout, Zoning } from '../../src/layout/types';
 import { divided, LASERS, plate, QUADRANTS, rect, standing, strips } from '../support/plates';
-import { anyZoning, layouts, mm, runs } from '../support/random';
+import { anyZoning, layouts, mm, runs, stepped } from '../support/random';
 
 const TIMEOUT = { timeout: 60_000 };
 const FIELD = { strategy: 'wholeField' };
@@ -257,17 +257,12 @@ describe('two equal steps', () => {
   });
 });
 
-describe('two different steps', () => {
-  const two = fc
-    .tuple(layouts({ bands: true, whole: true }), anyZoning(true), mm(1, 40))
-    .map(([layout, zoning, from_mm]): Layout => ({
-      ...layout,
-      zoning: [...layout.zoning, { from_mm, zoning: zoning as Zoning }],
-    }));
+describe('different steps', () => {
+  const several = stepped(layouts({ bands: true, whole: true }), 2, anyZoning(true));
   it('leave a part that keeps its laser with one, or it is listed', TIMEOUT, () => {
     let kept = 0;
     fc.assert(
-      fc.property(two, (layout) => {
+      fc.property(several, (layout) => {
         const { stretches, problems } = analyse(layout);
         const listed = problems.flatMap(({ code, parts }) => (code === 'part-held-by-no-zone' ? parts : []));
         layout.parts.forEach((part, p) => {

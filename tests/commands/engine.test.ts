@@ -10,6 +10,9 @@ import { demoLayout } from '../../src/layout/demo';
 import type { Layout } from '../../src/layout/types';
 import { smallPlate } from '../store/plates';
 import { anyStep, applied, few, frozen, SEED } from './sessions';
+import { dividedTwice } from './wholeHeight';
+
+const twoDivisions = (): Layout => dividedTwice(smallPlate(), 15);
 
 /** Sessions whose plate would only take long: many parts, or a shape of more than a million layers. */
 const MOST_PARTS = 60;
@@ -30,7 +33,7 @@ test('after any session the figures are finite, the areas add up and the bound h
   fc.assert(
     fc.property(
       fc.array(anyStep, { minLength: 1, maxLength: 20, ...few }),
-      fc.constantFrom(smallPlate, demoLayout),
+      fc.constantFrom(smallPlate, twoDivisions, demoLayout),
       (session, start) => {
         let layout = frozen(start());
         for (const { run } of session) layout = frozen(applied(layout, run));

@@ -11,14 +11,20 @@ import { readLayoutValue } from '../../src/layout/read';
 import { smallPlate } from '../store/plates';
 import { workplace } from './bench';
 import { anyStep, applied, few, frozen, idsOf, SEED, some } from './sessions';
+import { dividedTwice } from './wholeHeight';
+
+/** One division for all heights, or another one from 20 mm on. */
+const start = fc.constantFrom(smallPlate(), dividedTwice(smallPlate(), 20));
 
 test('after any sequence of operations reading accepts the layout exactly as it is', () => {
   fc.assert(
-    fc.property(fc.array(anyStep, { minLength: 1, maxLength: 40, ...few }), (session) => {
-      let layout = frozen(smallPlate());
+    fc.property(start, fc.array(anyStep, { minLength: 1, maxLength: 40, ...few }), (plate, session) => {
+      let layout = frozen(plate);
+      const steps = layout.zoning.map(({ from_mm }) => from_mm);
       for (const { run } of session) {
         layout = frozen(applied(layout, run));
         expect(readLayoutValue(JSON.parse(JSON.stringify(layout)))).toEqual({ ok: true, value: layout });
+        expect(layout.zoning.map(({ from_mm }) => from_mm)).toEqual(steps);
       }
     }),
     { seed: SEED, numRuns: 300 },
@@ -43,9 +49,8 @@ describe('sessions on the workbench', () => {
 
   test('undo leads to the start, redo to the end, and the view never points at what is gone', () => {
     fc.assert(
-      fc.property(fc.array(action, { minLength: 1, maxLength: 60, ...few }), (session) => {
-        const start = frozen(smallPlate());
-        const { bench, context, layout } = workplace(start);
+      fc.property(start, fc.array(action, { minLength: 1, maxLength: 60, ...few }), (plate, session) => {
+        const { bench, context, layout } = workplace(frozen(plate));
         bench.store.subscribe((state) => {
           frozen(state.layout);
           const known = state.layout.parts.map(({ id }) => id);
@@ -71,7 +76,7 @@ describe('sessions on the workbench', () => {
         expect(readLayoutValue(JSON.parse(JSON.stringify(end)))).toEqual({ ok: true, value: end });
         let steps = 0;
         for (; bench.history().undo !== null; steps++) bench.undo();
-        expect(layout()).toEqual(start);
+        expect(layout()).toEqual(plate);
         for (let i = 0; i < steps; i++) {
           const before = layout();
           bench.redo();

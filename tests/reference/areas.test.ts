@@ -5,8 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import type { LayerFigures, Stretch } from '../../src/build/types';
 import type { Layout } from '../../src/layout/types';
-import { drawn, layouts, mm, runs } from '../support/random';
-import { allowedFor, areaOf, bySet, holder, holds, sectionAt } from '../support/secondLibrary';
+import { anyZoning, drawn, layouts, mm, runs, stepped } from '../support/random';
+import { allowedFor, areaOf, bySet, holder, holds, sectionAt, zoningAt } from '../support/secondLibrary';
 
 const middle = (layout: Layout, stretch: Stretch): number =>
   (stretch.firstLayer - 0.5) * layout.process.layer_mm;
@@ -52,6 +52,27 @@ describe('where zones do not overlap', () => {
       }),
       runs(40),
     );
+  });
+});
+
+describe('where zones change over height', () => {
+  it('every layer is divided as its own step says', { timeout: TIMEOUT }, () => {
+    let divisions = 0;
+    const any = stepped(layouts({ faults: true, parts: 2 }), 2, anyZoning(false));
+    fc.assert(
+      fc.property(any, (layout) => {
+        const { stretches } = analyse(layout);
+        divisions += new Set(stretches.map((s) => zoningAt(layout, middle(layout, s)))).size > 1 ? 1 : 0;
+        for (const stretch of stretches) {
+          const { figures } = stretch;
+          const { own, unassigned, all } = expectedAreas(layout, middle(layout, stretch));
+          figures.lasers.forEach(({ id, scanArea_mm2 }, k) => near(scanArea_mm2, own[k], all, id));
+          near(figures.unassigned_mm2, unassigned, all, 'unassigned');
+        }
+      }),
+      runs(30),
+    );
+    expect(divisions).toBeGreaterThan(8);
   });
 });
 

@@ -177,6 +177,21 @@ const lasers = ({ faults, reach: short = true }: Wanted): fc.Arbitrary<unknown[]
       })),
     );
 
+/** Layouts with up to `most` more divisions above their own, at heights on a grid of quarter millimetres and anywhere. */
+export function stepped(
+  plates: fc.Arbitrary<Layout>,
+  most: number,
+  zoning: fc.Arbitrary<unknown>,
+): fc.Arbitrary<Layout> {
+  const quarters = fc.integer({ min: 1, max: 250 }).map((n) => n / 4);
+  const step = fc.record({ from_mm: fc.oneof(quarters, mm(0.001, 62)), zoning });
+  const steps = fc.uniqueArray(step, { maxLength: most, selector: ({ from_mm }) => from_mm });
+  return fc.tuple(plates, steps).map(([layout, above]) => {
+    const ascending = above.sort((a, b) => a.from_mm - b.from_mm);
+    return readLayout({ ...layout, zoning: [...layout.zoning, ...ascending] });
+  });
+}
+
 /** The layout as read from a file; throws where the generator made a malformed one. */
 function readLayout(value: unknown): Layout {
   const read = readLayoutValue(value);
