@@ -56,6 +56,7 @@ test('fifty steps are undone one by one and done again', async ({ page }) => {
 test('a reload in the middle of a drag brings back the plate from before it', async ({ page }) => {
   await choosePart(page, 'P15');
   await typeInto(page, 'part-y', '-60');
+  await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
   const checksum = await page.getByTestId('checksum').innerText();
   await grabAndMove(page, [130 + 17, -60], [100 + 17, -60]);
   await expect(page.getByTestId('part-x')).not.toHaveValue('130');

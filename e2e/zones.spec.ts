@@ -1,6 +1,6 @@
 /** Drawn zones, several parts turned together, the note: in the real page, by hand and by key. */
 import type { Page } from '@playwright/test';
-import { choosePart, expect, expectBooksBalanced, figure, focusPlan, openDemo, test } from './page';
+import { choosePart, expect, expectBooksBalanced, figure, focusPlan, onPlan, openDemo, test } from './page';
 
 test.beforeEach(async ({ page }) => {
   await openDemo(page);
@@ -79,4 +79,74 @@ test('a note, and a name not yet confirmed, survive a reload while they are type
   await expect(page.getByTestId('layout-name')).toHaveValue('Ferry spares, plate 2');
   await page.getByTestId('title-note').click();
   await expect(page.getByTestId('layout-note')).toHaveValue('Second shift\nchecks the filter');
+});
+
+/** Corners clicked on the plan, in mm. */
+const clickCorners = async (page: Page, corners: readonly (readonly [number, number])[]): Promise<void> => {
+  for (const corner of corners) await page.mouse.click(...(await onPlan(page, ...corner)));
+};
+/** Takes up the zone tool and opens the panel that lists the zones. */
+const takeZoneTool = async (page: Page): Promise<void> => {
+  await page.getByTestId('tab-division').click();
+  await focusPlan(page);
+  await page.keyboard.press('d');
+};
+
+test('a corner of a zone can stand on the grip of a zone line', async ({ page }) => {
+  await takeZoneTool(page);
+  for (const grip of ['line-quadrantX', 'line-quadrantY', 'line-quadrantX-rear']) {
+    const box = (await page.getByTestId(grip).boundingBox())!;
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2);
+  }
+  await page.keyboard.press('Enter');
+  await expect(page.getByTestId('choose-drawn')).toHaveAttribute('data-state', 'on');
+  await page.getByTestId('choose-zone-0').click();
+  await expect(page.getByTestId('zone-0-2-x')).toBeVisible();
+  await expect(page.getByTestId('zone-0-3-x')).toHaveCount(0);
+  // the grips stand on the demo plate's lines x = 0 and y = 0, the rear one behind the front one
+  await expect(page.getByTestId('zone-0-0-x')).toHaveValue(/^-?0(\.\d)?$/);
+  await expect(page.getByTestId('zone-0-1-y')).toHaveValue(/^-?0(\.\d)?$/);
+  const y = async (corner: number) => Number(await page.getByTestId(`zone-0-${corner}-y`).inputValue());
+  expect((await y(2)) - (await y(0))).toBeGreaterThan(300);
+});
+
+test('Enter with too few corners says how many are missing, and the tool’s key starts afresh', async ({
+  page,
+}) => {
+  await takeZoneTool(page);
+  await page.keyboard.press('Enter');
+  await expect(page.getByTestId('plan-tip')).toHaveText('No corner yet, 3 more needed');
+  await clickCorners(page, [
+    [-150, 150],
+    [150, 150],
+  ]);
+  await page.keyboard.press('Enter');
+  await expect(page.getByTestId('plan-tip')).toHaveText('2 corners so far, 1 more needed');
+  await page.keyboard.press('d');
+  await expect(page.getByTestId('plan-tip')).toHaveCount(0);
+  await clickCorners(page, [
+    [-100, -100],
+    [0, -100],
+    [0, 0],
+  ]);
+  await page.keyboard.press('Enter');
+  await page.getByTestId('choose-zone-0').click();
+  await expect(page.getByTestId('zone-0-2-x')).toBeVisible();
+  await expect(page.getByTestId('zone-0-3-x')).toHaveCount(0);
+  expect(Number(await page.getByTestId('zone-0-0-x').inputValue())).toBeCloseTo(-100, 0);
+});
+
+test('a drawn zone that crosses itself is taken, and one sentence says how', async ({ page }) => {
+  await takeZoneTool(page);
+  await clickCorners(page, [
+    [-60, -60],
+    [60, 60],
+    [60, -60],
+    [-60, 60],
+  ]);
+  await page.keyboard.press('Enter');
+  await expect(page.getByTestId('choose-drawn')).toHaveAttribute('data-state', 'on');
+  await expect(page.getByTestId('notices').locator('p')).toHaveCount(1);
+  await expect(page.getByTestId('notices')).toContainText('crosses itself');
+  await expectBooksBalanced(page);
 });

@@ -1,6 +1,6 @@
 /**
- * Wires the browser's pointer, wheel and keys to the plan's controller. One pointer works at a time; losing it in any
- * way cancels what it was doing.
+ * Wires the browser's pointer and wheel to the plan's controller. One pointer works at a time; losing it in any way
+ * cancels what it was doing.
  */
 import {
   useEffect,
@@ -13,21 +13,22 @@ import {
   type RefObject,
 } from 'react';
 import type { Tool } from '../store/types';
-import type { ScreenPoint } from '../units/types';
-import { useBench, useWorkbench } from './bench';
+import { useWorkbench } from './bench';
+import type { Size } from './camera';
 import { createController, type Controller, type DrawingTools } from './gestures/controller';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
 import { createPlanUi, isDrawTool } from './gestures/planUi';
-import { arrowOf, heldOf } from './Handle';
-import type { Size } from './camera';
+import { heldOf } from './Handle';
+import { crossKey, useSpacePan, useUrgentKeys } from './planKeys';
 import { cameraOf } from './viewport';
 
-const MODIFIERS = ['Shift', 'Alt', 'Control', 'Meta'];
-const CROSS_STEP_MM = 1;
+type PlanElement = RefObject<HTMLElement | null>;
+/** A press on a handle of the plan: begins the handle's gesture. */
+type PressHandle = (event: PointerEvent, begin: (start: Input) => Gesture) => void;
 
 export interface PlanPointer {
   readonly host: PlanHost;
-  readonly pressHandle: (event: PointerEvent, begin: (start: Input) => Gesture) => void;
+  readonly pressHandle: PressHandle;
   readonly handlers: {
     readonly onPointerDown: (event: PointerEvent) => void;
     readonly onPointerMove: (event: PointerEvent) => void;
@@ -52,100 +53,8 @@ function useDrawingTools(): void {
   }, []);
 }
 
-/** Moves the keyboard's cross, or presses with it. True where the key was used. */
-const crossKey = (host: PlanHost, controller: Controller, event: KeyboardEvent): boolean => {
-  const camera = host.camera();
-  const held = heldOf(event);
-  const present = host.ui.getState().cross ?? {
-    x: Math.round(camera.centreX_mm),
-    y: Math.round(camera.centreY_mm),
-  };
-  const input: Input = {
-    at: present,
-    screen: {
-      left: host.size().width / 2 + (present.x - camera.centreX_mm) * camera.pxPerMm,
-      top: host.size().height / 2 - (present.y - camera.centreY_mm) * camera.pxPerMm,
-    },
-    held,
-  };
-  const arrow = arrowOf(event.key);
-  if (arrow) {
-    const step = CROSS_STEP_MM * (held.shift ? 10 : held.ctrl ? 0.1 : 1);
-    const at = { x: present.x + arrow.x * step, y: present.y + arrow.y * step };
-    host.ui.setState({ cross: at });
-    controller.move({ at, screen: input.screen, held: { ...held, shift: false } });
-    return true;
-  }
-  if (event.key !== ' ' && event.key !== 'Enter') return false;
-  host.ui.setState({ cross: present });
-  if (controller.busy()) controller.release(input);
-  else controller.press(input, false);
-  return true;
-};
-
-/** Typing and dialogs keep their own keys. */
-const isElsewhere = (target: EventTarget | null): boolean =>
-  target instanceof Element &&
-  target.closest('input, textarea, select, [contenteditable], [role=dialog]') !== null;
-
-/** Keys while something is under way come before the page's commands: Escape cancels, others wait. */
-function useUrgentKeys(host: PlanHost, controller: Controller): void {
-  useEffect(() => {
-    const down = (event: globalThis.KeyboardEvent) => {
-      if (MODIFIERS.includes(event.key)) controller.modifiers(heldOf(event));
-      if (!controller.busy() && isElsewhere(event.target)) return;
-      const used = controller.key(event.key);
-      const dragging = controller.busy() && host.bench.gestureOpen();
-      if (!used && !(dragging && !MODIFIERS.includes(event.key))) return;
-      event.preventDefault();
-      event.stopPropagation();
-    };
-    const up = (event: globalThis.KeyboardEvent) => {
-      if (MODIFIERS.includes(event.key)) controller.modifiers(heldOf(event));
-    };
-    const away = () => controller.cancel();
-    window.addEventListener('keydown', down, true);
-    window.addEventListener('keyup', up, true);
-    window.addEventListener('blur', away);
-    return () => {
-      window.removeEventListener('keydown', down, true);
-      window.removeEventListener('keyup', up, true);
-      window.removeEventListener('blur', away);
-      controller.cancel();
-    };
-  }, [host, controller]);
-}
-
-/** Space held over the plan pans; focus on a button elsewhere keeps its own Space. */
-function useSpacePan(element: RefObject<HTMLElement | null>, host: PlanHost): void {
-  useEffect(() => {
-    const isOurs = () => {
-      const focused = document.activeElement;
-      const free = focused === null || focused === document.body || focused === element.current;
-      return free && host.ui.getState().pointer !== null && element.current?.matches(':hover') === true;
-    };
-    const down = (event: globalThis.KeyboardEvent) => {
-      if (event.key !== ' ' || !isOurs()) return;
-      event.preventDefault();
-      host.ui.setState({ panKey: true });
-    };
-    const up = (event: globalThis.KeyboardEvent) => {
-      if (event.key === ' ') host.ui.setState({ panKey: false });
-    };
-    const away = () => host.ui.setState({ panKey: false });
-    window.addEventListener('keydown', down);
-    window.addEventListener('keyup', up);
-    window.addEventListener('blur', away);
-    return () => {
-      window.removeEventListener('keydown', down);
-      window.removeEventListener('keyup', up);
-      window.removeEventListener('blur', away);
-    };
-  }, [element, host]);
-}
-
 /** The wheel must be able to stop the page from scrolling, so it is not a passive listener. */
-function useWheelZoom(element: RefObject<HTMLElement | null>, controller: Controller): void {
+function useWheelZoom(element: PlanElement, controller: Controller): void {
   useEffect(() => {
     const node = element.current;
     if (!node) return undefined;
@@ -161,85 +70,117 @@ function useWheelZoom(element: RefObject<HTMLElement | null>, controller: Contro
   }, [element, controller]);
 }
 
-/** A drawing under way belongs to its tool. */
-function useFreshTool(host: PlanHost, controller: Controller): void {
-  const tool = useBench((state): Tool => state.view.tool);
+const CURSORS: Partial<Readonly<Record<Tool, string>>> = { select: 'default', pan: 'grab' };
+
+/**
+ * A drawing under way belongs to its tool: it goes when another tool, or the same one anew, is taken up. While a drawing
+ * tool is in hand the handles let the pointer through, so that a corner can stand under them.
+ */
+function useFreshTool(element: PlanElement, host: PlanHost, controller: Controller): void {
   useEffect(() => {
-    const cursor = tool === 'select' ? 'default' : tool === 'pan' ? 'grab' : 'crosshair';
-    host.ui.setState({ cursor });
-    return () => {
+    const { store } = host.bench;
+    const take = (tool: Tool) => {
       controller.cancel();
-      host.ui.setState({ draft: null, tip: null, cross: null, seam: null });
+      host.ui.setState({
+        draft: null,
+        tip: null,
+        cross: null,
+        seam: null,
+        cursor: CURSORS[tool] ?? 'crosshair',
+      });
+      element.current?.toggleAttribute('data-drawing', isDrawTool(tool));
     };
-  }, [tool, host, controller]);
+    take(store.getState().view.tool);
+    return store.subscribe(({ view }, before) => {
+      if (view.tool !== before.view.tool) take(view.tool);
+    });
+  }, [element, host, controller]);
 }
 
-export function usePlanPointer(element: RefObject<HTMLElement | null>, size: Size): PlanPointer {
+/** The plan's controller, and what it works on, for as long as the plan is shown. */
+function useController(size: Size) {
   const bench = useWorkbench();
   const [ui] = useState(createPlanUi);
-  const active = useRef<number | null>(null);
   useLayoutEffect(() => ui.setState({ size }), [ui, size]);
-  const { host, controller } = useMemo(() => {
-    const made: PlanHost = { bench, ui, camera: () => cameraOf(bench), size: () => ui.getState().size };
-    return { host: made, controller: createController(made, requestAnimationFrame, drawingTools) };
+  return useMemo(() => {
+    const host: PlanHost = { bench, ui, camera: () => cameraOf(bench), size: () => ui.getState().size };
+    return { host, controller: createController(host, requestAnimationFrame, drawingTools) };
   }, [bench, ui]);
+}
+
+/** The one pointer that works: the first that presses, until it lets go. */
+function useOnePointer(element: PlanElement) {
+  const active = useRef<number | null>(null);
+  return useMemo(
+    () => ({
+      /** True for any pointer but the one that works. */
+      isOther: ({ pointerId }: PointerEvent) => active.current !== null && active.current !== pointerId,
+      hold: ({ pointerId }: PointerEvent) => {
+        active.current = pointerId;
+        element.current?.setPointerCapture(pointerId);
+      },
+      letGo: () => {
+        active.current = null;
+      },
+    }),
+    [element],
+  );
+}
+type OnePointer = ReturnType<typeof useOnePointer>;
+type InputOf = (event: PointerEvent) => Input;
+
+const pointerHandlers = (controller: Controller, pointer: OnePointer, inputOf: InputOf) => ({
+  onPointerDown: (event: PointerEvent) => {
+    if (event.button > 1 || pointer.isOther(event)) return;
+    if (event.button === 1) event.preventDefault();
+    pointer.hold(event);
+    controller.press(inputOf(event), event.button === 1);
+  },
+  onPointerMove: (event: PointerEvent) => {
+    if (!pointer.isOther(event)) controller.move(inputOf(event));
+  },
+  onPointerUp: (event: PointerEvent) => {
+    if (pointer.isOther(event)) return;
+    pointer.letGo();
+    controller.release(inputOf(event));
+  },
+  onPointerCancel: () => {
+    pointer.letGo();
+    controller.cancel();
+  },
+  onLostPointerCapture: () => {
+    pointer.letGo();
+    if (controller.busy()) controller.cancel();
+  },
+  onPointerLeave: () => controller.leave(),
+  onDoubleClick: () => controller.doubleClick(),
+});
+
+export function usePlanPointer(element: PlanElement, size: Size): PlanPointer {
+  const { host, controller } = useController(size);
+  const pointer = useOnePointer(element);
   useDrawingTools();
   useUrgentKeys(host, controller);
   useSpacePan(element, host);
   useWheelZoom(element, controller);
-  useFreshTool(host, controller);
+  useFreshTool(element, host, controller);
 
-  const screenOf = (event: PointerEvent): ScreenPoint => {
+  const inputOf: InputOf = (event) => {
     const frame = element.current!.getBoundingClientRect();
-    return { left: event.clientX - frame.left, top: event.clientY - frame.top };
+    const screen = { left: event.clientX - frame.left, top: event.clientY - frame.top };
+    return controller.input(screen, heldOf(event));
   };
-  const inputOf = (event: PointerEvent): Input => controller.input(screenOf(event), heldOf(event));
-  const other = (event: PointerEvent) => active.current !== null && active.current !== event.pointerId;
-  const hold = (event: PointerEvent) => {
-    active.current = event.pointerId;
-    element.current?.setPointerCapture(event.pointerId);
+  const pressHandle: PressHandle = (event, begin) => {
+    event.stopPropagation();
+    if (event.button !== 0 || pointer.isOther(event)) return;
+    pointer.hold(event);
+    element.current?.focus({ preventScroll: true });
+    controller.begin(begin(inputOf(event)));
   };
-  const drop = () => {
-    active.current = null;
-    controller.cancel();
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.target !== element.current || !crossKey(host, controller, event)) return;
+    event.preventDefault();
+    event.stopPropagation();
   };
-  return {
-    host,
-    pressHandle: (event, begin) => {
-      event.stopPropagation();
-      if (event.button !== 0 || other(event)) return;
-      hold(event);
-      element.current?.focus({ preventScroll: true });
-      controller.begin(begin(inputOf(event)));
-    },
-    handlers: {
-      onPointerDown: (event) => {
-        if (event.button > 1 || other(event)) return;
-        if (event.button === 1) event.preventDefault();
-        hold(event);
-        controller.press(inputOf(event), event.button === 1);
-      },
-      onPointerMove: (event) => {
-        if (!other(event)) controller.move(inputOf(event));
-      },
-      onPointerUp: (event) => {
-        if (other(event)) return;
-        active.current = null;
-        controller.release(inputOf(event));
-      },
-      onPointerCancel: drop,
-      onLostPointerCapture: () => {
-        if (controller.busy()) drop();
-        active.current = null;
-      },
-      onPointerLeave: () => controller.leave(),
-      onDoubleClick: () => controller.doubleClick(),
-      onKeyDown: (event) => {
-        if (event.target !== element.current || !isDrawTool(bench.store.getState().view.tool)) return;
-        if (!crossKey(host, controller, event)) return;
-        event.preventDefault();
-        event.stopPropagation();
-      },
-    },
-  };
+  return { host, pressHandle, handlers: { ...pointerHandlers(controller, pointer, inputOf), onKeyDown } };
 }

@@ -87,10 +87,31 @@ describe('drawing tools', () => {
       expect(hands.host.ui.getState().draft).toBeNull();
       expect(hands.bench.history().undo).toBeNull();
     }
-    const hands = drawing('polygon');
-    hands.click(0, 0);
-    hands.click(60, 0);
+  });
+
+  it.each([
+    ['polygon', 1, '1 corner so far, 2 more needed'],
+    ['zone', 2, '2 corners so far, 1 more needed'],
+  ] as const)('a %s of %i corners goes on, and words say how many are missing', (tool, corners, words) => {
+    for (const end of ['Enter', 'double click'] as const) {
+      const hands = drawing(tool);
+      const before = hands.layout();
+      for (let i = 0; i < corners; i++) hands.click(60 * i, 0);
+      if (end === 'Enter') expect(hands.controller.key('Enter')).toBe(true);
+      else hands.controller.doubleClick();
+      expect(hands.host.ui.getState().tip?.lines).toEqual([words]);
+      expect(hands.host.ui.getState().draft).toMatchObject({ kind: tool });
+      expect(hands.layout()).toBe(before);
+    }
+  });
+
+  it('an outline without a corner says so where it is to be ended, and leaves Enter to others', () => {
+    const hands = drawing('zone');
     expect(hands.controller.key('Enter')).toBe(false);
+    hands.controller.doubleClick();
+    expect(hands.host.ui.getState().tip).toBeNull();
+    hands.controller.finish();
+    expect(hands.host.ui.getState().tip?.lines).toEqual(['No corner yet, 3 more needed']);
   });
 
   it('give drawn zones to the lasers in turn', () => {
@@ -104,5 +125,61 @@ describe('drawing tools', () => {
     const { zoning } = layoutAt(hands.layout(), 0);
     expect(zoning.strategy === 'drawn' && zoning.zones.map((zone) => zone.lasers)).toEqual([['L1'], ['L2']]);
     expect(hands.view().tool).toBe('zone');
+  });
+});
+
+describe('an outline that is not what it seems', () => {
+  const codes = (hands: Hands) => hands.view().notices.map(({ fault }) => [fault.code, fault.params['what']]);
+  const drawn = (tool: 'polygon' | 'zone', corners: readonly (readonly [number, number])[]) => {
+    const hands = drawing(tool);
+    for (const [x, y] of corners) hands.click(x, y);
+    hands.controller.key('Enter');
+    return hands;
+  };
+  const bowTie = [
+    [0, 0],
+    [40, 40],
+    [40, 0],
+    [0, 40],
+  ] as const;
+
+  it('crosses itself: it is taken by the even-odd rule, as in files, and said', () => {
+    const part = drawn('polygon', bowTie);
+    // two triangles of base 40 and height 20
+    expect(part.bench.analysis().stretches[0].figures.sectionArea_mm2).toBeCloseTo(800, 6);
+    expect(codes(part)).toEqual([['drawing-crosses-itself', 'part']]);
+    const zone = drawn('zone', bowTie);
+    expect(layoutAt(zone.layout(), 0).zoning).toMatchObject({
+      strategy: 'drawn',
+      zones: [{ rings: [bowTie] }],
+    });
+    expect(codes(zone)).toEqual([['drawing-crosses-itself', 'zone']]);
+  });
+
+  it('encloses nothing: nothing is put on the plate, and it is said', () => {
+    const line = [
+      [0, 0],
+      [20, 20],
+      [40, 40],
+    ] as const;
+    for (const tool of ['polygon', 'zone'] as const) {
+      const hands = drawn(tool, line);
+      expect(codes(hands)).toEqual([['drawing-without-area', tool === 'zone' ? 'zone' : 'part']]);
+      expect(hands.bench.history().undo).toBeNull();
+    }
+  });
+
+  it('is simple, or touches itself in a corner: nothing is said', () => {
+    const square = [bowTie[0], bowTie[2], bowTie[1], bowTie[3]];
+    expect(codes(drawn('zone', square))).toEqual([]);
+    const touching = [
+      [0, 0],
+      [40, 0],
+      [20, 20],
+      [40, 40],
+      [0, 40],
+      [20, 20],
+    ] as const;
+    expect(codes(drawn('polygon', touching))).toEqual([]);
   });
 });

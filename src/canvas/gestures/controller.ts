@@ -5,11 +5,12 @@
 import type { PlatePoint, ScreenPoint } from '../../units/types';
 import { toPlate, zoomAt } from '../camera';
 import { NO_MODIFIERS, type Modifiers } from '../snapping';
+import type * as Corners from './corners';
 import type * as Drawing from './drawing';
 import type { Gesture, Input, PlanHost } from './gesture';
 import { createHand, type Hand } from './hand';
 import { panGesture } from './looking';
-import { isDrawTool } from './planUi';
+import { cornerDraft, isCornerTool } from './planUi';
 import { hoverSelect, pressSelect, type ZoneTools } from './select';
 
 /** Zoom per px of wheel travel; a pinch on a trackpad sends small steps. */
@@ -27,6 +28,8 @@ export interface Controller {
   cancel(): void;
   leave(): void;
   doubleClick(): void;
+  /** Ends an outline of corners, or says what it lacks. */
+  finish(): void;
   wheel(at: ScreenPoint, delta: number, pinch: boolean): void;
   /** Modifier keys changed while the pointer rests. */
   modifiers(held: Modifiers): void;
@@ -36,10 +39,8 @@ export interface Controller {
 }
 
 /** Drawing and reshaping zones, whose code is loaded apart from the free hand's; null until it is there. */
-export type DrawingTools = Pick<
-  typeof Drawing,
-  'commitDraft' | 'drawGesture' | 'dropCorner' | 'finishCorners' | 'followDraft' | 'pressCorner'
-> &
+export type DrawingTools = Pick<typeof Drawing, 'commitDraft' | 'drawGesture' | 'followDraft'> &
+  Pick<typeof Corners, 'dropCorner' | 'finishCorners' | 'pressCorner'> &
   ZoneTools;
 type GetTools = () => DrawingTools | null;
 
@@ -58,7 +59,7 @@ const press = (
   if (tool === 'select') return hand.begin(pressSelect(host, at, drawing));
   if (drawing === null) return undefined;
   if (draft?.kind === 'ring') return drawing.commitDraft(host, draft);
-  if (tool === 'polygon' || tool === 'zone') return drawing.pressCorner(host, tool, at);
+  if (isCornerTool(tool)) return drawing.pressCorner(host, tool, at);
   return hand.begin(drawing.drawGesture(host, at, tool));
 };
 
@@ -80,10 +81,10 @@ const escape = (host: PlanHost, hand: Hand): boolean => {
 
 const tryKey = (host: PlanHost, hand: Hand, key: string, drawing: DrawingTools | null): boolean => {
   if (key === 'Escape') return escape(host, hand);
-  if (drawing === null || !host.ui.getState().draft || !isDrawTool(toolOf(host))) return false;
-  if (key === 'Enter') return drawing.finishCorners(host);
-  if (key !== 'Backspace') return false;
-  drawing.dropCorner(host);
+  if (drawing === null || !cornerDraft(host.ui.getState().draft)) return false;
+  if (key === 'Enter') drawing.finishCorners(host);
+  else if (key === 'Backspace') drawing.dropCorner(host);
+  else return false;
   return true;
 };
 
@@ -119,7 +120,10 @@ export const createController = (
       press(host, hand, at, middle, drawing());
     },
     leave: () => leave(host, hand),
-    doubleClick: () => void drawing()?.finishCorners(host),
+    finish: () => drawing()?.finishCorners(host),
+    doubleClick() {
+      if (cornerDraft(ui.getState().draft)) drawing()?.finishCorners(host);
+    },
     wheel(at, delta, pinch) {
       const factor = Math.exp(-delta * (pinch ? PINCH_RATE : WHEEL_RATE));
       bench.setView({ camera: zoomAt(host.camera(), at, factor, host.size()) });

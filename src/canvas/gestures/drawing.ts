@@ -1,21 +1,22 @@
 /**
  * Drawing tools. Rectangle: corner to corner. Disc: from the centre outward. Ring: outer radius first, then the inner
- * one with a second press. Polygon and zone: a press per corner; Enter, a double click or a press on the first corner
- * ends it, Backspace takes a corner back. Platform millimetres on the steps of a drag.
+ * one with a second press. Polygon and zone are drawn in corners.ts. What a drawing becomes on the plate, and what is
+ * said about it. Platform millimetres on the steps of a drag.
  */
 import { addedParts } from '../../commands/operations/edit';
 import { addDrawnPart, type Drawing } from '../../commands/operations/shapes';
 import { addDrawnZone } from '../../commands/operations/zones';
-import type { LaserId, LayoutAt, Point } from '../../layout/types';
+import { clean } from '../../geometry/clipper';
+import { MOST_PARTS } from '../../layout/limits';
+import type { Fault } from '../../layout/result';
+import type { LaserId, Layout, LayoutAt, Point } from '../../layout/types';
 import { changeZones } from '../../store/shown';
+import type { Workbench } from '../../store/types';
 import type { PlatePoint } from '../../units/types';
 import { snapMm, snapPoint } from '../snapping';
 import type { Gesture, Input, PlanHost } from './gesture';
-import type { Draft, DrawTool } from './planUi';
+import { cornerDraft, type CornerDraft, type Draft, type DrawTool, type PartDraft } from './planUi';
 import { placeWords, sizeWords, mmWords } from './words';
-
-/** A press this near the first corner closes a polygon. Screen px. */
-const CLOSE_PX = 12;
 
 const point = (p: PlatePoint): Point => [p.x, p.y];
 const distance = (a: PlatePoint, b: PlatePoint): number => Math.hypot(a.x - b.x, a.y - b.y);
@@ -27,7 +28,7 @@ export const nextZoneLaser = ({ machine, zoning }: LayoutAt): LaserId => {
   return (free ?? machine.lasers[0]).id;
 };
 
-const drawingOf = (draft: Draft): Drawing | null => {
+const drawingOf = (draft: PartDraft): Drawing => {
   switch (draft.kind) {
     case 'rectangle':
       return { kind: 'rectangle', from: point(draft.from), to: point(draft.to) };
@@ -37,8 +38,6 @@ const drawingOf = (draft: Draft): Drawing | null => {
       return { ...draft, centre: point(draft.centre) };
     case 'polygon':
       return { kind: 'polygon', points: draft.points.map(point) };
-    default:
-      return null;
   }
 };
 
@@ -50,22 +49,43 @@ const NAMES: Readonly<Record<DrawTool, string>> = {
   zone: 'Draw a zone',
 };
 
+const commitZone = (bench: Workbench, { points }: CornerDraft): void =>
+  changeZones(bench, NAMES.zone, (plate) => addDrawnZone(plate, [points.map(point)], [nextZoneLaser(plate)]));
+
+const commitPart = (bench: Workbench, draft: PartDraft): void => {
+  const { layout: before, view } = bench.store.getState();
+  bench.change(NAMES[draft.kind], (layout) => addDrawnPart(layout, drawingOf(draft), view.drawHeight_mm));
+  const added = addedParts(before, bench.store.getState().layout);
+  if (added.length > 0) bench.setView({ selection: added, tool: 'select' });
+};
+
+/** True where an outline crosses or overlaps itself, by the test that opened files go through. */
+const crossesItself = (points: readonly PlatePoint[]): boolean =>
+  clean([Float64Array.from(points.flatMap(point))], 'evenOdd').repaired;
+
+/** What the hand cannot see: an outline that crosses itself is taken by the even-odd rule, or encloses nothing. */
+const outlineFault = ({ kind, points }: CornerDraft, taken: boolean): Fault | null => {
+  const what = kind === 'zone' ? 'zone' : 'part';
+  if (!taken) return { code: 'drawing-without-area', params: { what } };
+  return crossesItself(points) ? { code: 'drawing-crosses-itself', params: { what } } : null;
+};
+
+const draftFault = (draft: Draft, before: Layout, after: Layout): Fault | null => {
+  const full = before === after && draft.kind !== 'zone' && before.parts.length >= MOST_PARTS;
+  if (full) return { code: 'too-many-parts', params: { found: before.parts.length + 1, limit: MOST_PARTS } };
+  const corners = cornerDraft(draft);
+  return corners && outlineFault(corners, before !== after);
+};
+
 /** Puts a finished drawing on the plate; a drawn part is selected and the hand is free again. */
 export const commitDraft = ({ bench, ui }: PlanHost, draft: Draft): void => {
   ui.setState({ draft: null, tip: null });
   if (draft.kind === 'box') return;
   const before = bench.store.getState().layout;
-  const { drawHeight_mm } = bench.store.getState().view;
-  if (draft.kind === 'zone')
-    return changeZones(bench, NAMES.zone, (plate) =>
-      addDrawnZone(plate, [draft.points.map(point)], [nextZoneLaser(plate)]),
-    );
-  bench.change(NAMES[draft.kind], (layout) => {
-    const drawing = drawingOf(draft);
-    return drawing ? addDrawnPart(layout, drawing, drawHeight_mm) : layout;
-  });
-  const added = addedParts(before, bench.store.getState().layout);
-  if (added.length > 0) bench.setView({ selection: added, tool: 'select' });
+  if (draft.kind === 'zone') commitZone(bench, draft);
+  else commitPart(bench, draft);
+  const fault = draftFault(draft, before, bench.store.getState().layout);
+  if (fault) bench.notify(fault);
 };
 
 const draftAt = (tool: 'rectangle' | 'disc' | 'ring', from: PlatePoint, to: Input): Draft => {
@@ -116,44 +136,13 @@ export const drawGesture = (host: PlanHost, start: Input, tool: 'rectangle' | 'd
   };
 };
 
-const nearFirst = (host: PlanHost, first: PlatePoint, at: PlatePoint): boolean =>
-  distance(first, at) * host.camera().pxPerMm <= CLOSE_PX;
-
-/** A press with the polygon or zone tool: a corner, or the end of the drawing. */
-export const pressCorner = (host: PlanHost, tool: 'polygon' | 'zone', input: Input): void => {
-  const { draft } = host.ui.getState();
-  const at = snapPoint(input.at, input.held);
-  const points = draft && (draft.kind === 'polygon' || draft.kind === 'zone') ? draft.points : [];
-  if (points.length >= 3 && nearFirst(host, points[0], input.at))
-    return commitDraft(host, { kind: tool, points, to: at });
-  const last = points.at(-1);
-  const repeated = last !== undefined && distance(last, at) === 0;
-  host.ui.setState({ draft: { kind: tool, points: repeated ? points : [...points, at], to: at } });
-};
-
-/** Ends a polygon or zone under way; false where it has too few corners. */
-export const finishCorners = (host: PlanHost): boolean => {
-  const { draft } = host.ui.getState();
-  if (draft?.kind !== 'polygon' && draft?.kind !== 'zone') return false;
-  if (draft.points.length < 3) return false;
-  commitDraft(host, draft);
-  return true;
-};
-
-/** Takes the last corner back; the drawing ends with its first corner. */
-export const dropCorner = ({ ui }: PlanHost): void => {
-  const { draft } = ui.getState();
-  if (draft?.kind !== 'polygon' && draft?.kind !== 'zone') return;
-  ui.setState({ draft: draft.points.length > 1 ? { ...draft, points: draft.points.slice(0, -1) } : null });
-};
-
 /** A drawing that goes on between presses follows the pointer: a polygon's next side, a ring's inner circle. */
 export const followDraft = (host: PlanHost, to: Input): void => {
   const { draft } = host.ui.getState();
   if (!draft) return;
   const at = snapPoint(to.at, to.held);
-  let next = draft;
-  if (draft.kind === 'polygon' || draft.kind === 'zone') next = { ...draft, to: at };
+  const corners = cornerDraft(draft);
+  let next: Draft = corners ? { ...corners, to: at } : draft;
   if (draft.kind === 'ring') {
     const inner = snapMm(Math.min(distance(draft.centre, at), draft.outer_mm), to.held);
     next = { ...draft, inner_mm: inner };

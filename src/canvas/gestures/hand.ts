@@ -19,6 +19,28 @@ export interface Hand {
   busy(): boolean;
 }
 
+/** Hands on the newest of what was noted, once per frame. */
+const perFrame = (nextFrame: (run: () => void) => void, act: (input: Input) => void) => {
+  let waiting: Input | null = null;
+  let scheduled = false;
+  const run = () => {
+    const input = waiting;
+    scheduled = false;
+    waiting = null;
+    if (input) act(input);
+  };
+  return {
+    note: (input: Input) => {
+      waiting = input;
+      if (!scheduled) nextFrame(run);
+      scheduled = true;
+    },
+    forget: () => {
+      waiting = null;
+    },
+  };
+};
+
 /** `free` is called with the pointer's place when no gesture runs. */
 export const createHand = (
   ui: PlanUiStore,
@@ -26,50 +48,37 @@ export const createHand = (
   free: (input: Input) => void,
 ): Hand => {
   let gesture: Gesture | null = null;
-  let waiting: Input | null = null;
-  let scheduled = false;
-
   const rest = () => {
+    const running = gesture;
     gesture = null;
     ui.setState({ moving: [], tip: null });
+    return running;
   };
-  const cancel = () => {
-    waiting = null;
-    const running = gesture;
-    rest();
-    running?.cancel();
-  };
-  const act = () => {
-    scheduled = false;
-    const input = waiting;
-    waiting = null;
-    if (!input) return;
+  const places = perFrame(nextFrame, (input) => {
     ui.setState({ pointer: input.at });
     if (!gesture) free(input);
     else if (gesture.move(input) === false) rest();
+  });
+  const cancel = () => {
+    places.forget();
+    rest()?.cancel();
   };
   return {
     begin(next) {
       if (gesture) cancel();
-      waiting = null;
+      places.forget();
       gesture = next;
     },
-    move(input) {
-      waiting = input;
-      if (scheduled) return;
-      scheduled = true;
-      nextFrame(act);
-    },
+    move: places.note,
     release(input) {
-      waiting = null;
-      const running = gesture;
-      if (!running) return;
-      const goesOn = running.move(input) !== false;
-      rest();
-      if (goesOn) running.end(input);
+      places.forget();
+      if (!gesture) return;
+      const goesOn = gesture.move(input) !== false;
+      const running = rest();
+      if (goesOn) running?.end(input);
     },
     cancel,
-    forget: () => void (waiting = null),
+    forget: places.forget,
     busy: () => gesture !== null,
   };
 };

@@ -11,13 +11,28 @@ export type DrawTool = 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone';
 export const isDrawTool = (tool: string): tool is DrawTool =>
   ['rectangle', 'disc', 'ring', 'polygon', 'zone'].includes(tool);
 
+/** Tools that draw an outline corner by corner. */
+export type CornerTool = 'polygon' | 'zone';
+export const isCornerTool = (tool: string): tool is CornerTool => tool === 'polygon' || tool === 'zone';
+/** An outline has at least so many. */
+export const CORNERS_NEEDED = 3;
+
 /** A drawing under way; `to` is where the pointer stands. */
 export type Draft =
   | { readonly kind: 'rectangle'; readonly from: PlatePoint; readonly to: PlatePoint }
   | { readonly kind: 'disc'; readonly centre: PlatePoint; readonly radius_mm: Mm }
   | { readonly kind: 'ring'; readonly centre: PlatePoint; readonly outer_mm: Mm; readonly inner_mm: Mm }
-  | { readonly kind: 'polygon' | 'zone'; readonly points: readonly PlatePoint[]; readonly to: PlatePoint }
+  | { readonly kind: 'polygon'; readonly points: readonly PlatePoint[]; readonly to: PlatePoint }
+  | { readonly kind: 'zone'; readonly points: readonly PlatePoint[]; readonly to: PlatePoint }
   | { readonly kind: 'box'; readonly from: PlatePoint; readonly to: PlatePoint };
+
+export type CornerDraft = Extract<Draft, { readonly kind: CornerTool }>;
+/** A drawing that becomes a part. */
+export type PartDraft = Exclude<Draft, { readonly kind: 'box' | 'zone' }>;
+
+/** The drawing where it is one of corners. */
+export const cornerDraft = (draft: Draft | null): CornerDraft | null =>
+  draft && isCornerTool(draft.kind) ? (draft as CornerDraft) : null;
 
 /** Words beside a place on the canvas, line by line. */
 export interface Tip {

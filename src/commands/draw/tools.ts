@@ -1,4 +1,4 @@
-/** What the pointer does on the plan. */
+/** What the pointer does on the plan. The tool in hand is taken up anew: a drawing under way is given up. */
 import type { Tool } from '../../store/types';
 import { always } from '../make';
 import type { Command } from '../types';
@@ -9,7 +9,10 @@ const tool = (name: Tool, label: string, key: string): Command => ({
   group: 'draw',
   keys: [key],
   when: always,
-  run: ({ bench }) => bench.setView({ tool: name }),
+  run: ({ bench }) => {
+    if (bench.store.getState().view.tool === name) bench.setView({ tool: 'select' });
+    bench.setView({ tool: name });
+  },
 });
 
 export const toolCommands: readonly Command[] = [

@@ -135,7 +135,17 @@ export const FILE_MESSAGES = {
     advice: 'A shape needs at least one outline.',
     blocks: false,
   },
-  // the workbench: what it keeps, what it may hold
+  // the workbench: what is drawn in it, what it keeps, what it may hold
+  'drawing-crosses-itself': {
+    text: 'The outline of the drawn {what} crosses itself and is filled by the even-odd rule.',
+    advice: 'Undo and draw it again where something else was meant.',
+    blocks: false,
+  },
+  'drawing-without-area': {
+    text: 'The outline drawn for a {what} encloses no area on the plate.',
+    advice: 'Click at least three corners that do not lie on one line.',
+    blocks: false,
+  },
   'too-many-parts': {
     text: 'The plate would hold {found} parts.',
     advice: 'A layout may hold up to {limit} parts.',

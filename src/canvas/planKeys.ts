@@ -1,0 +1,113 @@
+/**
+ * The plan's own keys: the cross that arrows move while a drawing tool is in hand, keys for what is under way, Space held
+ * to pan. Platform millimetres.
+ */
+import { useEffect, type KeyboardEvent, type RefObject } from 'react';
+import { toScreen } from './camera';
+import type { Controller } from './gestures/controller';
+import type { Input, PlanHost } from './gestures/gesture';
+import { isCornerTool, isDrawTool } from './gestures/planUi';
+import { arrowOf, heldOf } from './Handle';
+
+const MODIFIERS = ['Shift', 'Alt', 'Control', 'Meta'];
+const CROSS_STEP_MM = 1;
+
+/** Where the cross stands; the middle of the view before it was used. */
+const crossInput = (host: PlanHost, event: KeyboardEvent): Input => {
+  const camera = host.camera();
+  const middle = { x: Math.round(camera.centreX_mm), y: Math.round(camera.centreY_mm) };
+  const at = host.ui.getState().cross ?? middle;
+  return { at, screen: toScreen(at, camera, host.size()), held: heldOf(event) };
+};
+
+const moveCross = (host: PlanHost, controller: Controller, from: Input, arrow: { x: number; y: number }) => {
+  const { held } = from;
+  const step = CROSS_STEP_MM * (held.shift ? 10 : held.ctrl ? 0.1 : 1);
+  const at = { x: from.at.x + arrow.x * step, y: from.at.y + arrow.y * step };
+  host.ui.setState({ cross: at });
+  const screen = toScreen(at, host.camera(), host.size());
+  controller.move({ at, screen, held: { ...held, shift: false } });
+};
+
+const pressCross = (host: PlanHost, controller: Controller, input: Input) => {
+  host.ui.setState({ cross: input.at });
+  if (controller.busy()) controller.release(input);
+  else controller.press(input, false);
+};
+
+/**
+ * Arrows move the cross, Space presses with it, and so does Enter, which for an outline of corners ends it. True where
+ * the key was used.
+ */
+export const crossKey = (host: PlanHost, controller: Controller, event: KeyboardEvent): boolean => {
+  const { tool } = host.bench.store.getState().view;
+  if (!isDrawTool(tool)) return false;
+  const input = crossInput(host, event);
+  const arrow = arrowOf(event.key);
+  if (arrow) moveCross(host, controller, input, arrow);
+  else if (event.key === 'Enter' && isCornerTool(tool)) controller.finish();
+  else if (event.key === 'Enter' || event.key === ' ') pressCross(host, controller, input);
+  else return false;
+  return true;
+};
+
+/** Typing and dialogs keep their own keys. */
+const isElsewhere = (target: EventTarget | null): boolean =>
+  target instanceof Element &&
+  target.closest('input, textarea, select, [contenteditable], [role=dialog]') !== null;
+
+/** Keys while something is under way come before the page's commands: Escape cancels, others wait. */
+export function useUrgentKeys(host: PlanHost, controller: Controller): void {
+  useEffect(() => {
+    const down = (event: globalThis.KeyboardEvent) => {
+      if (MODIFIERS.includes(event.key)) controller.modifiers(heldOf(event));
+      if (!controller.busy() && isElsewhere(event.target)) return;
+      const used = controller.key(event.key);
+      const dragging = controller.busy() && host.bench.gestureOpen();
+      if (!used && !(dragging && !MODIFIERS.includes(event.key))) return;
+      event.preventDefault();
+      event.stopPropagation();
+    };
+    const up = (event: globalThis.KeyboardEvent) => {
+      if (MODIFIERS.includes(event.key)) controller.modifiers(heldOf(event));
+    };
+    const away = () => controller.cancel();
+    window.addEventListener('keydown', down, true);
+    window.addEventListener('keyup', up, true);
+    window.addEventListener('blur', away);
+    return () => {
+      window.removeEventListener('keydown', down, true);
+      window.removeEventListener('keyup', up, true);
+      window.removeEventListener('blur', away);
+      controller.cancel();
+    };
+  }, [host, controller]);
+}
+
+/** Space held over the plan pans; focus on a button elsewhere keeps its own Space. */
+export function useSpacePan(element: RefObject<HTMLElement | null>, host: PlanHost): void {
+  useEffect(() => {
+    const isOurs = () => {
+      const focused = document.activeElement;
+      const free = focused === null || focused === document.body || focused === element.current;
+      return free && host.ui.getState().pointer !== null && element.current?.matches(':hover') === true;
+    };
+    const down = (event: globalThis.KeyboardEvent) => {
+      if (event.key !== ' ' || !isOurs()) return;
+      event.preventDefault();
+      host.ui.setState({ panKey: true });
+    };
+    const up = (event: globalThis.KeyboardEvent) => {
+      if (event.key === ' ') host.ui.setState({ panKey: false });
+    };
+    const away = () => host.ui.setState({ panKey: false });
+    window.addEventListener('keydown', down);
+    window.addEventListener('keyup', up);
+    window.addEventListener('blur', away);
+    return () => {
+      window.removeEventListener('keydown', down);
+      window.removeEventListener('keyup', up);
+      window.removeEventListener('blur', away);
+    };
+  }, [element, host]);
+}
