@@ -9,7 +9,7 @@ import { analyse, figuresAt } from '../../src/build/analyse';
 import type { Seam } from '../../src/build/types';
 import { layoutAt } from '../../src/layout/steps';
 import type { Layout } from '../../src/layout/types';
-import { plate, QUADRANTS, rect, standing } from '../support/plates';
+import { divided, plate, QUADRANTS, rect, standing } from '../support/plates';
 import { layouts, quadrants, runs, strips } from '../support/random';
 import { stripNormal } from '../support/secondLibrary';
 
@@ -53,11 +53,41 @@ const zonings = {
   quadrants: quadrants(true),
   wholeField: fc.constant({ strategy: 'wholeField' }),
 };
+const halves = (run_deg: number) => ({
+  strategy: 'strips',
+  run_deg,
+  lines_mm: [0],
+  sharedBand_mm: 100,
+  lasers: ['L1', 'L2'],
+});
 /** Extent of a segment along a direction. */
 const along = ({ x0, y0, x1, y1 }: Segment, nx: number, ny: number): number =>
   Math.abs(nx * (x1 - x0) + ny * (y1 - y0));
 
 describe('new cuts', () => {
+  it('run as the zones do that hold at their height', () => {
+    const block = standing('block', 20, rect(160, 160, 240, 240));
+    const cutsIn = (layer: number, zoning: unknown): Segment[] =>
+      analyse(plate([block], zoning, { process: { layer_mm: 1 } }))
+        .layer(layer)
+        .seams.flatMap(segmentsOf);
+    for (const [lower, upper] of [
+      [90, 0],
+      [0, 90],
+    ]) {
+      const steps = divided([0, halves(lower)], [10, halves(upper)]);
+      for (const [layer, run_deg] of [
+        [10, lower],
+        [11, upper],
+      ]) {
+        const cuts = cutsIn(layer, steps);
+        expect(cuts).toHaveLength(1);
+        // the whole side of the block, and nothing across the strips
+        expect(along(cuts[0], 1, 0)).toBeCloseTo(run_deg === 0 ? 80 : 0, 6);
+        expect(along(cuts[0], 0, 1)).toBeCloseTo(run_deg === 0 ? 0 : 80, 6);
+      }
+    }
+  });
   it.each([['strips'], ['wholeField']] as const)(
     'in %s run as the zones do (along y in the whole field)',
     (name) => {
