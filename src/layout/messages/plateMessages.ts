@@ -45,6 +45,18 @@ export const PLATE_MESSAGES = {
     advice: 'Keep parts {spacing} mm apart (a setting of the layout).',
     blocks: false,
   },
+  'side-along-blade': {
+    text: 'A {length} mm side of {parts} meets the blade {angle}° from parallel to it, between z {from} and {to} mm.',
+    advice:
+      'Turned by {turn}°, no side over {limit} mm does. Geometry alone; the maker’s instructions decide.',
+    blocks: false,
+  },
+  'side-along-blade-always': {
+    text: 'A {length} mm side of {parts} meets the blade {angle}° from parallel to it, between z {from} and {to} mm.',
+    advice:
+      'No turn in steps of 5° avoids sides over {limit} mm. Geometry alone; the maker’s instructions decide.',
+    blocks: false,
+  },
 
   'part-unassigned': {
     text: 'Up to {area} mm² of a section of {part} is exposed by no laser.',
