@@ -2,7 +2,7 @@
  * Selection from the list: the general habit of click, Ctrl-click and Shift-click (common practice, no source).
  */
 import { describe, expect, test } from 'vitest';
-import { selectionAfter } from '../../src/panels/parts/selecting';
+import { selectionAfter, selectionFollowing } from '../../src/panels/parts/selecting';
 
 const order = ['A', 'B', 'C', 'D'];
 const plain = { shiftKey: false, ctrlKey: false, metaKey: false };
@@ -24,5 +24,28 @@ describe('the selection', () => {
   test('keeps its anchor, so that a second Shift-click spans from the same part', () => {
     const once = selectionAfter(order, ['B'], 'D', shift);
     expect(once.at(-1)).toBe('B');
+  });
+});
+
+describe('the selection, when the focus steps from row to row,', () => {
+  test('goes along', () => {
+    expect(selectionFollowing(order, ['A'], 'B', plain)).toEqual(['B']);
+    expect(selectionFollowing(order, ['A', 'C'], 'D', plain)).toEqual(['D']);
+    expect(selectionFollowing(order, [], 'B', plain)).toEqual(['B']);
+  });
+  test('stays with Ctrl', () => {
+    expect(selectionFollowing(order, ['A'], 'B', ctrl)).toEqual(['A']);
+  });
+  test('with Shift spans from where it began, and shrinks again on the way back and over it', () => {
+    let selection: readonly string[] = ['B'];
+    const spans = ['C', 'D', 'C', 'B', 'A'].map((id) => {
+      selection = selectionFollowing(order, selection, id, shift);
+      return [...selection].sort().join('');
+    });
+    expect(spans).toEqual(['BC', 'BCD', 'BC', 'B', 'AB']);
+  });
+  test('with Shift begins at the focus where nothing is selected, or what was is gone', () => {
+    expect(selectionFollowing(order, [], 'B', shift)).toEqual(['B']);
+    expect(selectionFollowing(order, ['X'], 'B', shift)).toEqual(['B']);
   });
 });

@@ -88,18 +88,26 @@ const tryKey = (host: PlanHost, hand: Hand, key: string, drawing: DrawingTools |
   return true;
 };
 
+/** The pointer on its way with no gesture: a drawing follows it, the free hand lights up what lies under it. */
+const follow = (host: PlanHost, to: Input, drawing: DrawingTools | null): void => {
+  if (host.ui.getState().draft) drawing?.followDraft(host, to);
+  else if (toolOf(host) === 'select') hoverSelect(host, to);
+};
+
+const zoom = ({ bench, camera, size }: PlanHost, at: ScreenPoint, delta: number, pinch: boolean): void => {
+  const factor = Math.exp(-delta * (pinch ? PINCH_RATE : WHEEL_RATE));
+  bench.setView({ camera: zoomAt(camera(), at, factor, size()) });
+};
+
 /** `nextFrame` runs a callback with the next frame (requestAnimationFrame in the page). */
 export const createController = (
   host: PlanHost,
   nextFrame: (run: () => void) => void,
   drawing: GetTools,
 ): Controller => {
-  const { bench, ui } = host;
+  const { ui } = host;
   let lastScreen: ScreenPoint | null = null;
-  const hand = createHand(ui, nextFrame, (to) => {
-    if (ui.getState().draft) drawing()?.followDraft(host, to);
-    else if (toolOf(host) === 'select') hoverSelect(host, to);
-  });
+  const hand = createHand(ui, nextFrame, (to) => follow(host, to, drawing()));
   const input = (screen: ScreenPoint, held: Modifiers = NO_MODIFIERS): Input => {
     const at: PlatePoint = toPlate(screen, host.camera(), host.size());
     return { at, screen, held };
@@ -124,10 +132,7 @@ export const createController = (
     doubleClick() {
       if (cornerDraft(ui.getState().draft)) drawing()?.finishCorners(host);
     },
-    wheel(at, delta, pinch) {
-      const factor = Math.exp(-delta * (pinch ? PINCH_RATE : WHEEL_RATE));
-      bench.setView({ camera: zoomAt(host.camera(), at, factor, host.size()) });
-    },
+    wheel: (at, delta, pinch) => zoom(host, at, delta, pinch),
     modifiers(held) {
       if (lastScreen && (hand.busy() || ui.getState().draft)) move(input(lastScreen, held));
     },

@@ -1,6 +1,7 @@
 /**
- * The parts of the plate as a table: id, shape, height, turn, laser. Selection and hover run both ways; the arrow keys
- * walk the rows, space or Enter selects.
+ * The parts of the plate as a table: id, shape, height, turn, laser. Selection and hover run both ways. With the focus
+ * in the table the arrow keys walk the rows and the selection goes along; they move no part (that takes the focus of
+ * the plan).
  */
 import type { KeyboardEvent } from 'react';
 import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
@@ -12,7 +13,7 @@ import { useLightHandlers, useLit } from '../useLight';
 import type { PartRow } from './partRows';
 import { partRows } from './partRows';
 import type { Modifiers } from './selecting';
-import { selectionAfter } from './selecting';
+import { selectionAfter, selectionFollowing } from './selecting';
 
 /** To a tenth, without trailing zeros. */
 const short = (value: number): string => formatField(Math.round(value * 10) / 10);
@@ -26,6 +27,8 @@ interface RowProps extends PartRow {
   readonly laserIds: string;
   readonly reachable: boolean;
   onSelect(id: string, keys: Modifiers): void;
+  /** The focus has stepped to a part. */
+  onStep(id: string, keys: Modifiers): void;
 }
 
 function LaserCell({ lasers, laserIds, pinned }: Pick<RowProps, 'lasers' | 'laserIds' | 'pinned'>) {
@@ -48,26 +51,35 @@ function LaserCell({ lasers, laserIds, pinned }: Pick<RowProps, 'lasers' | 'lase
   );
 }
 
-/** Arrow keys, Home and End walk the rows without moving parts; space and Enter press the row. */
-function walk(event: KeyboardEvent<HTMLButtonElement>): void {
-  const row = event.currentTarget.closest('tr');
-  const rows = row?.parentElement?.children;
-  if (!row || !rows) return;
-  if (event.key === ' ' || event.key === 'Enter') event.stopPropagation();
-  const next = {
+/** The row that a key leads to; null where it leads nowhere, undefined for a key that does not walk. */
+function rowFor(key: string, row: Element): Element | null | undefined {
+  const rows = row.parentElement?.children ?? [];
+  return {
     ArrowDown: row.nextElementSibling,
     ArrowUp: row.previousElementSibling,
+    ArrowLeft: null,
+    ArrowRight: null,
     Home: rows[0],
     End: rows[rows.length - 1],
-  }[event.key];
+  }[key];
+}
+
+/** Walks the rows; space and Enter press the row. None of these keys goes on to the plate. */
+function walk(event: KeyboardEvent<HTMLButtonElement>, stepTo: RowProps['onStep']): void {
+  const row = event.currentTarget.closest('tr');
+  if (!row) return;
+  if (event.key === ' ' || event.key === 'Enter') event.stopPropagation();
+  const next = rowFor(event.key, row);
   if (next === undefined) return;
   event.preventDefault();
   event.stopPropagation();
   next?.querySelector('button')?.focus();
+  const id = next?.getAttribute('data-part');
+  if (id) stepTo(id, event);
 }
 
 /** The id is a button that reaches over the whole row. */
-function RowButton({ id, reachable, selected, onSelect }: RowButtonProps) {
+function RowButton({ id, reachable, selected, onSelect, onStep }: RowButtonProps) {
   const light = useLightHandlers(`part:${id}`);
   return (
     <button
@@ -76,14 +88,14 @@ function RowButton({ id, reachable, selected, onSelect }: RowButtonProps) {
       tabIndex={reachable ? 0 : -1}
       aria-pressed={selected}
       onClick={(event) => onSelect(id, event)}
-      onKeyDown={walk}
+      onKeyDown={(event) => walk(event, onStep)}
       {...light}
     >
       {id}
     </button>
   );
 }
-interface RowButtonProps extends Pick<RowProps, 'id' | 'reachable' | 'onSelect'> {
+interface RowButtonProps extends Pick<RowProps, 'id' | 'reachable' | 'onSelect' | 'onStep'> {
   readonly selected: boolean;
 }
 
@@ -97,7 +109,7 @@ const Row = memo(function Row(props: RowProps) {
   return (
     <tr ref={row} data-lit={lit || undefined} data-selected={selected || undefined} data-part={props.id}>
       <td>
-        <RowButton id={props.id} reachable={props.reachable} selected={selected} onSelect={props.onSelect} />
+        <RowButton {...props} selected={selected} />
         {props.mayNotBeCut && (
           <span className="uncut" title="no seams">
             <span className="visually-hidden">no seams</span>
@@ -119,20 +131,28 @@ const Row = memo(function Row(props: RowProps) {
   );
 });
 
-export function PartTable() {
+type After = typeof selectionAfter;
+
+/** Selects by the rule given. */
+function useSelecting(after: After): (id: string, keys: Modifiers) => void {
   const bench = useWorkbench();
+  return useCallback(
+    (id, keys) => {
+      const { layout, view } = bench.store.getState();
+      const order = layout.parts.map((part) => part.id);
+      bench.setView({ selection: after(order, view.selection, id, keys) });
+    },
+    [bench, after],
+  );
+}
+
+export function PartTable() {
   const { analysis, figures } = useLayerLater();
   const rows = useMemo(() => partRows(analysis, figures), [analysis, figures]);
   const laserIds = analysis.layout.machine.lasers.map((laser) => laser.id).join(' ');
-  const first = useBench((state) => state.view.selection[0]) ?? rows[0]?.id;
-  const select = useCallback(
-    (id: string, keys: Modifiers): void => {
-      const { layout, view } = bench.store.getState();
-      const order = layout.parts.map((part) => part.id);
-      bench.setView({ selection: selectionAfter(order, view.selection, id, keys) });
-    },
-    [bench],
-  );
+  const first = useBench((state) => state.view.selection.at(-1)) ?? rows[0]?.id;
+  const select = useSelecting(selectionAfter);
+  const step = useSelecting(selectionFollowing);
   return (
     <div className="part-table">
       <table aria-label="Parts">
@@ -151,7 +171,14 @@ export function PartTable() {
         </thead>
         <tbody>
           {rows.map((row) => (
-            <Row key={row.id} {...row} laserIds={laserIds} reachable={row.id === first} onSelect={select} />
+            <Row
+              key={row.id}
+              {...row}
+              laserIds={laserIds}
+              reachable={row.id === first}
+              onSelect={select}
+              onStep={step}
+            />
           ))}
         </tbody>
       </table>

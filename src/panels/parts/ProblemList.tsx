@@ -1,8 +1,9 @@
 /**
- * What is wrong with the plate and what to do about it. A click selects the parts concerned; with nothing wrong the
+ * What is wrong with the plate and what to do about it. A click selects the parts concerned and brings them into sight; with nothing wrong the
  * list says how many checks it stands for.
  */
 import { useAnalysisLater, useWorkbench } from '../../canvas/bench';
+import { bringPartsIntoView } from '../../canvas/viewport';
 import type { Problem } from '../../build/types';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { useLightHandlers, useLit } from '../useLight';
@@ -18,7 +19,10 @@ function ProblemRow({ problem, index }: { readonly problem: Problem; readonly in
         className="problem"
         data-lit={lit || undefined}
         data-code={problem.code}
-        onClick={() => bench.setView({ selection: problem.parts })}
+        onClick={() => {
+          bench.setView({ selection: problem.parts });
+          bringPartsIntoView(bench, problem.parts);
+        }}
         {...light}
       >
         <b className="problem-mark">{index + 1}</b>

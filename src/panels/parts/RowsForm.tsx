@@ -1,70 +1,70 @@
 /**
  * Copies of the selection in rows: how many in x and in y, and from one to the next. The pitch starts at the part's own
- * size and the spacing. Millimetres; nothing changes before the button is pressed.
+ * size and the spacing. Nothing changes before the button is pressed, or Enter; both wait until every field is sound.
  */
 import { useState } from 'react';
-import { useWorkbench } from '../../canvas/bench';
+import { useBench, useWorkbench } from '../../canvas/bench';
 import type { Rows } from '../../commands/operations';
-import { addedParts, copyInRows, MOST_COPIES, partBox } from '../../commands/operations';
-import type { Layout, PartId } from '../../layout/types';
-import { formatField } from '../../units/format';
-import { parseLength, parseNumber } from '../../units/parse';
-import { TypedField } from '../controls/TypedField';
+import { addedParts, copyInRows } from '../../commands/operations';
+import { messageAdvice, messageText } from '../../layout/messages';
+import type { PartId } from '../../layout/types';
 import { useEdit } from '../useEdit';
-
-/** Two in x, one in y, a spacing apart, rounded up to 0.1 mm. */
-export function firstRows(layout: Layout, ids: readonly PartId[]): Rows {
-  const boxes = layout.parts.filter(({ id }) => ids.includes(id)).map((part) => partBox(layout, part));
-  const span = (low: 'minX' | 'minY', high: 'maxX' | 'maxY'): number => {
-    const from = Math.min(...boxes.map((box) => box[low]));
-    const to = Math.max(...boxes.map((box) => box[high]));
-    return Math.ceil((to - from + layout.limits.spacing_mm) * 10) / 10;
-  };
-  return { countX: 2, countY: 1, pitchX_mm: span('minX', 'maxX'), pitchY_mm: span('minY', 'maxY') };
-}
+import { RowField } from './RowField';
+import { copiesOf, firstRows, placeFault, placeWords, readRows, ROW_FIELDS, rowTexts } from './rows';
 
 interface RowsFormProps {
   readonly ids: readonly PartId[];
   onDone?(): void;
 }
-const FIELDS = [
-  { key: 'countX', label: 'count in x', unit: '', parse: parseNumber, min: 1, max: MOST_COPIES },
-  { key: 'pitchX_mm', label: 'pitch in x', unit: 'mm', parse: parseLength, min: -1000, max: 1000 },
-  { key: 'countY', label: 'count in y', unit: '', parse: parseNumber, min: 1, max: MOST_COPIES },
-  { key: 'pitchY_mm', label: 'pitch in y', unit: 'mm', parse: parseLength, min: -1000, max: 1000 },
-] as const;
 
-export function RowsForm({ ids, onDone }: RowsFormProps) {
+function usePlacing({ ids, onDone }: RowsFormProps) {
   const bench = useWorkbench();
   const edit = useEdit();
-  const [rows, setRows] = useState<Rows>(() => firstRows(bench.store.getState().layout, ids));
-  const place = (): void => {
+  return (rows: Rows): void => {
     const before = bench.store.getState().layout;
     edit.press('copies in rows', (layout) => copyInRows(layout, ids, rows));
     const selection = addedParts(before, bench.store.getState().layout);
     if (selection.length > 0) bench.setView({ selection: [...ids, ...selection] });
     onDone?.();
   };
+}
+
+export function RowsForm({ ids, onDone }: RowsFormProps) {
+  const bench = useWorkbench();
+  const held = useBench((state) => state.layout.parts.length);
+  const place = usePlacing({ ids, onDone });
+  const [texts, setTexts] = useState(() => rowTexts(firstRows(bench.store.getState().layout, ids)));
+  const { rows, faults } = readRows(texts);
+  const fault = placeFault(rows, ids.length, held);
+  const ready = rows !== null && copiesOf(rows) > 0 && fault === null;
   return (
-    <>
-      {FIELDS.map(({ key, ...field }) => (
-        <TypedField
+    <form
+      className="rows-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (ready) place(rows);
+      }}
+    >
+      {ROW_FIELDS.map(({ key, ...reading }) => (
+        <RowField
           key={key}
-          {...field}
-          what={field.label}
-          whole={field.unit === ''}
-          step={1}
-          value={rows[key]}
+          reading={reading}
+          text={texts[key]}
+          fault={faults[key] ?? null}
           testId={`rows-${key}`}
-          format={formatField}
-          onCommit={(value) => setRows({ ...rows, [key]: value })}
+          onText={(text) => setTexts((now) => ({ ...now, [key]: text }))}
         />
       ))}
+      {fault !== null && (
+        <p className="field-fault" role="alert">
+          {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)}
+        </p>
+      )}
       <div className="row">
-        <button type="button" className="button" data-main data-testid="rows-place" onClick={place}>
-          Place {rows.countX * rows.countY - 1} copies per part
+        <button type="submit" className="button" data-main data-testid="rows-place" disabled={!ready}>
+          {placeWords(rows, ids.length)}
         </button>
       </div>
-    </>
+    </form>
   );
 }
