@@ -40,7 +40,10 @@ export function readMesh(bytes: Uint8Array, name: string, watch: Watching = () =
 
 function readKind(kind: Kind, bytes: Uint8Array, name: string, watch: Watching): Result<MeshFile> {
   if (kind === '3mf') return readThreeMf(bytes, name, watch);
-  const stl = kind === 'binary' ? readBinaryStl(bytes, name, watch) : readTextStl(bytes, name, watch);
+  const stl =
+    kind === 'binary'
+      ? readBinaryStl(bytes, name, watch)
+      : readTextStl(bytes.subarray(markLength(bytes)), name, watch);
   return stl.ok ? ok({ name, kind: 'stl', unit: null, ...stl.value }) : stl;
 }
 
@@ -61,8 +64,12 @@ function isText(bytes: Uint8Array): boolean {
   return true;
 }
 
+/** Length of a UTF-8 byte order mark at the start; 0 where there is none. */
+const markLength = (bytes: Uint8Array): number =>
+  bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? 3 : 0;
+
 function beginsWithSolid(bytes: Uint8Array): boolean {
-  const start = String.fromCharCode(...bytes.subarray(0, LOOKED_AT))
+  const start = String.fromCharCode(...bytes.subarray(markLength(bytes), LOOKED_AT))
     .trimStart()
     .toLowerCase();
   return start.startsWith(SOLID);

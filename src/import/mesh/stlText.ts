@@ -109,7 +109,8 @@ class Solid {
     const z = number(words);
     const fault: Fault | null = coordinateFault(x, y, z);
     if (fault) {
-      if (words.from === words.to) return words.wrong('a coordinate');
+      if (words.to === words.bytes.length)
+        return fail('mesh-truncated', { detail: 'the text ends within a point' });
       return fail(fault.code, { ...fault.params, where: `line ${words.line}` });
     }
     if (corner < 3) this.corner[corner] = this.points.add(x, y, z);

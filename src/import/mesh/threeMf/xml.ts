@@ -26,7 +26,7 @@ export function xmlSink(part: string, handler: XmlHandler): TextSink {
   let stop: Result<never> | null = null;
   let prefix: string | null = null;
   let level = 0;
-  let sinceTag = 0;
+  let lastTag = 0;
   const broken = (detail: string): void => {
     stop ??= fail('mesh-3mf-broken', { part, detail: `line ${parser.line}: ${detail}` });
   };
@@ -37,7 +37,7 @@ export function xmlSink(part: string, handler: XmlHandler): TextSink {
   parser.on('opentag', (tag) => {
     prefix ??= prefixOf(tag.name);
     level += 1;
-    sinceTag = 0;
+    lastTag = parser.position;
     if (stop !== null) return;
     if (level > MOST_LEVELS) broken(`elements nest more than ${MOST_LEVELS} deep`);
     const fault = handler.open(local(tag.name), tag.attributes);
@@ -46,13 +46,12 @@ export function xmlSink(part: string, handler: XmlHandler): TextSink {
   });
   parser.on('closetag', (tag) => {
     level -= 1;
-    sinceTag = 0;
+    lastTag = parser.position;
     if (stop === null) handler.close?.(local(tag.name));
   });
   return (text, last) => {
-    sinceTag += text.length;
-    if (sinceTag > MOST_WITHOUT_TAG) broken(`${MOST_WITHOUT_TAG} characters without a tag`);
     if (stop === null) parser.write(text);
+    if (parser.position - lastTag > MOST_WITHOUT_TAG) broken(`${MOST_WITHOUT_TAG} characters without a tag`);
     if (last && stop === null) parser.close();
     return stop;
   };
