@@ -9,7 +9,7 @@ import { PointIndex } from './weld';
 
 /** Common practice, no source: wider gaps are holes, not rounding. */
 const WIDEST_mm: Mm = 0.02;
-const WIDEST_SHARE = 1e-4;
+const WIDEST_SHARE = 1e-3;
 
 /** For each point along open edges the points that an edge joins to it. */
 function rim({ triangles, across }: PreparedMesh): Map<number, Set<number>> {
@@ -29,7 +29,7 @@ function rim({ triangles, across }: PreparedMesh): Map<number, Set<number>> {
 
 /**
  * The largest distance from a point of the rim to its nearest one that no edge joins to it, of those nearer than the widest
- * crack (0.02 mm, or a ten-thousandth of the size); null where there are none.
+ * crack (0.02 mm, or a thousandth of the size); null where there are none.
  */
 export function crackWidth(mesh: PreparedMesh, size_mm: Mm): Mm | null {
   const joined = rim(mesh);

@@ -46,7 +46,7 @@ class SlabStack {
   private reference: Reference | null = null;
   private kept: Region = [];
   private from: Mm = 0;
-  /** Empty layers since the last one with a section. */
+  /** Layers without any outline since the last one with a section. */
   private empties = 0;
   /** The section before was united; it counts again where it comes again. */
   private united = false;
@@ -59,7 +59,7 @@ class SlabStack {
     }
     if (!this.reference?.isTracedAgain(rings)) this.compare(sectionOf(rings), rings, bottom);
     if (this.united) this.unitedLayers += 1;
-    if (this.kept.length === 0) this.empties += 1;
+    if (this.kept.length === 0) this.empties += widestGap === null ? 1 : 0;
     else {
       this.emptyLayers += this.empties;
       this.empties = 0;

@@ -1,0 +1,166 @@
+// What is said about a mesh: counts known from how it was built by hand. Volumes: mathematics.
+import { describe, expect, test } from 'vitest';
+import { checkMesh, orient, weld, type Mesh, type MeshCheck } from '../../../src/import/mesh';
+import { messageAdvice, messageText } from '../../../src/layout/messages';
+import { box, inverted, loft, meshOf, moved, rectangle, tetrahedra, together, without } from './meshes';
+
+const cube = box([0, 0, 0], [10, 10, 10]);
+const codes = (check: MeshCheck): string[] => check.findings.map(({ code }) => code);
+const look = (mesh: Mesh): MeshCheck => {
+  const check = checkMesh(mesh, 0.01);
+  for (const { code, params } of check.findings)
+    expect(`${messageText(code, params)} ${messageAdvice(code, params)}`).not.toMatch(/\?|undefined|\n/);
+  return check;
+};
+/** Every triangle with points of its own. */
+const loose = ({ points, triangles }: Mesh): Mesh => ({
+  points: Float64Array.from([...triangles].flatMap((p) => [...points.subarray(3 * p, 3 * p + 3)])),
+  triangles: Uint32Array.from(triangles, (_, i) => i),
+});
+
+test('a sound block: size, counts, volume, nothing to say', () => {
+  const check = look(box([1, 2, 3], [11, 22, 33]));
+  expect(check).toMatchObject({
+    size_mm: [10, 20, 30],
+    triangles: 12,
+    points: 8,
+    shells: 1,
+    hollows: 0,
+    volume_mm3: expect.closeTo(6000, 9),
+    openEdges: 0,
+    crowdedEdges: 0,
+    turnedTriangles: 0,
+    insideOutShells: 0,
+    degenerateTriangles: 0,
+    overlappingShells: 0,
+    closed: true,
+    crack_mm: null,
+    findings: [],
+  });
+});
+
+describe('open meshes', () => {
+  test('a block without one triangle has three open edges and no volume', () => {
+    const check = look(without(cube, 5));
+    expect([check.openEdges, check.closed, check.volume_mm3, check.shells]).toEqual([3, false, null, 1]);
+    expect(codes(check)).toEqual(['mesh-open-edges']);
+  });
+  test('a block without its top has four', () => {
+    const lids = [0, 1].map((k) => 12 - 1 - 3 * k);
+    const top = [...Array(12).keys()].filter((t) =>
+      [0, 1, 2].every((k) => cube.points[3 * cube.triangles[3 * t + k] + 2] === 10),
+    );
+    expect(lids).toHaveLength(2);
+    expect(look(without(cube, ...top)).openEdges).toBe(4);
+  });
+  test('triangles that share no points have 36 open edges and 12 shells; exact welding mends them', () => {
+    const soup = loose(cube);
+    expect(look(soup)).toMatchObject({ openEdges: 36, shells: 12, closed: false });
+    expect(look(weld(soup, 1e-9))).toMatchObject({
+      openEdges: 0,
+      shells: 1,
+      volume_mm3: expect.closeTo(1000, 9),
+    });
+  });
+  test('cracks of 0.004 mm are measured, and welding by that much closes them', () => {
+    // The upper half stands 0.004 mm aside of the lower one.
+    const lower = loft(rectangle(0, 0, 10, 10), rectangle(0, 0, 10, 10), 0, 5);
+    const upper = moved(loft(rectangle(0, 0, 10, 10), rectangle(0, 0, 10, 10), 5, 10), [0.004, 0, 0]);
+    const flat = (mesh: Mesh, z: number): number[] =>
+      [...Array(12).keys()].filter((t) =>
+        [0, 1, 2].every((k) => mesh.points[3 * mesh.triangles[3 * t + k] + 2] === z),
+      );
+    const cracked = together(without(lower, ...flat(lower, 5)), without(upper, ...flat(upper, 5)));
+    const check = look(cracked);
+    expect(check.openEdges).toBe(8);
+    expect(check.crack_mm).toBeCloseTo(0.004, 9);
+    expect(codes(check)).toEqual(['mesh-open-edges', 'mesh-cracks']);
+    expect(look(weld(cracked, check.crack_mm! * 1.001))).toMatchObject({
+      openEdges: 0,
+      closed: true,
+      shells: 1,
+    });
+  });
+  test('the corners of a hole are no crack', () => {
+    expect(look(without(cube, 5)).crack_mm).toBeNull();
+  });
+});
+
+describe('facing', () => {
+  test('one triangle that faces the other way is turned', () => {
+    const { points, triangles } = cube;
+    const wrong = Uint32Array.from(triangles);
+    [wrong[13], wrong[14]] = [wrong[14], wrong[13]];
+    const check = look({ points, triangles: wrong });
+    expect(check).toMatchObject({ turnedTriangles: 1, closed: true, volume_mm3: expect.closeTo(1000, 9) });
+    expect(codes(check)).toEqual(['mesh-turned-triangles']);
+  });
+  test('a block inside out is turned as a whole', () => {
+    expect(tetrahedra(inverted(cube))).toBeCloseTo(-1000, 9);
+    const check = look(inverted(cube));
+    expect(check).toMatchObject({
+      insideOutShells: 1,
+      turnedTriangles: 0,
+      volume_mm3: expect.closeTo(1000, 9),
+    });
+    expect(codes(check)).toEqual(['mesh-inside-out']);
+  });
+});
+
+describe('shells', () => {
+  const small = box([3, 3, 3], [7, 7, 7]);
+  test('an inner shell that faces inwards is a hollow', () => {
+    const check = look(together(cube, inverted(small)));
+    expect(check).toMatchObject({ shells: 2, hollows: 1, insideOutShells: 0, overlappingShells: 0 });
+    expect(check.volume_mm3).toBeCloseTo(1000 - 64, 9);
+    expect(codes(check)).toEqual(['mesh-hollows']);
+  });
+  test('a block with a hollow, all of it inside out, is turned as a whole', () => {
+    const check = look(inverted(together(cube, inverted(small))));
+    expect(check).toMatchObject({ hollows: 1, insideOutShells: 2 });
+    expect(check.volume_mm3).toBeCloseTo(1000 - 64, 9);
+  });
+  test('a solid inside a solid overlaps it, a solid inside a hollow does not', () => {
+    const core = box([4, 4, 4], [6, 6, 6]);
+    expect(look(together(cube, small)).overlappingShells).toBe(1);
+    expect(look(together(cube, inverted(small), core))).toMatchObject({
+      shells: 3,
+      hollows: 1,
+      overlappingShells: 0,
+      volume_mm3: expect.closeTo(1000 - 64 + 8, 9),
+    });
+  });
+  test.each([
+    ['askew', [5, 6, 7], 1],
+    ['along one axis, sides in one plane', [5, 0, 0], 1],
+    ['touching with a whole side', [10, 0, 0], 0],
+    ['touching with half a side', [10, 5, 0], 0],
+    ['touching along an edge', [10, 10, 0], 0],
+    ['apart by 0.01 mm', [10.01, 0, 0], 0],
+    ['overlapping by 0.01 mm', [9.99, 3, 3], 1],
+  ] as const)('two blocks %s: %s overlap', (_, by, pairs) => {
+    expect(look(together(cube, moved(cube, by))).overlappingShells).toBe(pairs);
+  });
+  test('of blocks in a row that overlap, every pair is counted', () => {
+    const row = [0, 1, 2, 3].map((i) => moved(cube, [8 * i, i, i]));
+    expect(look(together(...row)).overlappingShells).toBe(3);
+  });
+  test('edges that four triangles share are counted', () => {
+    // Two blocks along one edge, as one mesh of shared points: its edge of two sides each has four.
+    const two = weld(together(cube, moved(cube, [10, 10, 0])), 1e-9);
+    const check = look(two);
+    expect(check).toMatchObject({ crowdedEdges: 1, openEdges: 0, closed: true });
+    expect(check.volume_mm3).toBeCloseTo(2000, 9);
+  });
+});
+
+describe('sizes and needles', () => {
+  test('triangles without area are counted', () => {
+    const needle = meshOf([[0, 0, 0], [1, 0, 0], [2, 0, 0]], [[0, 1, 2], [0, 0, 1]]); // prettier-ignore
+    expect(look(together(cube, needle)).degenerateTriangles).toBe(2);
+  });
+  test('a mesh in the wrong unit is told by its size', () => {
+    expect(codes(look(orient(cube, { scale: 1001 })))).toEqual(['mesh-too-large']);
+    expect(codes(look(orient(cube, { scale: 0.00001 })))).toEqual(['mesh-flat']);
+  });
+});
