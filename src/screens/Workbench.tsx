@@ -156,10 +156,10 @@ function Page({ bench, early }: PageProps) {
           <LowerViews />
         </Suspense>
         <TitleBlock />
+        <Suspense fallback={null}>
+          <Notices />
+        </Suspense>
       </main>
-      <Suspense fallback={null}>
-        <Notices />
-      </Suspense>
       <OpenDialog open={open} onClose={close} />
     </CommandContext>
   );

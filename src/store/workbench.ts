@@ -16,8 +16,8 @@ import type { View, Workbench, WorkbenchState } from './types';
 
 /** Entries kept: each holds references to what did not change, so 500 cost little. */
 const HISTORY_LIMIT = 500;
-/** Notices shown at once; the oldest gives way. */
-const NOTICE_LIMIT = 4;
+/** Notices shown at once; equal ones are one, the newest; the oldest gives way. */
+const NOTICE_LIMIT = 3;
 
 export interface WorkbenchOptions {
   readonly layout: Layout;
@@ -150,7 +150,11 @@ function notices(store: Store) {
   const put = (change: (held: View['notices']) => View['notices']) =>
     store.setState(({ view }) => ({ view: { ...view, notices: change(view.notices) } }));
   return {
-    notify: (fault: Fault) => put((held) => [...held, { id: nextId++, fault }].slice(-NOTICE_LIMIT)),
+    notify: (fault: Fault) =>
+      put((held) => {
+        const others = held.filter((notice) => !sameValue(notice.fault, fault));
+        return [...others, { id: nextId++, fault }].slice(-NOTICE_LIMIT);
+      }),
     dismissNotice: (id: number) => put((held) => held.filter((notice) => notice.id !== id)),
   };
 }
