@@ -24,6 +24,8 @@ import { moveCommands } from './part/move';
 import { pinCommands } from './part/pin';
 import { seamsFree, seamsNone } from './part/seams';
 import { turnCommands } from './part/turn';
+import { dropSchedule } from './schedule/dropSchedule';
+import { planStart } from './schedule/planStart';
 import type { Command, Context } from './types';
 import { heightDown, heightUp } from './view/height';
 import { theme } from './view/theme';
@@ -33,6 +35,7 @@ const fileCommands = [newPlate, openDemo, openLayoutFile, openOutlines, saveLayo
 const editCommands = [undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack];
 const seamCommands = [seamsFree, seamsNone];
 const allocationCommands = [allocateBalanced, allocateWholeParts];
+const scheduleCommands = [planStart, dropSchedule];
 const stripCommands = [moreStrips, fewerStrips];
 const viewCommands = [zoomIn, zoomOut, zoomFit, heightUp, heightDown, theme];
 
@@ -49,6 +52,7 @@ export const COMMANDS: readonly Command[] = [
   ...stripCommands,
   ...zoneLineCommands,
   ...laserCommands,
+  ...scheduleCommands,
   ...viewCommands,
   ...dialogCommands,
 ];

@@ -11,7 +11,7 @@ export interface Ports {
   /** Hands an opened outline file to the check page. */
   showImport(file: File): void;
   /** Opens one of the page's own dialogs. */
-  showDialog(dialog: 'help' | 'copies' | 'machine' | 'process' | 'about'): void;
+  showDialog(dialog: 'help' | 'copies' | 'machine' | 'process' | 'calendar' | 'about'): void;
 }
 export interface Context {
   readonly bench: Workbench;

@@ -1,5 +1,5 @@
 /**
- * The left column: parts, division, machine, process behind tabs, problems below. On narrow screens only a rail of
+ * The left column: parts, division, machine, process, calendar behind tabs, problems below. On narrow screens only a rail of
  * pictures stands; a press lays the column over the plan, Escape or a second press puts it away.
  */
 import { Tabs } from 'radix-ui';
@@ -20,8 +20,11 @@ const MachinePanel = lazy(() =>
 const ProcessPanel = lazy(() =>
   import('../panels/process/ProcessPanel').then((m) => ({ default: m.ProcessPanel })),
 );
+const SchedulePanel = lazy(() =>
+  import('../panels/schedule/SchedulePanel').then((m) => ({ default: m.SchedulePanel })),
+);
 
-export type ListTab = 'parts' | 'division' | 'machine' | 'process';
+export type ListTab = 'parts' | 'division' | 'machine' | 'process' | 'calendar';
 
 interface Entry {
   readonly tab: ListTab;
@@ -60,6 +63,12 @@ const ENTRIES: readonly Entry[] = [
     label: 'Process',
     picture: line('M2 14 14 2M2 9l7-7M7 15l8-8'),
     panel: <ProcessPanel />,
+  },
+  {
+    tab: 'calendar',
+    label: 'Calendar',
+    picture: line('M2 3.5h13v12H2zM2 7.5h13M5.5 1v4M11.5 1v4M8.5 10v3h3'),
+    panel: <SchedulePanel />,
   },
 ];
 

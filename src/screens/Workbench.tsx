@@ -71,7 +71,8 @@ function usePage(bench: Bench, early: EarlyKeys) {
   const [keysHeard, setKeysHeard] = useState(false);
   const context = useMemo((): Context => {
     const showDialog: Ports['showDialog'] = (dialog) => {
-      if (dialog === 'machine' || dialog === 'process') setList({ tab: dialog, open: true });
+      if (dialog === 'machine' || dialog === 'process' || dialog === 'calendar')
+        setList({ tab: dialog, open: true });
       else setOpen({ kind: dialog });
     };
     const showImport = (file: File): void => setOpen({ kind: 'import', file });

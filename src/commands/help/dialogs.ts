@@ -17,5 +17,6 @@ export const dialogCommands: readonly Command[] = [
   show('help', 'Keys and help', ['?'], 'help'),
   show('machine', 'Machine …', [], 'machine'),
   show('process', 'Process …', [], 'process'),
+  show('calendar', 'Calendar …', [], 'calendar'),
   show('about', 'About and cautions', [], 'about'),
 ];

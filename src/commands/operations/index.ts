@@ -7,6 +7,7 @@ export * from './machine';
 export * from './parts';
 export { freePlace, partBox, takenBoxes } from './place';
 export * from './process';
+export * from './schedule';
 export * from './shapes';
 export * from './streams';
 export { FEWEST_STRIPS, MOST_STRIPS, setStrategy, usableLasers } from './strategy';

@@ -1,0 +1,14 @@
+/** Takes the schedule out of the layout: start, attended hours, fill levels and correction. */
+import { documentCommand, layoutOf } from '../make';
+import { dropSchedule as drop } from '../operations';
+
+export const dropSchedule = documentCommand(
+  {
+    id: 'drop-schedule',
+    label: 'Drop the schedule',
+    group: 'edit',
+    keys: [],
+    when: (context) => layoutOf(context).schedule !== null,
+  },
+  drop,
+);

@@ -1,0 +1,180 @@
+/**
+ * What real hours are to planned ones: a factor and its spread, typed or learned from finished builds that this browser
+ * keeps. Hours.
+ */
+import { useState } from 'react';
+import { learnCorrection } from '../../build/correction';
+import { setLearned, setSchedule } from '../../commands/operations';
+import { messageAdvice, messageText } from '../../layout/messages';
+import type { Fault, Result } from '../../layout/result';
+import type { Correction } from '../../layout/types';
+import { formatField, formatNumber, formatPercent } from '../../units/format';
+import { parseNumber } from '../../units/parse';
+import { Block } from '../controls/Block';
+import { NumberField } from '../controls/fields';
+import { TypedField } from '../controls/TypedField';
+import { useEdit } from '../useEdit';
+import type { NamedRecord } from './records';
+import { useRecords, type Records } from './useRecords';
+
+const LONGEST_NAME = 60;
+
+function FaultLine({ fault }: { readonly fault: Fault }) {
+  return (
+    <p className="field-fault" role="alert">
+      {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)}
+    </p>
+  );
+}
+
+function RecordTable({ records }: { readonly records: Records }) {
+  return (
+    <table className="records" data-testid="build-records">
+      <thead>
+        <tr>
+          <th scope="col">build</th>
+          <th scope="col">planned h</th>
+          <th scope="col">real h</th>
+          <th scope="col">ratio</th>
+          <th>
+            <span className="visually-hidden">remove</span>
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {records.list.map(({ name, planned_h, real_h }, index) => (
+          <tr key={`${index} of ${records.list.length}`}>
+            <td title={name}>{name}</td>
+            <td>{formatNumber(planned_h, 4, 2)}</td>
+            <td>{formatNumber(real_h, 4, 2)}</td>
+            <td>{formatNumber(real_h / planned_h, 3, 2)}</td>
+            <td>
+              <button
+                type="button"
+                className="button"
+                data-bare
+                aria-label={`Remove the record of ${name}`}
+                onClick={() => records.remove(index)}
+              >
+                ×
+              </button>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface RecordFormProps {
+  /** Name and planned hours of the open plate; null while they are not known. */
+  readonly plate: { readonly name: string; readonly planned_h: number } | null;
+  onAdd(record: NamedRecord): Result<unknown>;
+}
+
+/** One more finished build; it starts with the open plate's planned hours. */
+function RecordForm({ plate, onAdd }: RecordFormProps) {
+  const [planned, setPlanned] = useState<number | null>(null);
+  const [real_h, setReal] = useState(0);
+  const [fault, setFault] = useState<Fault | null>(null);
+  const planned_h = planned ?? Math.round((plate?.planned_h ?? 0) * 100) / 100;
+  const add = (): void => {
+    const added = onAdd({ name: (plate?.name ?? '').slice(0, LONGEST_NAME), planned_h, real_h });
+    setFault(added.ok ? null : added.fault);
+    if (!added.ok) return;
+    setPlanned(null);
+    setReal(0);
+  };
+  const field = { unit: 'h', step: 1, min: 0, parse: parseNumber, format: formatField };
+  return (
+    <>
+      <TypedField
+        {...field}
+        label="planned hours"
+        what="planned hours"
+        value={planned_h}
+        testId="record-planned"
+        onCommit={setPlanned}
+      />
+      <TypedField
+        {...field}
+        label="real hours"
+        what="real hours"
+        value={real_h}
+        testId="record-real"
+        onCommit={setReal}
+      />
+      {fault !== null && <FaultLine fault={fault} />}
+      <p className="hint">Planned before any correction, real without stops.</p>
+      <button type="button" className="button" data-testid="record-add" onClick={add}>
+        Record this build
+      </button>
+    </>
+  );
+}
+
+/** What the records come to, and the button that takes it over. */
+function Learning({ records }: { readonly records: Records }) {
+  const edit = useEdit();
+  if (records.list.length === 0)
+    return <p className="hint">No build is recorded yet. Records stay in this browser, not in the layout.</p>;
+  const learned = learnCorrection(records.list);
+  if (!learned.ok) return <FaultLine fault={learned.fault} />;
+  const { factor, spread_pct } = learned.value;
+  return (
+    <>
+      <p className="hint" data-testid="learned">
+        Σ real / Σ planned = {formatNumber(factor, 4, 3)},{' '}
+        {spread_pct === null
+          ? 'spread unknown: one build has none, so the given one stays.'
+          : `spread ${formatPercent(spread_pct)} of it (sample standard deviation of the ratios).`}
+      </p>
+      <button
+        type="button"
+        className="button"
+        data-testid="learned-use"
+        onClick={() => edit.press('learned correction', (layout) => setLearned(layout, learned.value))}
+      >
+        Take over
+      </button>
+    </>
+  );
+}
+
+interface CorrectionBlockProps {
+  readonly correction: Correction;
+  readonly plate: RecordFormProps['plate'];
+}
+
+export function CorrectionBlock({ correction, plate }: CorrectionBlockProps) {
+  const records = useRecords();
+  const add = (record: NamedRecord): Result<unknown> => {
+    const checked = learnCorrection([record]);
+    if (checked.ok) records.add(record);
+    return checked;
+  };
+  return (
+    <Block title="CORRECTION">
+      <NumberField
+        label="real / planned hours"
+        what="correction factor"
+        value={correction.factor}
+        step={0.01}
+        testId="correction-factor"
+        recipe={(layout, factor) => setSchedule(layout, { correction: { ...correction, factor } })}
+      />
+      <NumberField
+        label="spread (one σ)"
+        what="spread of the correction"
+        unit="%"
+        value={correction.spread_pct}
+        testId="correction-spread"
+        recipe={(layout, spread_pct) => setSchedule(layout, { correction: { ...correction, spread_pct } })}
+      />
+      {records.list.length > 0 && <RecordTable records={records} />}
+      <Learning records={records} />
+      {records.fault !== null && <FaultLine fault={records.fault} />}
+      <RecordForm plate={plate} onAdd={add} />
+    </Block>
+  );
+}

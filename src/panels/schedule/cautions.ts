@@ -1,0 +1,20 @@
+/**
+ * What goes beside every service event, and the standards that are pointed to, never replaced: ISO/ASTM 52938-1 (machine
+ * safety), ISO/ASTM 52931 (metal powders), IEC 60825-1 (lasers), NFPA 660 and local combustible-dust codes.
+ */
+import type { EventKind } from '../../build/events';
+
+const INSIDE = 'Inert gas displaces oxygen; platform and parts stay hot.';
+
+export const CAUTIONS: Readonly<Record<EventKind, string>> = {
+  overflowFull: `Fine metal powder is handled. ${INSIDE}`,
+  feedEmpty: `Fine metal powder is handled. ${INSIDE}`,
+  residueDue:
+    'Condensate and filter residue of reactive alloys can ignite in air hours later. Inert gas displaces oxygen.',
+  end: INSIDE,
+};
+
+export const WHO_DECIDES =
+  'A plan and an estimate. The machine maker’s instructions, site rules, local law and trained people decide. A service event in unattended hours is a fault to resolve, never to skip.';
+export const STANDARDS =
+  'See ISO/ASTM 52938-1 (machine safety), ISO/ASTM 52931 (metal powders), IEC 60825-1 (lasers), NFPA 660 and local combustible-dust codes.';
