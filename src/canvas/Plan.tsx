@@ -7,8 +7,10 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
+import type { Analysis } from '../build/types';
 import type { Hover } from '../store/types';
 import { useAnalysis, useBench } from './bench';
+import type { Size } from './camera';
 import './canvas.css';
 import { drawGround } from './draw/ground';
 import { drawHand } from './draw/hand';
@@ -16,15 +18,16 @@ import { drawOverlay } from './draw/overlay';
 import type { Ctx, Sheet } from './draw/pen';
 import { besideRulers, drawRulers } from './draw/rulers';
 import { drawItems } from './draw/sections';
+import type { PlanUiStore } from './gestures/planUi';
 import { divisionAt, layerFiguresAt } from './layerAt';
 import { PaintLayer } from './PaintLayer';
-import { GROUNDS } from './palette';
+import { GROUNDS, type Theme } from './palette';
 import { keepSame, planItems, type PartItem } from './plan/items';
 import { PlanHandles } from './PlanHandles';
 import { PlanHint, PlanTip, PointerMarks } from './PlanTip';
 import { useTheme } from './theme';
 import { usePlanPointer } from './usePlanPointer';
-import { useCamera, useFittedCamera, useSize } from './viewport';
+import { useCamera, useCameraOfEverything, useFittedCamera, useSize } from './viewport';
 
 /** Hands back the list it gave last time as long as nothing in it has changed. */
 const keeper = () => {
@@ -52,38 +55,32 @@ function usePlanItems(moving: readonly string[]) {
   return { analysis, layer, items, still, loose };
 }
 
-export function Plan() {
-  const element = useRef<HTMLDivElement>(null);
-  const size = useSize(element);
-  useFittedCamera(size);
-  const camera = useCamera();
-  const theme = useTheme();
-  const { host, pressHandle, handlers } = usePlanPointer(element, size);
-  const moving = useStore(host.ui, (ui) => ui.moving);
-  const draft = useStore(host.ui, (ui) => ui.draft);
-  const cross = useStore(host.ui, (ui) => ui.cross);
-  const cursor = useStore(host.ui, (ui) => (ui.panKey ? 'grab' : ui.cursor));
-  const { analysis, layer, items, still, loose } = usePlanItems(moving);
-  const selection = useBench((state) => state.view.selection);
-  const hover = useBench((state) => state.view.hover);
+type Shown = ReturnType<typeof usePlanItems>;
 
-  const sheet = useMemo((): Sheet => ({ camera, size, ground: GROUNDS[theme] }), [camera, size, theme]);
+/** Paper, zones, rulers: repainted as the view, the machine or the division changes. */
+function useGroundPaint(sheet: Sheet, theme: Theme, analysis: Analysis) {
   const { machine } = analysis.layout;
   const height_mm = useBench((state) => state.view.height_mm);
   const division = divisionAt(analysis, height_mm);
-  const underHover = groundHover(hover);
-  const paintGround = useCallback(
+  const hover = useBench((state) => groundHover(state.view.hover));
+  return useCallback(
     (ctx: Ctx) => {
-      drawGround(ctx, sheet, theme, { machine, division, hover: underHover });
+      drawGround(ctx, sheet, theme, { machine, division, hover });
       drawRulers(ctx, sheet, machine.platform);
     },
-    [sheet, theme, machine, division, underHover],
+    [sheet, theme, machine, division, hover],
   );
-  const paintStill = useCallback(
-    (ctx: Ctx) => besideRulers(ctx, sheet, () => drawItems(ctx, sheet, theme, still)),
-    [sheet, theme, still],
-  );
-  const paintLive = useCallback(
+}
+
+/** What is under the hand, marks over the parts, and the hand's own drawing. */
+function useLivePaint(sheet: Sheet, theme: Theme, { analysis, layer, items, loose }: Shown, ui: PlanUiStore) {
+  const height_mm = useBench((state) => state.view.height_mm);
+  const division = divisionAt(analysis, height_mm);
+  const selection = useBench((state) => state.view.selection);
+  const hover = useBench((state) => state.view.hover);
+  const draft = useStore(ui, (state) => state.draft);
+  const cross = useStore(ui, (state) => state.cross);
+  return useCallback(
     (ctx: Ctx) =>
       besideRulers(ctx, sheet, () => {
         drawItems(ctx, sheet, theme, loose);
@@ -92,7 +89,37 @@ export function Plan() {
       }),
     [sheet, theme, loose, analysis, division, layer, items, selection, hover, draft, cross],
   );
-  const ready = size.width > 0 && size.height > 0;
+}
+
+function Paints({ size, shown, ui }: { size: Size; shown: Shown; ui: PlanUiStore }) {
+  const camera = useCamera();
+  const theme = useTheme();
+  const { still } = shown;
+  const sheet = useMemo((): Sheet => ({ camera, size, ground: GROUNDS[theme] }), [camera, size, theme]);
+  const paintStill = useCallback(
+    (ctx: Ctx) => besideRulers(ctx, sheet, () => drawItems(ctx, sheet, theme, still)),
+    [sheet, theme, still],
+  );
+  const paintGround = useGroundPaint(sheet, theme, shown.analysis);
+  const paintLive = useLivePaint(sheet, theme, shown, ui);
+  return (
+    <Stage width={size.width} height={size.height} listening={false}>
+      <PaintLayer paint={paintGround} />
+      <PaintLayer paint={paintStill} />
+      <PaintLayer paint={paintLive} />
+    </Stage>
+  );
+}
+
+export function Plan() {
+  const element = useRef<HTMLDivElement>(null);
+  const size = useSize(element);
+  useFittedCamera(size);
+  useCameraOfEverything(size);
+  const { host, pressHandle, handlers } = usePlanPointer(element, size);
+  const cursor = useStore(host.ui, (ui) => (ui.panKey ? 'grab' : ui.cursor));
+  const shown = usePlanItems(useStore(host.ui, (ui) => ui.moving));
+  const { analysis, layer } = shown;
   return (
     <div
       ref={element}
@@ -106,13 +133,9 @@ export function Plan() {
       style={{ cursor }}
       {...handlers}
     >
-      {ready && (
+      {size.width > 0 && size.height > 0 && (
         <>
-          <Stage width={size.width} height={size.height} listening={false}>
-            <PaintLayer paint={paintGround} />
-            <PaintLayer paint={paintStill} />
-            <PaintLayer paint={paintLive} />
-          </Stage>
+          <Paints size={size} shown={shown} ui={host.ui} />
           <PlanHint />
           <PlanHandles host={host} size={size} onPress={pressHandle} />
           <PointerMarks host={host} size={size} />

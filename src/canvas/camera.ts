@@ -2,6 +2,8 @@
  * From the plate to the screen and back. Plate: mm, origin at the platform's centre, +x right, +y back. Screen: CSS px,
  * origin at the canvas' top left, +y down; so y turns over. A camera of null in the store means: fit the platform.
  */
+import { boxUnion } from '../geometry/region';
+import type { Box } from '../geometry/types';
 import type { Camera } from '../store/types';
 import type { Mm, PlatePoint, Px, ScreenPoint } from '../units/types';
 
@@ -42,15 +44,57 @@ export const toPlate = (p: ScreenPoint, camera: Camera, size: Size): PlatePoint 
   y: camera.centreY_mm - (p.top - size.height / 2) / camera.pxPerMm,
 });
 
-/** The camera that shows a platform of width × depth (centred on the origin) whole, between the insets. */
-export const fitCamera = (width_mm: Mm, depth_mm: Mm, size: Size, insets: Insets = FIT_INSETS): Camera => {
+/** The camera at a given zoom with a box in the middle of the room between the insets. */
+const centredOn = (box: Box, pxPerMm: number, insets: Insets): Camera => ({
+  centreX_mm: (box.minX + box.maxX) / 2 + (insets.right - insets.left) / 2 / pxPerMm,
+  centreY_mm: (box.minY + box.maxY) / 2 + (insets.top - insets.bottom) / 2 / pxPerMm,
+  pxPerMm,
+});
+
+/** The camera that shows a box whole, between the insets. */
+export const fitBox = (box: Box, size: Size, insets: Insets = FIT_INSETS): Camera => {
   const room = { x: size.width - insets.left - insets.right, y: size.height - insets.top - insets.bottom };
-  const pxPerMm = clampScale(Math.min(room.x / width_mm, room.y / depth_mm));
-  return {
-    centreX_mm: (insets.right - insets.left) / 2 / pxPerMm,
-    centreY_mm: (insets.top - insets.bottom) / 2 / pxPerMm,
-    pxPerMm,
-  };
+  const scale = Math.min(room.x / (box.maxX - box.minX), room.y / (box.maxY - box.minY));
+  return centredOn(box, clampScale(scale), insets);
+};
+
+export const platformBox = (width_mm: Mm, depth_mm: Mm): Box => ({
+  minX: -width_mm / 2,
+  minY: -depth_mm / 2,
+  maxX: width_mm / 2,
+  maxY: depth_mm / 2,
+});
+
+/** The camera that shows a platform of width × depth (centred on the origin) whole, between the insets. */
+export const fitCamera = (width_mm: Mm, depth_mm: Mm, size: Size, insets: Insets = FIT_INSETS): Camera =>
+  fitBox(platformBox(width_mm, depth_mm), size, insets);
+
+/** Room around what is brought into view. */
+const SIGHT_PX: Px = 12;
+
+const inSight = (box: Box, camera: Camera, size: Size): boolean => {
+  const rear = toScreen({ x: box.minX, y: box.maxY }, camera, size);
+  const front = toScreen({ x: box.maxX, y: box.minY }, camera, size);
+  return (
+    rear.left >= RULER_LEFT_PX + SIGHT_PX &&
+    rear.top >= SIGHT_PX &&
+    front.left <= size.width - SIGHT_PX &&
+    front.top <= size.height - RULER_BOTTOM_PX - SIGHT_PX
+  );
+};
+
+/** Zooming out by more than this to show a box beside the platform, one would see neither. */
+const MOST_ZOOM_OUT = 4;
+
+/**
+ * The camera that has a box in sight: the present one where it has; else one that shows it with the platform, where that
+ * is not too far out; else the box alone, no nearer than now.
+ */
+export const bringInto = (box: Box, platform: Box, camera: Camera, size: Size): Camera => {
+  if (inSight(box, camera, size)) return camera;
+  const both = fitBox(boxUnion(platform, box), size);
+  if (both.pxPerMm * MOST_ZOOM_OUT >= camera.pxPerMm) return both;
+  return centredOn(box, Math.min(camera.pxPerMm, fitBox(box, size).pxPerMm), FIT_INSETS);
 };
 
 /** Zooms by `factor`; the plate point under `at` stays where it is. */

@@ -2,13 +2,26 @@
  * The camera in force, and sizes of elements on screen. The plan tells the view what camera would fit the platform;
  * the elevation shares the plan's x axis and so its camera. CSS px.
  */
-import { useLayoutEffect, useState, type RefObject } from 'react';
+import { useEffect, useLayoutEffect, useState, type RefObject } from 'react';
+import type { Analysis } from '../build/types';
+import { boxUnion } from '../geometry/region';
+import type { Box } from '../geometry/types';
+import type { PartId } from '../layout/types';
 import type { Camera, Workbench } from '../store/types';
-import { useBench, useWorkbench } from './bench';
-import { fitCamera, type Size } from './camera';
+import { useAnalysisLater, useBench, useWorkbench } from './bench';
+import { bringInto, fitBox, fitCamera, platformBox, type Size } from './camera';
+import { footprintBox } from './plan/items';
 
 /** Before the plan has been laid out. */
 const UNMEASURED: Camera = { centreX_mm: 0, centreY_mm: 0, pxPerMm: 1 };
+
+const sameCamera = (a: Camera | null, b: Camera | null): boolean =>
+  a === b ||
+  (a !== null &&
+    b !== null &&
+    a.pxPerMm === b.pxPerMm &&
+    a.centreX_mm === b.centreX_mm &&
+    a.centreY_mm === b.centreY_mm);
 
 /** The camera in force: the view's own, or the one that fits the platform. */
 export const cameraOf = (bench: Workbench): Camera => {
@@ -27,8 +40,44 @@ export function useFittedCamera(size: Size): void {
   const width = useBench((state) => state.layout.machine.platform.width_mm);
   const depth = useBench((state) => state.layout.machine.platform.depth_mm);
   useLayoutEffect(() => {
-    if (size.width > 0 && size.height > 0) bench.setView({ fitted: fitCamera(width, depth, size) });
+    if (size.width > 0 && size.height > 0)
+      bench.setView({ fitted: fitCamera(width, depth, size), planSize: size });
   }, [bench, width, depth, size]);
+}
+
+const platformOf = ({ layout }: Analysis): Box => {
+  const { width_mm, depth_mm } = layout.machine.platform;
+  return platformBox(width_mm, depth_mm);
+};
+
+/** The camera that shows the platform and every part; null where the platform holds them all. */
+export const cameraOfEverything = (analysis: Analysis, size: Size): Camera | null => {
+  const platform = platformOf(analysis);
+  const all = analysis.parts.map(footprintBox).reduce(boxUnion, platform);
+  const off = (Object.keys(platform) as (keyof Box)[]).some((side) => all[side] !== platform[side]);
+  return off ? fitBox(all, size) : null;
+};
+
+/** Keeps the camera that shows parts off the platform too, a moment after they moved. */
+export function useCameraOfEverything(size: Size): void {
+  const bench = useWorkbench();
+  const analysis = useAnalysisLater();
+  useEffect(() => {
+    if (size.width === 0 || size.height === 0) return;
+    const everything = cameraOfEverything(analysis, size);
+    if (!sameCamera(everything, bench.store.getState().view.everything)) bench.setView({ everything });
+  }, [bench, analysis, size]);
+}
+
+/** Brings parts into sight; nothing moves where they are. */
+export function bringPartsIntoView(bench: Workbench, ids: readonly PartId[]): void {
+  const { planSize } = bench.store.getState().view;
+  const analysis = bench.analysis();
+  const boxes = analysis.parts.filter(({ id }) => ids.includes(id)).map(footprintBox);
+  if (planSize === null || boxes.length === 0) return;
+  const present = cameraOf(bench);
+  const camera = bringInto(boxes.reduce(boxUnion), platformOf(analysis), present, planSize);
+  if (camera !== present) bench.setView({ camera });
 }
 
 /** Size of an element's content box, followed as it changes; 0 × 0 until it has been laid out. */

@@ -6,7 +6,7 @@ import type { KnownHeight } from '../build/analyse';
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout, PartId } from '../layout/types';
-import type { Mm } from '../units/types';
+import type { Mm, Px } from '../units/types';
 
 /** What is lit up everywhere at once. */
 export type Hover =
@@ -40,6 +40,10 @@ export interface View {
   readonly camera: Camera | null;
   /** What the plan shows while `camera` is null; the plan sets it when its size or the platform's changes. */
   readonly fitted: Camera | null;
+  /** What would show the platform and every part, where parts stand off it; null where `fitted` shows them all. */
+  readonly everything: Camera | null;
+  /** Of the plan's canvas, CSS px; null before it has been laid out. */
+  readonly planSize: { readonly width: Px; readonly height: Px } | null;
   /** The zone line that keys move: an index into the division's lines. */
   readonly activeLine: number;
   /** The drawn zone whose corners can be taken hold of: an index into the drawn zones; null where none is chosen. */

@@ -39,6 +39,8 @@ const FIRST_VIEW: View = {
   tool: 'select',
   camera: null,
   fitted: null,
+  everything: null,
+  planSize: null,
   activeLine: 0,
   activeZone: null,
   notices: [],

@@ -1,9 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  bringInto,
   FIT_INSETS,
+  fitBox,
   fitCamera,
   panBy,
+  platformBox,
   plateTransform,
   toPlate,
   toScreen,
@@ -90,5 +93,52 @@ describe('camera', () => {
       }),
       { seed: 9 },
     );
+  });
+
+  const platform = platformBox(340, 340);
+  const square = (x: number, y: number) => ({ minX: x - 20, minY: y - 20, maxX: x + 20, maxY: y + 20 });
+  const seen = (box: ReturnType<typeof square>, at: ReturnType<typeof fitCamera>): boolean =>
+    [
+      [box.minX, box.minY],
+      [box.maxX, box.maxY],
+    ].every(([x, y]) => {
+      const { left, top } = toScreen({ x: x!, y: y! }, at, size);
+      return left >= 40 && left <= size.width && top >= 0 && top <= size.height - 24;
+    });
+
+  it('fits any box between the insets', () => {
+    const box = { minX: 900, minY: -50, maxX: 1900, maxY: 50 };
+    const at = fitBox(box, size);
+    expect(toScreen({ x: 900, y: 0 }, at, size).left).toBeCloseTo(FIT_INSETS.left, 6);
+    expect(toScreen({ x: 1900, y: 0 }, at, size).left).toBeCloseTo(size.width - FIT_INSETS.right, 6);
+  });
+
+  it('stays where it is when what is asked for is in sight', () => {
+    const at = fitCamera(340, 340, size);
+    expect(bringInto(square(100, 100), platform, at, size)).toBe(at);
+  });
+
+  it('shows a part beside the platform together with it', () => {
+    const at = bringInto(square(500, 0), platform, fitCamera(340, 340, size), size);
+    expect(seen(square(500, 0), at)).toBe(true);
+    expect(seen(square(-150, -150), at)).toBe(true);
+  });
+
+  it('goes to a part ten metres away without zooming out to nothing', () => {
+    const before = fitCamera(340, 340, size);
+    const at = bringInto(square(10_000, 0), platform, before, size);
+    expect(seen(square(10_000, 0), at)).toBe(true);
+    expect(at.pxPerMm).toBe(before.pxPerMm);
+  });
+
+  it('shows a part larger than the sight whole', () => {
+    const at = bringInto(
+      { minX: 150, minY: -20, maxX: 190, maxY: 20 },
+      platform,
+      { ...fitCamera(340, 340, size), pxPerMm: 300 },
+      size,
+    );
+    expect(toScreen({ x: 190, y: 0 }, at, size).left).toBeLessThanOrEqual(size.width);
+    expect(toScreen({ x: 150, y: 0 }, at, size).left).toBeGreaterThanOrEqual(40);
   });
 });

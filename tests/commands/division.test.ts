@@ -101,6 +101,17 @@ describe('view', () => {
     expect(runCommand('zoom-fit', place.context)).toBe(false);
   });
 
+  test('fit once more shows parts off the platform too, then the platform again', () => {
+    const place = workplace();
+    const everything = { centreX_mm: 5000, centreY_mm: 0, pxPerMm: 0.1 };
+    place.bench.setView({ everything });
+    const camera = () => place.bench.store.getState().view.camera;
+    runCommand('zoom-fit', place.context);
+    expect(camera()).toEqual(everything);
+    runCommand('zoom-fit', place.context);
+    expect(camera()).toBeNull();
+  });
+
   test('the ground goes through three and comes round', () => {
     const place = workplace();
     const seen = [1, 2, 3].map(() => {

@@ -69,6 +69,7 @@ function ToolBar() {
 function ZoomButtons() {
   useBench((state) => state.view.camera);
   useBench((state) => state.view.fitted);
+  useBench((state) => state.view.everything);
   return (
     <div className="row zoom-buttons">
       <CommandButton id="zoom-out">−</CommandButton>
