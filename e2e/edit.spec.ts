@@ -30,6 +30,8 @@ test('typed lengths read a decimal comma and inches, and refuse what is no lengt
   }
   await typeInto(page, 'part-x', 'far away');
   await expect(page.getByTestId('part-inspector').getByRole('alert')).toContainText('Kept: -20 mm');
+  await typeInto(page, 'part-x', '1e5');
+  await expect(page.getByTestId('part-inspector').getByRole('alert')).toContainText('Type one number');
   await x.press('Escape');
   await expect(x).toHaveValue('-20');
 });
@@ -67,6 +69,80 @@ test('a reload in the middle of a drag brings back the plate from before it', as
   await expect(page.getByTestId('part-x')).toHaveValue('130');
   await expect(page.getByTestId('part-y')).toHaveValue('-60');
   await expect(page.getByTestId('checksum')).toHaveText(checksum);
+});
+
+/** A layout whose one shape has 700 sections of 100 points each: more text than browsers give a page. */
+const largeLayout = (): string => {
+  const slabs = Array.from({ length: 700 }, (_, k) => ({
+    to_mm: (k + 1) / 10,
+    rings: [
+      Array.from({ length: 100 }, (__, i) => {
+        const [r, angle] = [20 + k / 1000, (Math.PI * i) / 50];
+        return [r * Math.cos(angle), r * Math.sin(angle)].map((v) => Number(v.toFixed(3)));
+      }),
+    ],
+  }));
+  const ring = JSON.parse(readFileSync('shared/examples/ring.json', 'utf8')) as object;
+  const parts = [{ id: 'P01', shape: 'mesh', at_mm: [10, 20] }];
+  return JSON.stringify({ ...ring, name: 'Large', shapes: { mesh: { slabs } }, parts });
+};
+
+test('a plate too large for the page’s own storage comes back, with what was done at the last moment', async ({
+  page,
+}) => {
+  await chooseFile(page, () => page.keyboard.press('Control+o'), {
+    name: 'large.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(largeLayout()),
+  });
+  await expect(page.locator('[data-part]')).toHaveCount(1);
+  const saved = () => page.evaluate(() => localStorage.getItem('evenplate.layout.large'));
+  await expect.poll(saved).not.toBeNull();
+  await expect.poll(async () => (await saved())?.includes('"before"')).toBe(false);
+  await choosePart(page, 'P01');
+  await typeInto(page, 'part-x', '33');
+  await page.reload();
+  await choosePart(page, 'P01');
+  await expect(page.getByTestId('part-x')).toHaveValue('33');
+  await expect(page.getByTestId('part-height')).toHaveValue('70');
+  await expect(page.getByTestId('notices').locator('p')).toHaveCount(0);
+});
+
+test('arrows in the part list walk it with the selection; on the plan they move the part', async ({
+  page,
+}) => {
+  await choosePart(page, 'P15');
+  for (const key of ['ArrowDown', 'ArrowRight', 'Shift+ArrowLeft']) await page.keyboard.press(key);
+  await expect(page.getByTestId('part-inspector')).toContainText('P16');
+  await expect(page.locator('[data-part="P16"] button')).toBeFocused();
+  await expect(page.getByTestId('part-x')).toHaveValue('130');
+  await expect(page.getByTestId('command-undo')).toBeDisabled();
+  await page.keyboard.press('Shift+ArrowUp');
+  await expect(page.getByTestId('part-inspector')).toContainText('2 PARTS');
+  await page.keyboard.press('ArrowUp');
+  await focusPlan(page);
+  await page.keyboard.press('ArrowRight');
+  await expect(page.getByTestId('part-inspector')).toContainText('P14');
+  await expect(page.getByTestId('command-undo')).toBeEnabled();
+});
+
+test('the copies form waits for whole counts, and says what it will place', async ({ page }) => {
+  await choosePart(page, 'P15');
+  await focusPlan(page);
+  await page.keyboard.press('k');
+  const place = page.getByRole('dialog').getByTestId('rows-place');
+  await expect(place).toHaveText('Place 1 copy');
+  const count = page.getByRole('dialog').getByTestId('rows-countX');
+  for (const text of ['1000', '-3', '2.5', 'abc']) {
+    await count.fill(text);
+    await expect(page.getByRole('dialog').getByRole('alert')).toContainText('a whole number, 1 to 100');
+    await expect(place).toBeDisabled();
+  }
+  const parts = await page.locator('[data-part]').count();
+  await count.fill('3');
+  await expect(place).toHaveText('Place 2 copies');
+  await place.click();
+  await expect(page.locator('[data-part]')).toHaveCount(parts + 2);
 });
 
 test('keys pressed before the shortcuts have arrived are not lost', async ({ page }) => {
