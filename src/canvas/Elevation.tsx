@@ -11,7 +11,7 @@ import './elevation.css';
 import { faultNumbers } from './draw/overlay';
 import { HeightHandle, setHeightAt } from './HeightLine';
 import { tickLabel, ticks } from './ruler';
-import { covers, namePlace, silhouettes, type Silhouette } from './silhouettes';
+import { covers, namePlace, silhouettes, type Block, type Silhouette } from './silhouettes';
 import { useCamera, useSize } from './viewport';
 import { Z_LEFT_PX, zAxis, type ZAxis } from './zAxis';
 
@@ -50,10 +50,19 @@ function ZRuler({ axis, pxPerMm }: { axis: ZAxis; pxPerMm: number }) {
   );
 }
 
+/** Lines nearer than this would be a hatching, not lines. */
+const LEAST_GAP_PX = 5;
+
+/** The stretches whose ends can be told apart; none where most of them cannot. */
+function told(stretches: readonly Stretch[], axis: ZAxis): readonly Stretch[] {
+  const apart = stretches.filter(({ from_mm, to_mm }) => (to_mm - from_mm) * axis.pxPerMm >= LEAST_GAP_PX);
+  return apart.length >= stretches.length / 2 ? apart : [];
+}
+
 function Stretches({ stretches, frame }: { stretches: readonly Stretch[]; frame: Frame }) {
   return (
     <g className="elev-stretches">
-      {stretches.map((stretch) => {
+      {told(stretches, frame.axis).map((stretch) => {
         const y = frame.axis.toPx(Math.min(stretch.to_mm, frame.axis.top_mm));
         return <line key={stretch.firstLayer} x1={Z_LEFT_PX} x2={frame.width} y1={y} y2={y} />;
       })}
@@ -69,7 +78,7 @@ interface PartProps {
 
 const PartFront = memo(({ silhouette, frame, state }: PartProps) => {
   const bench = useWorkbench();
-  const { id } = silhouette.view;
+  const { id } = silhouette;
   const light = (on: boolean) => bench.setView({ hover: on ? { kind: 'part', part: id } : null });
   const choose = (event: PointerEvent) => {
     if (event.button !== 0) return;
@@ -85,18 +94,43 @@ const PartFront = memo(({ silhouette, frame, state }: PartProps) => {
       onPointerLeave={() => light(false)}
       onPointerDown={choose}
     >
-      {silhouette.blocks.map((block) => (
-        <rect
-          key={`${block.from_mm} ${block.left_mm}`}
-          x={frame.toX(block.left_mm)}
-          y={frame.axis.toPx(block.to_mm)}
-          width={Math.max(0.5, (block.right_mm - block.left_mm) * frame.pxPerMm)}
-          height={Math.max(0.5, (block.to_mm - block.from_mm) * frame.axis.pxPerMm)}
-        />
-      ))}
+      {silhouette.inRows ? (
+        <Rows silhouette={silhouette} frame={frame} />
+      ) : (
+        <Slabs silhouette={silhouette} frame={frame} />
+      )}
     </g>
   );
 });
+
+type BlocksProps = Pick<PartProps, 'silhouette' | 'frame'>;
+
+const boxOfBlock = (block: Block, { axis, pxPerMm, toX }: Frame) => ({
+  x: toX(block.left_mm),
+  y: axis.toPx(block.to_mm),
+  width: Math.max(0.5, (block.right_mm - block.left_mm) * pxPerMm),
+  height: Math.max(0.5, (block.to_mm - block.from_mm) * axis.pxPerMm),
+});
+
+/** Every slab with its own outline. */
+const Slabs = ({ silhouette, frame }: BlocksProps) =>
+  silhouette.blocks.map((block) => (
+    <rect key={`${block.from_mm} ${block.left_mm}`} {...boxOfBlock(block, frame)} />
+  ));
+
+/** Rows too thin to be told apart: one outline around all of them. */
+function Rows({ silhouette, frame }: BlocksProps) {
+  const path = silhouette.blocks
+    .map((block) => boxOfBlock(block, frame))
+    .map(({ x, y, width, height }) => `M${x} ${y}h${width}v${height + 0.5}h${-width}z`)
+    .join('');
+  return (
+    <>
+      <path className="elev-edge" d={path} />
+      <path className="elev-body" d={path} />
+    </>
+  );
+}
 
 interface Shown {
   readonly silhouette: Silhouette;
@@ -106,7 +140,7 @@ interface Shown {
 /** Names of parts whose top is in sight and wide enough; a lit part always has its name. */
 function Names({ fronts, frame }: { fronts: readonly Shown[]; frame: Frame }) {
   return fronts.map(({ silhouette, state }, i) => {
-    const { id, height_mm } = silhouette.view;
+    const { id, height_mm } = silhouette;
     const place = namePlace(silhouette, LABEL_LEAST_PX / frame.pxPerMm, LABEL_LEAST_PX / frame.axis.pxPerMm);
     const hidden = place && fronts.slice(i + 1).some((other) => covers(other.silhouette, place));
     if (!place || ((place.narrow || hidden) && !state.includes('elev-lit'))) return null;
@@ -162,8 +196,8 @@ export function Elevation() {
     }),
     [axis, size.width, camera.centreX_mm, camera.pxPerMm],
   );
-  const fronts = silhouettes(analysis.parts)
-    .map((silhouette) => ({ silhouette, state: stateOf(silhouette.view.id) }))
+  const fronts = silhouettes(analysis.layout)
+    .map((silhouette) => ({ silhouette, state: stateOf(silhouette.id) }))
     .sort((a, b) => rank(a.state) - rank(b.state));
   const press = (event: PointerEvent<HTMLDivElement>) => {
     const frameBox = event.currentTarget.getBoundingClientRect();
@@ -178,7 +212,7 @@ export function Elevation() {
           <svg width={size.width} height={size.height} role="img" aria-label="Parts from the front">
             <Stretches stretches={analysis.stretches} frame={frame} />
             {fronts.map(({ silhouette, state }) => (
-              <PartFront key={silhouette.view.id} silhouette={silhouette} frame={frame} state={state} />
+              <PartFront key={silhouette.id} silhouette={silhouette} frame={frame} state={state} />
             ))}
             <Names fronts={fronts} frame={frame} />
             <rect className="elev-platform" x={left} y={base} width={Math.max(0, right - left)} height={4} />

@@ -1,16 +1,17 @@
 /**
- * Time per layer over the height: z upward as in the elevation beside it, seconds to the right. Per stretch of equal
- * sections: the lasers' mean load, their idle gap to the slowest, recoating, waiting for the minimum layer time, and a
- * line at the best possible exposure. Hovering shows a stretch's figures; pressing or dragging sets the height.
+ * Time per layer over the height: z upward as in the elevation beside it, seconds to the right. The lasers' mean load, their
+ * idle gap to the slowest, recoating and waiting for the minimum layer time as areas, the best possible exposure as a
+ * line. Hovering shows a stretch's figures; pressing or dragging sets the height.
  */
-import { useMemo, useRef, useState, type PointerEvent } from 'react';
-import type { LayerTotals, Stretch } from '../build/types';
+import { memo, useMemo, useRef, useState, type PointerEvent } from 'react';
+import type { Stretch } from '../build/types';
 import { formatMm, formatSeconds } from '../units/format';
-import type { Px, Seconds } from '../units/types';
+import type { Mm, Px, Seconds } from '../units/types';
 import { useAnalysisLater, useBench, useWorkbench } from './bench';
 import './elevation.css';
 import { setHeightAt } from './HeightLine';
 import { tickLabel, ticks } from './ruler';
+import { areaPath, bestPath, meanLoad, TIME_KINDS, type ChartFrame } from './timeChart';
 import { useSize } from './viewport';
 import { zAxis, type ZAxis } from './zAxis';
 
@@ -20,68 +21,7 @@ const LEGEND_ROW_PX = 12;
 /** At the end of the axis stands its unit: no number comes closer. */
 const UNIT_PX = 28;
 
-/** Mean load of the lasers that are on: where idle begins. */
-export const meanLoad = (figures: LayerTotals): Seconds => {
-  const on = figures.lasers.filter((laser) => laser.on);
-  return on.length === 0 ? 0 : on.reduce((sum, laser) => sum + laser.load_s, 0) / on.length;
-};
-
-export interface Bar {
-  readonly kind: 'load' | 'idle' | 'recoat' | 'wait';
-  readonly from_s: Seconds;
-  readonly to_s: Seconds;
-}
-
-/** A layer's time from left to right; parts of no length are left out. Together they are the layer's time. */
-export const layerBars = (figures: LayerTotals): readonly Bar[] => {
-  const load = meanLoad(figures);
-  const { exposure_s, recoat_s, wait_s } = figures;
-  const ends = [0, load, exposure_s, exposure_s + recoat_s, exposure_s + recoat_s + wait_s];
-  const kinds = ['load', 'idle', 'recoat', 'wait'] as const;
-  return kinds
-    .map((kind, i) => ({ kind, from_s: ends[i], to_s: ends[i + 1] }))
-    .filter((bar) => bar.to_s - bar.from_s > 1e-9);
-};
-
-interface Frame {
-  readonly axis: ZAxis;
-  readonly width: Px;
-  readonly pxPerSecond: number;
-  toX(seconds: Seconds): Px;
-}
-
-function StretchBar({
-  stretch,
-  frame,
-  onHover,
-}: {
-  stretch: Stretch;
-  frame: Frame;
-  onHover: (on: boolean) => void;
-}) {
-  const { axis } = frame;
-  const top = axis.toPx(Math.min(stretch.to_mm, axis.top_mm));
-  const height = Math.max(1, axis.toPx(stretch.from_mm) - top);
-  const best = frame.toX(stretch.figures.bestPossible_s);
-  return (
-    <g className="time-stretch" onPointerEnter={() => onHover(true)} onPointerLeave={() => onHover(false)}>
-      <rect className="time-room" x={LEFT_PX} y={top} width={frame.width - LEFT_PX} height={height} />
-      {layerBars(stretch.figures).map((bar) => (
-        <rect
-          key={bar.kind}
-          className={`time-bar time-${bar.kind}`}
-          x={frame.toX(bar.from_s)}
-          y={top}
-          width={(bar.to_s - bar.from_s) * frame.pxPerSecond}
-          height={height}
-        />
-      ))}
-      <line className="time-best" x1={best} x2={best} y1={top - 2} y2={top + height + 2} />
-    </g>
-  );
-}
-
-function TimeAxis({ frame, most_s }: { frame: Frame; most_s: Seconds }) {
+function TimeAxis({ frame, most_s }: { frame: ChartFrame; most_s: Seconds }) {
   const base = frame.axis.toPx(0);
   return (
     <g>
@@ -139,8 +79,25 @@ const figureLines = ({ figures, ...stretch }: Stretch): readonly string[] => [
   `recoat ${formatSeconds(figures.recoat_s)}, wait ${formatSeconds(figures.wait_s)}`,
 ];
 
-/** Presses and drags set the height. */
-function useHeightPress(axis: ZAxis) {
+/** Areas and line of all stretches; they change with the plate, not with the pointer. */
+const Areas = memo(({ stretches, frame }: { stretches: readonly Stretch[]; frame: ChartFrame }) => (
+  <g>
+    {TIME_KINDS.map((kind) => (
+      <path key={kind} className={`time-bar time-${kind}`} d={areaPath(stretches, kind, frame)} />
+    ))}
+    <path className="time-best" d={bestPath(stretches, frame)} />
+  </g>
+));
+
+/** The stretch under the pointer. */
+function Lit({ stretch, frame }: { stretch: Stretch; frame: ChartFrame }) {
+  const top = frame.axis.toPx(Math.min(stretch.to_mm, frame.axis.top_mm));
+  const height = Math.max(1, frame.axis.toPx(stretch.from_mm) - top);
+  return <rect className="time-room" x={LEFT_PX} y={top} width={frame.width - LEFT_PX} height={height} />;
+}
+
+/** Moving shows a stretch's figures; presses and drags set the height. */
+function useHeightPress(axis: ZAxis, onHover: (z_mm: Mm | null) => void) {
   const bench = useWorkbench();
   const pressed = useRef(false);
   const set = (event: PointerEvent<HTMLDivElement>) =>
@@ -156,29 +113,38 @@ function useHeightPress(axis: ZAxis) {
       set(event);
     },
     onPointerMove: (event: PointerEvent<HTMLDivElement>) => {
+      onHover(axis.toMm(event.clientY - event.currentTarget.getBoundingClientRect().top));
       if (pressed.current) set(event);
     },
+    onPointerLeave: () => onHover(null),
     onPointerUp: stop,
     onPointerCancel: stop,
     onLostPointerCapture: stop,
   };
 }
 
+/** The frame that the stretches fill; the same object while neither they nor the view's size change. */
+function useFrame(stretches: readonly Stretch[], axis: ZAxis, width: Px): ChartFrame & { most_s: Seconds } {
+  return useMemo(() => {
+    const most_s = stretches.reduce((most, { figures }) => Math.max(most, figures.time_s), 1);
+    const pxPerSecond = Math.max(1, width - LEFT_PX - RIGHT_PX) / most_s;
+    return { axis, width, pxPerSecond, most_s, toX: (s) => LEFT_PX + s * pxPerSecond };
+  }, [stretches, axis, width]);
+}
+
 export function TimePerLayer() {
   const element = useRef<HTMLDivElement>(null);
   const size = useSize(element);
-  const { stretches, build } = useAnalysisLater();
+  const { stretches, build, whole } = useAnalysisLater();
   const height = useBench((state) => state.view.height_mm);
-  const [hovered, setHovered] = useState<number | null>(null);
+  const [hovered, setHovered] = useState<Mm | null>(null);
   const axis = useMemo(() => zAxis(build.height_mm, size.height), [build.height_mm, size.height]);
-  const handlers = useHeightPress(axis);
-  const most_s = Math.max(1, ...stretches.map(({ figures }) => figures.time_s));
-  const pxPerSecond = Math.max(1, size.width - LEFT_PX - RIGHT_PX) / most_s;
-  const frame: Frame = { axis, width: size.width, pxPerSecond, toX: (s) => LEFT_PX + s * pxPerSecond };
-  const shown = hovered === null ? undefined : stretches[hovered];
+  const handlers = useHeightPress(axis, setHovered);
+  const frame = useFrame(stretches, axis, size.width);
+  const shown = hovered === null ? undefined : stretches.find(({ to_mm }) => hovered < to_mm);
   const y = axis.toPx(height);
   return (
-    <div ref={element} className="times-canvas" data-testid="times-view" {...handlers}>
+    <div ref={element} className="times-canvas" data-testid="times-view" data-whole={whole} {...handlers}>
       {size.width > 0 && (
         <svg width={size.width} height={size.height} role="img" aria-label="Time per layer over the height">
           <defs>
@@ -186,15 +152,9 @@ export function TimePerLayer() {
               <line className="time-recoat-line" x1="0.5" x2="0.5" y1="0" y2="4" />
             </pattern>
           </defs>
-          {stretches.map((stretch, i) => (
-            <StretchBar
-              key={stretch.firstLayer}
-              stretch={stretch}
-              frame={frame}
-              onHover={(on) => setHovered(on ? i : null)}
-            />
-          ))}
-          <TimeAxis frame={frame} most_s={most_s} />
+          {shown && <Lit stretch={shown} frame={frame} />}
+          <Areas stretches={stretches} frame={frame} />
+          <TimeAxis frame={frame} most_s={frame.most_s} />
           <Legend />
           {build.layers > 0 && <line className="time-height" x1={0} x2={size.width} y1={y} y2={y} />}
         </svg>

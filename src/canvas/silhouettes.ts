@@ -1,11 +1,10 @@
 /**
  * Parts as seen from the front: per slab, the ranges of x that its section covers, joined where they overlap. Drawn
- * from the rear part to the front one, as a drawing hides what stands behind. Millimetres; x as on the plan, z upward.
+ * from the rear part to the front one, as a drawing hides what stands behind. A shape of very many slabs is drawn in
+ * rows of several: a row covers what any of its slabs covers. Millimetres; x as on the plan, z upward.
  */
-import type { PartView } from '../build/types';
-import { boxOf } from '../geometry/region';
-import type { Region } from '../geometry/types';
-import type { Mm } from '../units/types';
+import type { Layout, LayoutRing, Part, PartId, Shape, Slab } from '../layout/types';
+import type { Degrees, Mm } from '../units/types';
 
 export interface Block {
   readonly from_mm: Mm;
@@ -14,45 +13,107 @@ export interface Block {
   readonly right_mm: Mm;
 }
 export interface Silhouette {
-  readonly view: PartView;
+  readonly id: PartId;
+  readonly height_mm: Mm;
+  /** y of its foremost point. */
+  readonly front_mm: Mm;
   readonly blocks: readonly Block[];
+  /** Its blocks are rows of several slabs. */
+  readonly inRows: boolean;
 }
 
-/** Ranges of x covered by a region, ascending, touching ones joined. Holes never uncover x: their rim surrounds them. */
-export const rangesOfX = (region: Region): readonly (readonly [Mm, Mm])[] => {
-  const ranges = region
-    .map((ring) => boxOf([ring]))
-    .map((box): [Mm, Mm] => [box.minX, box.maxX])
-    .sort((a, b) => a[0] - b[0]);
+/** Rows that the slabs of one shape are drawn in at most; the view is about 200 px high. */
+const MOST_ROWS = 160;
+
+type Range = readonly [from: Mm, to: Mm];
+
+/** Extent of a ring along (ux, uy), a unit vector. */
+function extentAlong(ring: LayoutRing, ux: number, uy: number): Range {
+  if ('circle_mm' in ring) {
+    const [x, y, r] = ring.circle_mm;
+    const middle = ux * x + uy * y;
+    return [middle - r, middle + r];
+  }
+  let [low, high] = [Infinity, -Infinity];
+  for (const [x, y] of ring) {
+    const along = ux * x + uy * y;
+    if (along < low) low = along;
+    if (along > high) high = along;
+  }
+  return [low, high];
+}
+
+/** Ranges joined where they touch, ascending. */
+export function joinRanges(ranges: readonly Range[]): readonly Range[] {
   const joined: [Mm, Mm][] = [];
-  for (const [from, to] of ranges) {
+  for (const [from, to] of [...ranges].sort((a, b) => a[0] - b[0])) {
     const last = joined.at(-1);
     if (last && from <= last[1]) last[1] = Math.max(last[1], to);
     else joined.push([from, to]);
   }
   return joined;
-};
+}
 
-const blocksOf = (view: PartView): readonly Block[] =>
-  view.sections.flatMap(({ from_mm, to_mm, section }) =>
-    rangesOfX(section).map(([left_mm, right_mm]) => ({ from_mm, to_mm, left_mm, right_mm })),
-  );
+interface Front {
+  readonly front_mm: Mm;
+  readonly blocks: readonly Block[];
+  readonly inRows: boolean;
+}
 
-const kept = new WeakMap<PartView, Silhouette>();
-const silhouetteOf = (view: PartView): Silhouette => {
-  const made = kept.get(view) ?? { view, blocks: blocksOf(view) };
-  kept.set(view, made);
-  return made;
-};
+/** Holes never uncover x: their rim surrounds them. */
+function rowOf(slabs: readonly Slab[], from_mm: Mm, cos: number, sin: number): Block[] {
+  const ranges = slabs.flatMap(({ rings }) => rings.map((ring) => extentAlong(ring, cos, -sin)));
+  const to_mm = slabs.at(-1)!.to_mm;
+  return joinRanges(ranges).map(([left_mm, right_mm]) => ({ from_mm, to_mm, left_mm, right_mm }));
+}
 
-const frontOf = (view: PartView): Mm => boxOf(view.footprint).minY;
+/** A shape from the front, turned, about its own origin. */
+function frontOf({ slabs }: Shape, turn_deg: Degrees): Front {
+  const [cos, sin] = [Math.cos((turn_deg * Math.PI) / 180), Math.sin((turn_deg * Math.PI) / 180)];
+  const perRow = Math.ceil(slabs.length / MOST_ROWS);
+  const blocks: Block[] = [];
+  for (let i = 0; i < slabs.length; i += perRow)
+    blocks.push(...rowOf(slabs.slice(i, i + perRow), slabs[i - 1]?.to_mm ?? 0, cos, sin));
+  let front_mm = Infinity;
+  for (const { rings } of slabs)
+    for (const ring of rings) front_mm = Math.min(front_mm, extentAlong(ring, sin, cos)[0]);
+  return { front_mm, blocks, inRows: perRow > 1 };
+}
+
+const fronts = new WeakMap<Shape, Map<Degrees, Front>>();
+function keptFront(shape: Shape, turn_deg: Degrees): Front {
+  let byTurn = fronts.get(shape);
+  if (!byTurn) fronts.set(shape, (byTurn = new Map()));
+  let front = byTurn.get(turn_deg);
+  if (!front) byTurn.set(turn_deg, (front = frontOf(shape, turn_deg)));
+  return front;
+}
+
+const kept = new WeakMap<Part, { readonly shape: Shape; readonly silhouette: Silhouette }>();
+function silhouetteOf(part: Part, shape: Shape): Silhouette {
+  const known = kept.get(part);
+  if (known?.shape === shape) return known.silhouette;
+  const { front_mm, blocks, inRows } = keptFront(shape, part.turn_deg);
+  const [x, y] = part.at_mm;
+  const silhouette = {
+    id: part.id,
+    height_mm: shape.slabs.at(-1)?.to_mm ?? 0,
+    front_mm: front_mm + y,
+    blocks: blocks.map((block) => ({ ...block, left_mm: block.left_mm + x, right_mm: block.right_mm + x })),
+    inRows,
+  };
+  kept.set(part, { shape, silhouette });
+  return silhouette;
+}
 
 /** All parts, rear first. */
-export const silhouettes = (parts: readonly PartView[]): readonly Silhouette[] =>
+export const silhouettes = ({ parts, shapes }: Pick<Layout, 'parts' | 'shapes'>): readonly Silhouette[] =>
   parts
-    .map((view) => ({ view, front: frontOf(view) }))
-    .sort((a, b) => b.front - a.front)
-    .map(({ view }) => silhouetteOf(view));
+    .flatMap((part) => {
+      const shape = shapes[part.shape];
+      return shape ? [silhouetteOf(part, shape)] : [];
+    })
+    .sort((a, b) => b.front_mm - a.front_mm);
 
 export interface NamePlace {
   readonly x: Mm;
@@ -64,24 +125,24 @@ export interface NamePlace {
 
 /** Where a part's name stands: in its highest, leftmost block. Null where the part has no section. */
 export const namePlace = (
-  { view, blocks }: Silhouette,
+  { height_mm, blocks }: Pick<Silhouette, 'height_mm' | 'blocks'>,
   least_mm: Mm,
   leastHeight_mm: Mm,
 ): NamePlace | null => {
-  const top = blocks.find((block) => block.to_mm >= view.height_mm - 1e-9);
+  const top = blocks.find((block) => block.to_mm >= height_mm - 1e-9);
   if (!top) return null;
   const x = (top.left_mm + top.right_mm) / 2;
   const box = {
-    from_mm: view.height_mm - leastHeight_mm / 2,
-    to_mm: view.height_mm,
+    from_mm: height_mm - leastHeight_mm / 2,
+    to_mm: height_mm,
     left_mm: x - least_mm / 2,
     right_mm: x + least_mm / 2,
   };
-  return { x, box, narrow: top.right_mm - top.left_mm < least_mm || view.height_mm < leastHeight_mm };
+  return { x, box, narrow: top.right_mm - top.left_mm < least_mm || height_mm < leastHeight_mm };
 };
 
 /** True where a part nearer to the front hides a name. */
-export const covers = ({ blocks }: Silhouette, { box }: NamePlace): boolean =>
+export const covers = ({ blocks }: Pick<Silhouette, 'blocks'>, { box }: NamePlace): boolean =>
   blocks.some(
     (block) =>
       block.left_mm < box.right_mm &&

@@ -3,6 +3,7 @@
  */
 import { Elevation } from '../canvas/Elevation';
 import { TimePerLayer } from '../canvas/TimePerLayer';
+import { HeightNews, WorstHeight } from '../panels/views/HeightNews';
 import { HeightBar } from '../panels/views/HeightBar';
 
 export function LowerViews() {
@@ -20,10 +21,12 @@ export function LowerViews() {
       <section className="view times" aria-label="Time per layer">
         <div className="view-head">
           <h2>TIME PER LAYER</h2>
+          <HeightNews />
         </div>
         <div className="view-body">
           <TimePerLayer />
         </div>
+        <WorstHeight />
       </section>
     </>
   );

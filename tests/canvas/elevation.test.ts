@@ -1,10 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { heightForKey } from '../../src/canvas/HeightLine';
-import { covers, namePlace, rangesOfX, silhouettes } from '../../src/canvas/silhouettes';
-import { layerBars, meanLoad } from '../../src/canvas/TimePerLayer';
+import { covers, joinRanges, namePlace, silhouettes } from '../../src/canvas/silhouettes';
+import { layerBars, meanLoad } from '../../src/canvas/timeChart';
 import { zAxis } from '../../src/canvas/zAxis';
 import { emptyLayout } from '../../src/layout/defaults';
-import { rectangle } from '../../src/geometry/region';
 import { planHands } from './hands';
 
 describe('the shared upward axis', () => {
@@ -19,21 +18,26 @@ describe('the shared upward axis', () => {
 
 describe('silhouettes', () => {
   it('join ranges of x that touch or overlap and keep others apart', () => {
-    const region = [...rectangle(0, 0, 10, 5), ...rectangle(8, 20, 15, 25), ...rectangle(30, 0, 40, 5)];
-    expect(rangesOfX(region)).toEqual([
-      [0, 15],
+    const ranges = [
+      [8, 15],
       [30, 40],
+      [0, 10],
+      [40, 41],
+    ] as const;
+    expect(joinRanges(ranges)).toEqual([
+      [0, 15],
+      [30, 41],
     ]);
   });
 
   it('stand rear part first, so that the front part hides it', () => {
     const { bench } = planHands();
-    expect(silhouettes(bench.analysis().parts).map(({ view }) => view.id)).toEqual(['P03', 'P01', 'P02']);
+    expect(silhouettes(bench.analysis().layout).map(({ id }) => id)).toEqual(['P03', 'P01', 'P02']);
   });
 
   it('are one block per slab, as wide as its section', () => {
     const { bench } = planHands();
-    const stepped = silhouettes(bench.analysis().parts)[0];
+    const stepped = silhouettes(bench.analysis().layout)[0];
     expect(stepped.blocks).toEqual([
       { from_mm: 0, to_mm: 20, left_mm: -15, right_mm: 15 },
       { from_mm: 20, to_mm: 50, left_mm: -5, right_mm: 5 },
@@ -42,7 +46,7 @@ describe('silhouettes', () => {
 
   it('name a part where its top is in sight', () => {
     const { bench } = planHands();
-    const [stepped, block] = silhouettes(bench.analysis().parts);
+    const [stepped, block] = silhouettes(bench.analysis().layout);
     const place = namePlace(stepped, 8, 6)!;
     expect(place).toMatchObject({ x: 0, narrow: false });
     expect(covers(block, place)).toBe(false);

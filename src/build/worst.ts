@@ -1,0 +1,79 @@
+/**
+ * The stretch of height that wastes most: neighbouring layers in which the same lasers work and the same ones wait, and
+ * what waiting costs there. A laser waits where its load is less than a tenth of the slowest one's: common practice to call
+ * it so, no source. Hours lost = Σ layers · (exposure − mean load): what an even share of the same loads would save.
+ */
+import type { LaserId } from '../layout/types';
+import type { Hours, Mm } from '../units/types';
+import type { LayerTotals, Stretch } from './types';
+
+const WAITS_BELOW = 0.1;
+const S_PER_H = 3600;
+
+export interface WorstRange {
+  readonly from_mm: Mm;
+  readonly to_mm: Mm;
+  /** It ends at the top of the build. */
+  readonly toTop: boolean;
+  readonly working: readonly LaserId[];
+  readonly waiting: readonly LaserId[];
+  readonly lost_h: Hours;
+  /** Exposure in these layers. */
+  readonly exposure_h: Hours;
+}
+
+const waits = ({ exposure_s }: LayerTotals, load_s: number): boolean => load_s < WAITS_BELOW * exposure_s;
+
+/** The lasers that work in a layer, as a text to compare. */
+const pattern = (figures: LayerTotals): string =>
+  figures.lasers.map(({ on, load_s }) => (on && !waits(figures, load_s) ? '1' : '0')).join('');
+
+function lostIn({ firstLayer, lastLayer, figures }: Stretch): Hours {
+  const on = figures.lasers.filter((laser) => laser.on);
+  if (on.length === 0) return 0;
+  const mean = on.reduce((sum, laser) => sum + laser.load_s, 0) / on.length;
+  return ((lastLayer - firstLayer + 1) * (figures.exposure_s - mean)) / S_PER_H;
+}
+
+const exposureIn = ({ firstLayer, lastLayer, figures }: Stretch): Hours =>
+  ((lastLayer - firstLayer + 1) * figures.exposure_s) / S_PER_H;
+
+/** Neighbouring stretches of one pattern, as ranges of indices. */
+function runs(stretches: readonly Stretch[]): Stretch[][] {
+  const found: Stretch[][] = [];
+  let before: string | null = null;
+  for (const stretch of stretches) {
+    const now = pattern(stretch.figures);
+    if (now === before) found.at(-1)!.push(stretch);
+    else found.push([stretch]);
+    before = now;
+  }
+  return found;
+}
+
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+function rangeOf(run: readonly Stretch[], last: Stretch): WorstRange {
+  const { figures } = run[0]!;
+  const on = figures.lasers.filter((laser) => laser.on);
+  return {
+    from_mm: run[0]!.from_mm,
+    to_mm: run.at(-1)!.to_mm,
+    toTop: run.at(-1) === last,
+    working: on.filter(({ load_s }) => !waits(figures, load_s)).map(({ id }) => id),
+    waiting: on.filter(({ load_s }) => waits(figures, load_s)).map(({ id }) => id),
+    lost_h: sum(run.map(lostIn)),
+    exposure_h: sum(run.map(exposureIn)),
+  };
+}
+
+/** The range that loses most hours; null where nothing is lost. */
+export function worstRange(stretches: readonly Stretch[]): WorstRange | null {
+  const last = stretches.at(-1);
+  let worst: { readonly run: readonly Stretch[]; readonly lost_h: Hours } | null = null;
+  for (const run of runs(stretches)) {
+    const lost_h = sum(run.map(lostIn));
+    if (lost_h > (worst?.lost_h ?? 1e-9)) worst = { run, lost_h };
+  }
+  return worst && last ? rangeOf(worst.run, last) : null;
+}

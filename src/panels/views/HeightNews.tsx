@@ -1,0 +1,53 @@
+/**
+ * What is known of the whole height: nothing is said while it is of the present plate, else of which plate or of how many
+ * layers it is and how far the computation has come. And the range of height that wastes most, in words.
+ */
+import { useMemo } from 'react';
+import { worstRange } from '../../build/worst';
+import { useAnalysisLater, useBench, useWorkbench } from '../../canvas/bench';
+import { roundMm } from '../../units/round';
+import { worstText } from './worstText';
+
+/** Words for the freshness of what the whole height says; null where it is of the present plate. */
+export function useHeightNews(): string | null {
+  const { whole } = useAnalysisLater();
+  const every = useBench((state) => state.height.known?.every ?? 1);
+  const percent = useBench((state) => Math.floor(100 * (state.height.progress ?? 0)));
+  switch (whole) {
+    case 'present':
+      return null;
+    case 'sampled':
+      return `from one of ${every} layers; all of them: ${percent} %`;
+    case 'earlier':
+      return `before the last change; being computed: ${percent} %`;
+    case 'none':
+      return `being computed: ${percent} %`;
+  }
+}
+
+export function HeightNews() {
+  const news = useHeightNews();
+  return (
+    <output className="height-news" data-testid="height-news">
+      {news}
+    </output>
+  );
+}
+
+export function WorstHeight() {
+  const bench = useWorkbench();
+  const { stretches } = useAnalysisLater();
+  const worst = useMemo(() => worstRange(stretches), [stretches]);
+  if (worst === null) return null;
+  return (
+    <button
+      type="button"
+      className="worst-height"
+      data-testid="worst-height"
+      title="Show the middle of this range"
+      onClick={() => bench.setView({ height_mm: roundMm((worst.from_mm + worst.to_mm) / 2) })}
+    >
+      {worstText(worst)}
+    </button>
+  );
+}

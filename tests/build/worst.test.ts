@@ -1,0 +1,45 @@
+// The range of height that wastes most, against plates computed by hand (Tall one: process numbers common practice, no
+// source; the hours follow from 100 x 100 mm and twelve 50 x 50 mm blocks at 0.06 mm, 0.1 mm hatch, 1200 mm/s).
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { analyse } from '../../src/build/analyse';
+import { worstRange } from '../../src/build/worst';
+import { readLayout } from '../../src/layout/read';
+import { worstText } from '../../src/panels/views/worstText';
+
+const example = (name: string) => {
+  const result = readLayout(
+    readFileSync(new URL(`../../shared/examples/${name}.json`, import.meta.url), 'utf8'),
+  );
+  if (!result.ok) throw new Error(result.fault.code);
+  return analyse(result.value);
+};
+/** A/(h·v) + 0.4 ms per 10 mm vector and 0.1 mm hatch + P/600 + 0.02 s of the part of 100 x 100 mm. */
+const TALL_S = 10_000 / 120 + 0.0004 * 10_000 + 400 / 600 + 0.02;
+
+describe('the range of height that wastes most', () => {
+  test('of the Tall one in quadrants is all above 60 mm, where L4 works alone: three quarters of its exposure', () => {
+    const { stretches } = example('tall-one');
+    const worst = worstRange(stretches)!;
+    expect(worst).toMatchObject({ toTop: true, working: ['L4'], waiting: ['L1', 'L2', 'L3'] });
+    expect(worst.from_mm).toBeCloseTo(60, 9);
+    expect(worst.to_mm).toBeCloseTo(240, 9);
+    expect(worst.exposure_h).toBeCloseTo((3000 * TALL_S) / 3600, 2);
+    expect(worst.lost_h).toBeCloseTo((0.75 * 3000 * TALL_S) / 3600, 2);
+    expect(worstText(worst)).toMatch(
+      /^From 60.*mm to the top L4 works and 3 wait: an even share would save 55\.\d/,
+    );
+  });
+
+  test('is none where every layer is even', () => {
+    expect(worstRange([])).toBeNull();
+  });
+
+  test('of the Ring is its whole height: all four work, none waits', () => {
+    const worst = worstRange(example('ring').stretches)!;
+    expect(worst).toMatchObject({ from_mm: 0, toTop: true, waiting: [] });
+    // idle 7.053 s a layer in all, of four lasers, 2000 layers [derived by hand, Ring plate]
+    expect(worst.lost_h).toBeCloseTo((2000 * 7.053) / 4 / 3600, 2);
+    expect(worstText(worst)).toContain('all 4 lasers work unevenly');
+  });
+});
