@@ -46,11 +46,12 @@ interface Begun {
   readonly fault: Fault | null;
 }
 
-async function begin({ first, analyse, storage, loadLarge = browserLarge }: VisitOptions): Promise<Begun> {
+async function begin(options: VisitOptions): Promise<Begun> {
+  const { first, analyse, heights, storage, loadLarge = browserLarge } = options;
   const { known, view, fault } = await savedWork(storage, loadLarge);
-  const fresh = () => createWorkbench({ layout: first(), analyse, view });
+  const fresh = () => createWorkbench({ layout: first(), analyse, heights, view });
   if (!known || !storage) return { bench: fresh(), known: null, fault };
-  const bench = createWorkbench({ layout: known.layout, analyse, view });
+  const bench = createWorkbench({ layout: known.layout, analyse, heights, view });
   if (works(bench)) return { bench, known, fault };
   const broken = setAside(storage, 'the figures of this plate could not be computed.');
   return { bench: fresh(), known: null, fault: broken };
