@@ -6,6 +6,7 @@
 import { allocate, type LayerPart, type Rule } from '../allocation/allocate';
 import type { RealiseContext } from '../allocation/realise';
 import type { DividedSection } from '../exposure/types';
+import type { MessageCode } from '../layout/messages';
 import type { Layout } from '../layout/types';
 import { buildFigures } from './buildFigures';
 import { checkPlate } from './checks';
@@ -118,6 +119,9 @@ export interface Stack<F extends LayerTotals> extends Omit<WholeHeight<F>, 'prob
   find(): Found;
 }
 
+/** Places that no laser reaches, as the checks of the plate name them. */
+const BEYOND: readonly MessageCode[] = ['part-off-platform', 'part-out-of-reach'];
+
 /** What blocks hand-over first, then the rest; each in the order of the parts. */
 function findProblems(
   plate: Plate,
@@ -126,8 +130,9 @@ function findProblems(
   stretches: readonly Stretch[],
 ): Found {
   const { layout, placed, divisions } = plate;
-  const faults = divisionFaults(layout, divisions[0], placed, sections, rules.heldByNoZone);
   const standing = checkPlate(layout, placed);
+  const beyond = standing.problems.filter(({ code }) => BEYOND.includes(code)).map(({ parts }) => parts[0]);
+  const faults = divisionFaults(layout, divisions[0], placed, sections, rules.heldByNoZone, new Set(beyond));
   const timed = scheduleFaults(layout, stretches);
   const all = [...faults.problems, ...standing.problems, ...timed.problems];
   return {
