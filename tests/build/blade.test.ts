@@ -46,6 +46,17 @@ describe('a block of 20 × 40 mm', () => {
       expect(bladeContact([block(3, 1, turn)], 0).steepest.rise_mm, `turn ${turn}`).toBeCloseTo(expected, 7);
     }
   });
+  it('askew by less than a layout can say is met at once, by more within that much of the stroke', () => {
+    const askew = (by: number): Region => [Float64Array.of(0, 0, 20, 0, 20, 40, by, 40)];
+    expect(bladeContact([askew(0.0005)], 0).jump.rise_mm).toBeCloseTo(40, 9);
+    const { jump, steepest } = bladeContact([askew(0.01)], 0);
+    expect(jump.rise_mm).toBe(0);
+    expect([steepest.rise_mm, steepest.from_mm, steepest.to_mm]).toEqual([
+      expect.closeTo(40, 7),
+      0,
+      expect.closeTo(0.01, 9),
+    ]);
+  });
   it('is the same to a blade that turns with it', () => {
     const { largest, jump } = bladeContact([block(0, 0, 33)], 33);
     expect(largest.met_mm).toBeCloseTo(40, 9);

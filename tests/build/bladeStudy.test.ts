@@ -1,6 +1,10 @@
 // What the screen tells of the blade. Expected values: mathematics, on blocks placed by hand.
 import { describe, expect, it } from 'vitest';
+import { bladeContact } from '../../src/build/blade';
+import { metAt } from '../../src/build/bladeProfile';
 import { bladeAt, bladeStudy, sameForBlade } from '../../src/build/bladeStudy';
+import { placedPart } from '../../src/exposure/prepared';
+import { demoLayout } from '../../src/layout/demo';
 import type { Layout } from '../../src/layout/types';
 import { plate, QUADRANTS, rect } from '../support/plates';
 
@@ -32,6 +36,27 @@ describe('the blade in one layer', () => {
   it('names the part that adds most there', () => {
     expect(bladeAt(layout, 1)?.steepest).toMatchObject({ part: 0, part_mm: 40 });
     expect(bladeAt(layout, 300)?.steepest).toMatchObject({ part: 1, part_mm: 30 });
+  });
+});
+
+describe('what is remembered with a shape', () => {
+  it('gives the plate what its sections give where they stand, also after a move and a turn', () => {
+    const demo = demoLayout();
+    const swung = demo.parts.map((part, i) => ({
+      ...part,
+      turn_deg: (17 * i) % 360,
+      at_mm: [3 * i - 40, 2 * i - 30] as const,
+    }));
+    for (const parts of [demo.parts, swung]) {
+      const now = { ...demo, parts };
+      const sections = parts.map((part) => placedPart(now, part).sections[0].section);
+      const whole = bladeContact(sections, demo.machine.recoater.towards_deg);
+      const { contact } = bladeAt(now, 1)!;
+      expect(contact.steepest.rise_mm).toBeCloseTo(whole.steepest.rise_mm, 6);
+      expect(contact.sides_mm).toBeCloseTo(whole.sides_mm, 6);
+      for (let s = -165; s <= 165; s += 7.3)
+        expect(metAt(contact.profile, s)).toBeCloseTo(metAt(whole.profile, s), 6);
+    }
   });
 });
 
