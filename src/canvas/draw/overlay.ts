@@ -7,14 +7,16 @@ import { boxOf } from '../../geometry/region';
 import type { Region } from '../../geometry/types';
 import type { PartId } from '../../layout/types';
 import type { Hover, View } from '../../store/types';
+import type { ScreenPoint } from '../../units/types';
 import type { Division, ZoneLine } from '../../zoning/types';
 import { toScreen } from '../camera';
 import { THICK_PX, THIN_PX, type Theme } from '../palette';
 import { footprintBox, type PartItem } from '../plan/items';
 import { lineEnds } from '../plan/lineEnds';
+import { boxAround, type ScreenBox } from './clearPlace';
 import { outlinePath } from './paths';
 import { CHAIN, FAULT, balloon, inPlate, line, strokeRegion, setPen, type Ctx, type Sheet } from './pen';
-import { drawLabel, drawSeam } from './sections';
+import { drawLabel, drawSeam, labelBoxes } from './sections';
 import { drawZoneNumbers } from './zoneNumbers';
 
 const HALO_PX = 3;
@@ -64,6 +66,12 @@ export const faultNumbers = (analysis: Analysis): ReadonlyMap<PartId, readonly n
 const numberWords = (numbers: readonly number[]): string =>
   numbers.slice(0, 2).join(' ') + (numbers.length > 2 ? ' …' : '');
 
+/** The rear right corner of a part's box. */
+const faultPlace = (sheet: Sheet, item: PartItem): ScreenPoint => {
+  const box = footprintBox(item.view);
+  return toScreen({ x: box.maxX, y: box.maxY }, sheet.camera, sheet.size);
+};
+
 const drawFaults = (ctx: Ctx, sheet: Sheet, { analysis, items, view }: Overlay): void => {
   const { warning, sheet: fill } = sheet.ground;
   const numbers = faultNumbers(analysis);
@@ -76,10 +84,21 @@ const drawFaults = (ctx: Ctx, sheet: Sheet, { analysis, items, view }: Overlay):
   });
   for (const item of faulty) {
     drawLabel(ctx, sheet, item);
-    const box = footprintBox(item.view);
-    const at = toScreen({ x: box.maxX, y: box.maxY }, sheet.camera, sheet.size);
-    balloon(ctx, numberWords(numbers.get(item.part.id) ?? []), at, fill, warning, warning);
+    const words = numberWords(numbers.get(item.part.id) ?? []);
+    balloon(ctx, words, faultPlace(sheet, item), fill, warning, warning);
   }
+};
+
+/** Half the sides of a balloon with one number. */
+const FAULT_HALF_PX = 11;
+
+/** What the numbers of the zones keep clear of: names of parts and numbers of problems. */
+const legible = (sheet: Sheet, { analysis, items }: Overlay): readonly ScreenBox[] => {
+  const numbers = faultNumbers(analysis);
+  return items.flatMap((item) => {
+    const fault = boxAround(faultPlace(sheet, item), FAULT_HALF_PX, FAULT_HALF_PX);
+    return numbers.has(item.part.id) ? [...labelBoxes(sheet, item), fault] : labelBoxes(sheet, item);
+  });
 };
 
 /** Pieces that a hover lights up. */
@@ -174,7 +193,8 @@ export const drawOverlay = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
   const { division, analysis } = overlay;
   for (const zoneLine of division.lines) drawZoneLine(ctx, sheet, analysis, zoneLine);
   drawCrossedNames(ctx, sheet, overlay);
-  drawZoneNumbers(ctx, sheet, overlay.theme, division, analysis.layout.machine.platform);
+  const { platform } = analysis.layout.machine;
+  drawZoneNumbers(ctx, sheet, overlay.theme, division, platform, legible(sheet, overlay));
   drawSelected(ctx, sheet, overlay);
   drawFaults(ctx, sheet, overlay);
   drawLit(ctx, sheet, overlay);

@@ -8,6 +8,7 @@ import type { Px, ScreenPoint } from '../../units/types';
 import { toScreen } from '../camera';
 import { THICK_PX, THIN_PX, laserStyle, type Hatching, type Theme } from '../palette';
 import { footprintBox, type PartItem } from '../plan/items';
+import { boxAround, type ScreenBox } from './clearPlace';
 import { hatchPath, outlinePath } from './paths';
 import { DOTTED, inPlate, strokeRegion, tag, setPen, write, type Ctx, type Sheet } from './pen';
 
@@ -82,21 +83,44 @@ const tagsOf = (item: PartItem): string =>
     .filter(Boolean)
     .join(', ');
 
-/** The part's name, and its tags where there is room. `always`: also on a small part (hovered). */
-export const drawLabel = (ctx: Ctx, sheet: Sheet, item: PartItem, always = false): void => {
+/** Where a part's name and its tags stand; null where they are hidden. */
+interface LabelPlace {
+  readonly name: ScreenPoint;
+  readonly tags: { readonly at: ScreenPoint; readonly words: string } | null;
+}
+const labelPlace = (sheet: Sheet, item: PartItem, always: boolean): LabelPlace | null => {
   const { middle, least_px, width_px } = frameOf(item, sheet);
   const fits = least_px >= LABEL_LEAST_PX && width_px >= item.part.id.length * LETTER_PX;
-  if (!fits && !always) return;
-  const tags = tagsOf(item);
-  const roomy = tags !== '' && (least_px >= TAG_LEAST_PX || always);
+  if (!fits && !always) return null;
+  const words = tagsOf(item);
+  const roomy = words !== '' && (least_px >= TAG_LEAST_PX || always);
   const top = roomy ? middle.top - 9 : middle.top;
+  return {
+    name: { left: middle.left, top },
+    tags: roomy ? { at: { left: middle.left, top: top + 18 }, words } : null,
+  };
+};
+
+const NAME_HALF_HEIGHT_PX: Px = 8;
+
+/** What a part's name and tags cover, for what must keep clear of them. */
+export const labelBoxes = (sheet: Sheet, item: PartItem): readonly ScreenBox[] => {
+  const place = labelPlace(sheet, item, false);
+  if (!place) return [];
+  const half = (text: string): Px => (text.length * LETTER_PX) / 2 + 4;
+  const name = boxAround(place.name, half(item.part.id), NAME_HALF_HEIGHT_PX);
+  if (!place.tags) return [name];
+  return [name, boxAround(place.tags.at, half(place.tags.words), NAME_HALF_HEIGHT_PX)];
+};
+
+/** The part's name, and its tags where there is room. `always`: also on a small part (hovered). */
+export const drawLabel = (ctx: Ctx, sheet: Sheet, item: PartItem, always = false): void => {
+  const place = labelPlace(sheet, item, always);
+  if (!place) return;
   const { ink, note, sheet: halo } = sheet.ground;
   const below = item.section.length === 0 && !always;
-  write(ctx, item.part.id, { left: middle.left, top }, below ? note : ink, {
-    weight: below ? 400 : 600,
-    halo,
-  });
-  if (roomy) tag(ctx, tags, { left: middle.left, top: top + 18 }, sheet, ink);
+  write(ctx, item.part.id, place.name, below ? note : ink, { weight: below ? 400 : 600, halo });
+  if (place.tags) tag(ctx, place.tags.words, place.tags.at, sheet, ink);
 };
 
 const drawBody = (ctx: Ctx, sheet: Sheet, theme: Theme, item: PartItem): void => {

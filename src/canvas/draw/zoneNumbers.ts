@@ -1,9 +1,9 @@
 /**
  * The lasers of each zone, by number: in the middle of a strip's end, in the outer corner of a quadrant, in the middle of
  * any other outline, in a row behind the platform where a zone is all of it; inside the canvas while the zone is in
- * sight. Platform mm, screen px.
+ * sight; and beside a part's name where it would cover it. Platform mm, screen px.
  */
-import { area, boxOf } from '../../geometry/region';
+import { area, boxOf, containsPoint } from '../../geometry/region';
 import type { Box, Region } from '../../geometry/types';
 import type { Platform } from '../../layout/types';
 import type { Mm, PlatePoint, Px, ScreenPoint } from '../../units/types';
@@ -11,11 +11,11 @@ import type { Division, Zone } from '../../zoning/types';
 import { toPlate, toScreen } from '../camera';
 import { laserStyle, type Theme } from '../palette';
 import { keepInside } from '../plan/places';
+import { boxAround, boxesMeet, clearPlace, type ScreenBox } from './clearPlace';
 import { lasersOf } from './ground';
 import { balloon, type Ctx, type Sheet } from './pen';
 
 const INSET_PX: Px = 17;
-const ROW_PX: Px = 24;
 const COLUMN_PX: Px = 32;
 
 /** Centre of area of a region's first ring (the outer one). */
@@ -78,28 +78,48 @@ const onScreen = (zone: Zone, platform: Platform, sheet: Sheet): ScreenPoint => 
 const words = (division: Division, lasers: readonly number[]): string =>
   lasers.map((i) => `${division.laserIds[i]}${(division.on >>> i) & 1 ? '' : ' off'}`).join(' ');
 
-/** Numbers of all zones; those that would stand on one another stand in rows. */
+/** Half the balloon's width: letters of 12 px as they are at most. */
+const halfWidth = (text: string): Px => Math.max(10, text.length * 3.8 + 5);
+const HALF_HEIGHT_PX: Px = 11;
+
+/** Around the whole platform: the next free place of the row. Elsewhere: the nearest place in the zone that is clear. */
+const clearOf = (taken: readonly ScreenBox[], zone: Zone, platform: Platform, sheet: Sheet, text: string) => {
+  const half = { width: halfWidth(text), height: HALF_HEIGHT_PX };
+  let at = onScreen(zone, platform, sheet);
+  if (spansPlatform(zone.region, platform)) {
+    while (taken.some((other) => boxesMeet(boxAround(at, half.width, half.height), other)))
+      at = { left: at.left + COLUMN_PX, top: at.top };
+    return at;
+  }
+  const inZone = (place: ScreenPoint): boolean => {
+    const { x, y } = toPlate(place, sheet.camera, sheet.size);
+    return containsPoint(zone.region, x, y);
+  };
+  return clearPlace(at, half, taken, inZone);
+};
+
+/**
+ * Numbers of all zones, each clear of the others and of what must stay legible.
+ * @param legible names of parts and numbers of problems
+ */
 export const drawZoneNumbers = (
   ctx: Ctx,
   sheet: Sheet,
   theme: Theme,
   division: Division,
   platform: Platform,
+  legible: readonly ScreenBox[],
 ): void => {
-  const taken: ScreenPoint[] = [];
+  const taken = [...legible];
   for (const zone of division.zones) {
     const lasers = lasersOf(zone.lasers);
     if (zone.region.length === 0 || lasers.length === 0) continue;
-    let at = onScreen(zone, platform, sheet);
-    while (taken.some((other) => Math.hypot(other.left - at.left, other.top - at.top) < ROW_PX - 1)) {
-      at = spansPlatform(zone.region, platform)
-        ? { left: at.left + COLUMN_PX, top: at.top }
-        : { left: at.left, top: at.top + ROW_PX };
-    }
-    taken.push(at);
+    const text = words(division, lasers);
+    const at = clearOf(taken, zone, platform, sheet, text);
+    taken.push(boxAround(at, halfWidth(text), HALF_HEIGHT_PX));
     const style = laserStyle(lasers[0], theme);
     const on = lasers.some((i) => (division.on >>> i) & 1);
     const { paper, line, ink } = sheet.ground;
-    balloon(ctx, words(division, lasers), at, on ? style.tint : paper, on ? style.stroke : line, ink);
+    balloon(ctx, text, at, on ? style.tint : paper, on ? style.stroke : line, ink);
   }
 };
