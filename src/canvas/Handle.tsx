@@ -60,7 +60,8 @@ export interface HandleProps {
   readonly children: ReactNode;
 }
 
-export function Handle(props: HandleProps) {
+/** Keys of a handle: arrows move it within one gesture while a key is held, other keys go to `onKey`. */
+function useHandleKeys(props: HandleProps) {
   const bench = useWorkbench();
   const holding = useRef(false);
   const letGo = () => {
@@ -81,6 +82,11 @@ export function Handle(props: HandleProps) {
     holding.current = true;
     props.onArrow(arrow, heldOf(event));
   };
+  return { onKeyDown: press, onKeyUp: letGo, onBlur: letGo };
+}
+
+export function Handle(props: HandleProps) {
+  const keys = useHandleKeys(props);
   return (
     <div
       // A range input runs along one axis; this handle is dragged on the plate.
@@ -99,10 +105,8 @@ export function Handle(props: HandleProps) {
       onPointerDown={props.onPress}
       // A press leaves the keys to the plan; the handle takes them when it is reached by Tab.
       onMouseDown={(event) => event.preventDefault()}
-      onKeyDown={press}
-      onKeyUp={letGo}
       onFocus={props.onFocus}
-      onBlur={letGo}
+      {...keys}
     >
       {props.children}
     </div>

@@ -1,5 +1,5 @@
 /**
- * Words beside the pointer, figures of a clicked seam, and one line that says what the present tool does. Screen px.
+ * Words beside the pointer, about the part it rests on, figures of a clicked seam, and one line that says what the present tool does. Screen px.
  */
 import { useStore } from 'zustand';
 import type { Analysis, LayerFigures } from '../build/types';
@@ -10,6 +10,7 @@ import { useBench } from './bench';
 import { RULER_BOTTOM_PX, RULER_LEFT_PX, toScreen, type Size } from './camera';
 import type { PlanHost } from './gestures/gesture';
 import type { PlanUi, Tip } from './gestures/planUi';
+import { usePartTip } from './partTip';
 import { seamAt } from './plan/hit';
 
 const ASIDE_PX: Px = 14;
@@ -81,7 +82,8 @@ export interface PlanTipProps {
 export function PlanTip({ host, size, analysis, layer }: PlanTipProps) {
   const shown = useStore(host.ui, (ui) => ui.tip);
   const seam = useStore(host.ui, (ui) => ui.seam);
-  const tip = shown ?? seamTip(seam, analysis, layer, host);
+  const ofPart = usePartTip(host, analysis, layer);
+  const tip = shown ?? seamTip(seam, analysis, layer, host) ?? ofPart;
   const flipX = tip !== null && tip.at.left > size.width - ROOM.width;
   const flipY = tip !== null && tip.at.top > size.height - ROOM.height;
   return (

@@ -47,6 +47,36 @@ function PivotCross({ selection, size }: { readonly selection: readonly PartId[]
   );
 }
 
+function TurnIcon() {
+  return (
+    <svg viewBox="-12 -12 24 24" aria-hidden="true">
+      <circle r="7" />
+      <path d="M-3.5 1.5A3.7 3.7 0 1 0 0 -3.7" />
+      <path d="M0 -6.2L-3 -3.6L0 -1.2Z" className="handle-head" />
+    </svg>
+  );
+}
+
+/** From the part, or the parts' box, to the handle; with the pivot of several parts. */
+function Leader({ place, selection, size }: LeaderProps) {
+  const { root, handle } = place;
+  return (
+    <svg className="plan-leader" aria-hidden="true">
+      <line x1={root.left} y1={root.top} x2={handle.left} y2={handle.top} />
+      {selection.length > 1 && <PivotCross selection={selection} size={size} />}
+    </svg>
+  );
+}
+interface LeaderProps {
+  readonly place: TurnPlace;
+  readonly selection: readonly PartId[];
+  readonly size: Size;
+}
+
+/** Degrees that an arrow key turns by: up and left turn counter-clockwise, as the angle grows. */
+const turnStep = (arrow: { readonly x: number; readonly y: number }, held: Modifiers): number =>
+  (arrow.y - arrow.x) * (held.shift ? 15 : held.ctrl ? 0.1 : 1);
+
 export default function TurnHandle({ host, size, onPress }: HandlesProps) {
   const bench = useWorkbench();
   const camera = useCamera();
@@ -55,38 +85,28 @@ export default function TurnHandle({ host, size, onPress }: HandlesProps) {
   const place = placeOf(analysis, selection, camera, size);
   const lead = analysis.layout.parts.find((part) => part.id === selection.at(-1));
   if (!place || !lead) return null;
-  const { root, handle } = place;
-  const name = selection.length > 1 ? `Turn ${selection.length} parts` : `Turn ${lead.id}`;
-  const turn = (arrow: { x: number; y: number }, held: Modifiers) => {
-    // Up and left turn counter-clockwise, as the angle grows.
-    const by = (arrow.y - arrow.x) * (held.shift ? 15 : held.ctrl ? 0.1 : 1);
-    bench.change(name, (layout) => turnTogether(layout, selection, by));
-  };
+  const several = selection.length > 1;
+  const name = several ? `Turn ${selection.length} parts` : `Turn ${lead.id}`;
   return (
     <>
-      <svg className="plan-leader" aria-hidden="true">
-        <line x1={root.left} y1={root.top} x2={handle.left} y2={handle.top} />
-        {selection.length > 1 && <PivotCross selection={selection} size={size} />}
-      </svg>
+      <Leader place={place} selection={selection} size={size} />
       <Handle
-        at={handle}
+        at={place.handle}
         label={name}
         value={lead.turn_deg}
         least={0}
         most={360}
-        valueText={selection.length > 1 ? `${lead.id} at ${lead.turn_deg}°` : `${lead.turn_deg}°`}
+        valueText={several ? `${lead.id} at ${lead.turn_deg}°` : `${lead.turn_deg}°`}
         className="handle-turn"
         testId="turn-handle"
         cursor="grab"
         history={name}
         onPress={(event) => onPress(event, (start) => turnGesture(host, start, lead.id, selection))}
-        onArrow={turn}
+        onArrow={(arrow, held) =>
+          bench.change(name, (layout) => turnTogether(layout, selection, turnStep(arrow, held)))
+        }
       >
-        <svg viewBox="-12 -12 24 24" aria-hidden="true">
-          <circle r="7" />
-          <path d="M-3.5 1.5A3.7 3.7 0 1 0 0 -3.7" />
-          <path d="M0 -6.2L-3 -3.6L0 -1.2Z" className="handle-head" />
-        </svg>
+        <TurnIcon />
       </Handle>
     </>
   );

@@ -62,26 +62,10 @@ function PlatformBlock({ machine }: { readonly machine: Machine }) {
   );
 }
 
-function DirectionsBlock({ machine }: { readonly machine: Machine }) {
+function RecoatingFields({ recoater }: Pick<Machine, 'recoater'>) {
   const edit = useEdit();
-  const { recoater, gasFlow } = machine;
   return (
-    <Block title="GAS FLOW AND BLADE">
-      <AngleField
-        label="gas flows towards"
-        value={gasFlow.towards_deg}
-        step={15}
-        testId="gas-flow"
-        hint="Counter-clockwise from +x; 270° is towards the front."
-        recipe={setGasFlow}
-      />
-      <AngleField
-        label="blade moves towards"
-        value={recoater.towards_deg}
-        step={15}
-        testId="blade"
-        recipe={setRecoater}
-      />
+    <>
       <SegmentedField
         label="recoats"
         value={recoater.mode}
@@ -105,6 +89,30 @@ function DirectionsBlock({ machine }: { readonly machine: Machine }) {
         value={recoater.bothWays_s}
         recipe={(layout, bothWays_s) => setMachine(layout, { recoater: { bothWays_s } })}
       />
+    </>
+  );
+}
+
+function DirectionsBlock({ machine }: { readonly machine: Machine }) {
+  const { recoater, gasFlow } = machine;
+  return (
+    <Block title="GAS FLOW AND BLADE">
+      <AngleField
+        label="gas flows towards"
+        value={gasFlow.towards_deg}
+        step={15}
+        testId="gas-flow"
+        hint="Counter-clockwise from +x; 270° is towards the front."
+        recipe={setGasFlow}
+      />
+      <AngleField
+        label="blade moves towards"
+        value={recoater.towards_deg}
+        step={15}
+        testId="blade"
+        recipe={setRecoater}
+      />
+      <RecoatingFields recoater={recoater} />
     </Block>
   );
 }

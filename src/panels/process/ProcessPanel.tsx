@@ -77,43 +77,56 @@ function Entries<Key extends string>({ entries, values, recipe }: EntriesProps<K
   });
 }
 
-export function ProcessPanel() {
-  const edit = useEdit();
+function NoteBlock() {
   const note = useBench((state) => state.layout.note);
+  return (
+    <Block title="NOTE">
+      <NoteField
+        label="note of the layout"
+        value={note}
+        testId="layout-note"
+        recipe={(layout, text) => setTexts(layout, { note: text })}
+      />
+    </Block>
+  );
+}
+
+type Recipe = Parameters<typeof LengthField>[0]['recipe'];
+const set =
+  (fields: Partial<Process>): Recipe =>
+  (layout) =>
+    setProcess(layout, fields);
+
+function ExposureBlock({ process }: { readonly process: Process }) {
+  const edit = useEdit();
+  return (
+    <Block title="EXPOSURE">
+      <TextField
+        label="process"
+        value={process.name}
+        recipe={(layout, name) => setProcess(layout, { name })}
+      />
+      <Entries entries={TIME} values={process} recipe={set} />
+      <SegmentedField
+        label="vectors by"
+        value={process.vectorCount}
+        options={[
+          { value: 'areaAndOutline', label: 'Vectors by area and outline', content: 'A and P' },
+          { value: 'area', label: 'Vectors by area', content: 'A' },
+        ]}
+        onChoose={(vectorCount) => edit.press('vectors by', (layout) => setProcess(layout, { vectorCount }))}
+      />
+    </Block>
+  );
+}
+
+export function ProcessPanel() {
   const process = useBench((state) => state.layout.process);
   const limits = useBench((state) => state.layout.limits);
-  const set = (fields: Partial<Process>): Parameters<typeof LengthField>[0]['recipe'] => {
-    return (layout) => setProcess(layout, fields);
-  };
   return (
     <div className="fields-panel">
-      <Block title="NOTE">
-        <NoteField
-          label="note of the layout"
-          value={note}
-          testId="layout-note"
-          recipe={(layout, text) => setTexts(layout, { note: text })}
-        />
-      </Block>
-      <Block title="EXPOSURE">
-        <TextField
-          label="process"
-          value={process.name}
-          recipe={(layout, name) => setProcess(layout, { name })}
-        />
-        <Entries entries={TIME} values={process} recipe={set} />
-        <SegmentedField
-          label="vectors by"
-          value={process.vectorCount}
-          options={[
-            { value: 'areaAndOutline', label: 'Vectors by area and outline', content: 'A and P' },
-            { value: 'area', label: 'Vectors by area', content: 'A' },
-          ]}
-          onChoose={(vectorCount) =>
-            edit.press('vectors by', (layout) => setProcess(layout, { vectorCount }))
-          }
-        />
-      </Block>
+      <NoteBlock />
+      <ExposureBlock process={process} />
       <Block title="POWDER">
         <Entries entries={POWDER} values={process} recipe={set} />
       </Block>

@@ -3,7 +3,8 @@
  * where the whole height is not known yet, or only of an earlier plate, the head says so.
  */
 import type { Analysis, BuildFigures } from '../../build/types';
-import { formatHours, formatPercent } from '../../units/format';
+import { useBench } from '../../canvas/bench';
+import { formatCount, formatHours, formatPercent } from '../../units/format';
 import { Figure } from './Figure';
 import type { BuildFigureName } from './figureNames';
 import type { LeftOut } from './leftOut';
@@ -25,15 +26,17 @@ const ENTRIES: readonly Entry[] = [
 /** Figures that say beside their number what they leave out; the head says it for the rest. */
 const SAYING: readonly BuildFigureName[] = ['build-hours', 'build-imbalance'];
 
-function headWords({ build, whole }: Analysis, left: LeftOut | null): string {
-  if (whole === 'none') return `${build.layers} layers, being computed`;
-  if (whole === 'earlier') return 'of the plate before, being computed';
+function headWords({ build, whole }: Analysis, left: LeftOut | null, progress: number | null): string {
+  const far = progress === null ? '' : ` ${formatCount(100 * progress)} %`;
+  if (whole === 'none') return `${build.layers} layers, being computed${far}`;
+  if (whole === 'earlier') return `of the plate before; computing${far}`;
   return left === null
     ? `${build.layers} layers, all figures estimates`
     : `estimates ${leftOutVolume(left)}, ${leftOutHeights(left)}`;
 }
 
 export function BuildList({ analysis }: { readonly analysis: Analysis }) {
+  const progress = useBench((state) => state.height.progress);
   const left = leftOutOfBuild(analysis);
   const missing = left === null ? undefined : leftOutVolume(left);
   return (
@@ -41,7 +44,7 @@ export function BuildList({ analysis }: { readonly analysis: Analysis }) {
       <h3 className="figures-head">
         BUILD{' '}
         <span data-warn={left !== null || undefined} data-testid="build-head">
-          {headWords(analysis, left)}
+          {headWords(analysis, left, progress)}
         </span>
       </h3>
       <div className="small-figures">

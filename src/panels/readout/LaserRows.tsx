@@ -139,6 +139,16 @@ const idle = ({ id, on }: Pick<LaserFigures, 'id' | 'on'>): LaserFigures => ({
 
 const HEADS = ['', 'time, s', 'load s', 'area mm²', 'idle s', 'pcs'] as const;
 
+function Head() {
+  return (
+    <div className="laser-row laser-head" aria-hidden="true">
+      {HEADS.map((words) => (
+        <span key={words}>{words}</span>
+      ))}
+    </div>
+  );
+}
+
 /** Rows of all lasers of the machine, the ones that are off included. */
 export function LaserRows() {
   const { analysis, figures } = useLayer();
@@ -149,11 +159,7 @@ export function LaserRows() {
   const best = figures === undefined ? null : share(axis, figures.bestPossible_s);
   return (
     <section className="laser-rows" aria-label="Lasers on one time axis">
-      <div className="laser-row laser-head" aria-hidden="true">
-        {HEADS.map((words) => (
-          <span key={words}>{words}</span>
-        ))}
-      </div>
+      <Head />
       <div className="laser-body">
         {lasers.map((own, laser) => (
           <LaserRow
