@@ -55,7 +55,9 @@ test('fifty steps are undone one by one and done again', async ({ page }) => {
   await expect(page.getByTestId('checksum')).toHaveText(after);
 });
 
-test('a reload in the middle of a drag brings back the plate from before it', async ({ page }) => {
+test('a reload in the middle of a drag brings back the plate from before it, with its history', async ({
+  page,
+}) => {
   await choosePart(page, 'P15');
   await typeInto(page, 'part-y', '-60');
   await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
@@ -68,6 +70,11 @@ test('a reload in the middle of a drag brings back the plate from before it', as
   await choosePart(page, 'P15');
   await expect(page.getByTestId('part-x')).toHaveValue('130');
   await expect(page.getByTestId('part-y')).toHaveValue('-60');
+  await expect(page.getByTestId('checksum')).toHaveText(checksum);
+  await page.getByTestId('command-undo').click();
+  await expect(page.getByTestId('part-y')).toHaveValue('-62');
+  await expect(page.getByTestId('command-undo')).toBeDisabled();
+  await page.getByTestId('command-redo').click();
   await expect(page.getByTestId('checksum')).toHaveText(checksum);
 });
 

@@ -48,10 +48,10 @@ interface Begun {
 
 async function begin(options: VisitOptions): Promise<Begun> {
   const { first, analyse, heights, storage, loadLarge = browserLarge } = options;
-  const { known, view, fault } = await savedWork(storage, loadLarge);
+  const { known, timeline, view, fault } = await savedWork(storage, loadLarge);
   const fresh = () => createWorkbench({ layout: first(), analyse, heights, view });
   if (!known || !storage) return { bench: fresh(), known: null, fault };
-  const bench = createWorkbench({ layout: known.layout, analyse, heights, view });
+  const bench = createWorkbench({ layout: known.layout, timeline, analyse, heights, view });
   if (works(bench)) return { bench, known, fault };
   const broken = setAside(storage, 'the figures of this plate could not be computed.');
   return { bench: fresh(), known: null, fault: broken };

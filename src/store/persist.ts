@@ -1,11 +1,12 @@
 /**
- * The work survives a reload: the layout and the lasting parts of the view are written a moment after every change and
- * at once when the page is hidden. What an open gesture has done so far is not saved before it ends: a reload in
+ * The work survives a reload: the layout with what can be undone, and the lasting parts of the view, are written a moment
+ * after every change and at once when the page is hidden. What an open gesture has done so far is not saved before it ends: a reload in
  * mid-drag brings back the plate from before it. The storages and the page are passed in; nothing here touches a global.
  */
 import type { Fault } from '../layout/result';
 import { LayoutKeeper, type Known } from './keeper';
-import { put, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
+import { drop, put, TIMELINE_KEY, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
+import { timelineText } from './timelineText';
 import type { View, Workbench } from './types';
 
 /** Wait after a change before writing. */
@@ -66,17 +67,16 @@ function delayed(write: () => void): { soon(): void; now(): void } {
   };
 }
 
-/** The layout as history knows it: without what an open gesture has done. Calls back when it is another one. */
-function watchSettled(bench: Workbench, changed: () => void) {
-  let layout = bench.store.getState().layout;
+/** Calls back when the layout, without what an open gesture has done, is another one. */
+function watchSettled(bench: Workbench, changed: () => void): () => void {
+  let { layout } = bench.timeline().present;
   const look = () => {
-    const present = bench.store.getState().layout;
-    if (bench.gestureOpen() || present === layout) return;
+    const present = bench.timeline().present.layout;
+    if (present !== layout) changed();
     layout = present;
-    changed();
   };
   const stops = [bench.store.subscribe(look), bench.onHistory(look)];
-  return { layout: () => layout, stop: () => stops.forEach((stop) => stop()) };
+  return () => stops.forEach((stop) => stop());
 }
 
 /** Calls back when something of the view that is saved has changed: not for hovering, selecting, zooming. */
@@ -112,10 +112,18 @@ export function keepSaved(bench: Workbench, options: SavingOptions): Saving {
   const keeper = new LayoutKeeper({ storage, loadLarge, known, told });
   const writing = delayed(() => {
     put(storage, VIEW_KEY, JSON.stringify(lasting(bench.store.getState().view)));
-    keeper.keep(settled.layout());
+    // What can be undone never takes the room of the plate, and never outlives the plate it belongs to.
+    drop(storage, TIMELINE_KEY);
+    const timeline = bench.timeline();
+    keeper.keep(timeline.present.layout);
+    const text = timelineText(timeline);
+    if (text !== null) put(storage, TIMELINE_KEY, text);
   });
-  const settled = watchSettled(bench, writing.soon);
-  const stops = [settled.stop, watchLasting(bench, writing.soon), watchLeaving(pages, writing.now)];
+  const stops = [
+    watchSettled(bench, writing.soon),
+    watchLasting(bench, writing.soon),
+    watchLeaving(pages, writing.now),
+  ];
   return {
     flush: writing.now,
     stop: () => {

@@ -16,12 +16,14 @@ import {
   put,
   readApart,
   stampTime,
+  TIMELINE_KEY,
   VIEW_KEY,
   type LargeStorage,
   type LoadLarge,
   type WorkStorage,
 } from './savedForm';
-import type { View } from './types';
+import { readTimeline } from './timelineText';
+import type { Timeline, View } from './types';
 
 /** Shapes in the large storage that nothing names are given up after this long: another page may be about to name them. */
 const LEFT_BEHIND_MS = 7 * 24 * 3600 * 1000;
@@ -72,6 +74,8 @@ export function setAside(storage: WorkStorage, detail: string): Fault {
 export interface SavedWork {
   /** null: nothing was saved, or what was saved cannot be read. */
   readonly known: Known | null;
+  /** What can be undone and redone from it; its present is the very layout that is known. */
+  readonly timeline: Timeline | null;
   readonly view: Partial<View>;
   /** What to tell the user; null where all is well. */
   readonly fault: Fault | null;
@@ -125,6 +129,13 @@ async function savedLayout(storage: WorkStorage, load: LoadLarge): Promise<Resul
   return read.ok ? ok({ layout: read.value, stamp: null }) : read;
 }
 
+/** The saved layout with its timeline, where that belongs to it: both share what they have in common. */
+function withTimeline(storage: WorkStorage, known: Known): Pick<SavedWork, 'known' | 'timeline'> {
+  const text = held(storage, TIMELINE_KEY);
+  const timeline = text === null ? null : readTimeline(text, known.layout);
+  return timeline ? { known: { ...known, layout: timeline.present.layout }, timeline } : { known, timeline };
+}
+
 /**
  * What the storages hold from the last visit. What reads a layout is loaded only where there is one; where that fails
  * the promise is rejected and the storages stay as they are.
@@ -132,15 +143,15 @@ async function savedLayout(storage: WorkStorage, load: LoadLarge): Promise<Resul
 export async function savedWork(storage: WorkStorage | null, load: LoadLarge): Promise<SavedWork> {
   const view = savedView(storage);
   const found = storage && (await savedLayout(storage, load));
-  if (!storage || !found) return { known: null, view, fault: null };
+  if (!storage || !found) return { known: null, timeline: null, view, fault: null };
   if (found.ok) {
     if (found.value.stamp !== null)
       void load()
         .then((large) => tidy(storage, large))
         .catch(() => undefined);
-    return { known: found.value, view, fault: null };
+    return { ...withTimeline(storage, found.value), view, fault: null };
   }
   const { messageText } = await import('./reading');
   const detail = messageText(found.fault.code, found.fault.params);
-  return { known: null, view, fault: setAside(storage, detail) };
+  return { known: null, timeline: null, view, fault: setAside(storage, detail) };
 }

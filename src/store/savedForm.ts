@@ -23,6 +23,8 @@ export const LAYOUT_KEY = 'evenplate.layout';
 /** A layout whose shapes lie in the large storage; where there is one it is newer than what LAYOUT_KEY holds. */
 export const LARGE_KEY = 'evenplate.layout.large';
 export const VIEW_KEY = 'evenplate.view';
+/** What can be undone and redone from the saved layout. */
+export const TIMELINE_KEY = 'evenplate.timeline';
 /** Saved text that could not be read is moved here; older ones are numbered 2, 3 … */
 export const ASIDE_KEY = 'evenplate.layout.unread';
 export const MOST_ASIDE = 5;
@@ -35,17 +37,16 @@ const MOST_CHARACTERS = 1_000_000;
 /** What a point takes as text: "[-123.456,-123.456],". */
 const CHARACTERS_PER_POINT = 20;
 
-function pointsOf({ slabs }: Shape): number {
+/** About how many characters a shape takes as text; counted by its points, not written out. */
+export function charactersOf({ slabs }: Shape): number {
   let points = 0;
   for (const { rings } of slabs) for (const ring of rings) points += 'circle_mm' in ring ? 2 : ring.length;
-  return points;
+  return points * CHARACTERS_PER_POINT;
 }
 
-/** True where the shapes are too many points for the page's own storage; counted, not written out. */
-export function isLarge({ shapes }: Layout): boolean {
-  const points = Object.values(shapes).reduce((sum, shape) => sum + pointsOf(shape), 0);
-  return points * CHARACTERS_PER_POINT > MOST_CHARACTERS;
-}
+/** True where the shapes are too much for the page's own storage. */
+export const isLarge = ({ shapes }: Layout): boolean =>
+  Object.values(shapes).reduce((sum, shape) => sum + charactersOf(shape), 0) > MOST_CHARACTERS;
 
 /** What LARGE_KEY holds. */
 export interface Apart {

@@ -67,6 +67,20 @@ export interface WorkbenchState {
   /** Name of the change that led to this layout; null for the one that was opened first. */
   readonly lastChange: string | null;
 }
+/** A state of the document. */
+export interface Moment {
+  readonly layout: Layout;
+  /** Name of the change that led to it; null for the one that was opened first. */
+  readonly lastChange: string | null;
+}
+/** The document through time, without what an open gesture has done so far. */
+export interface Timeline {
+  /** The first one first. */
+  readonly past: readonly Moment[];
+  readonly present: Moment;
+  /** What can be done again, the next one last. */
+  readonly future: readonly Moment[];
+}
 export interface HistoryLabels {
   readonly undo: string | null;
   readonly redo: string | null;
@@ -90,6 +104,7 @@ export interface Workbench {
   redo(): void;
   /** Labels for the buttons; null where there is nothing to undo or redo. */
   history(): HistoryLabels;
+  timeline(): Timeline;
   /** Calls back when the labels may have changed; returns the way to stop. */
   onHistory(listener: () => void): () => void;
   setView(patch: Partial<View>): void;

@@ -12,7 +12,7 @@ import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
 import { sameValue } from '../layout/same';
 import { settled } from './settle';
-import type { View, Workbench, WorkbenchState } from './types';
+import type { Moment, Timeline, View, Workbench, WorkbenchState } from './types';
 
 /** Entries kept: each holds references to what did not change, so 500 cost little. */
 const HISTORY_LIMIT = 500;
@@ -26,11 +26,12 @@ export interface WorkbenchOptions {
   /** Computes the whole height of high plates; without it everything is computed at once. */
   readonly heights?: Heights;
   readonly view?: Partial<View>;
+  /** What can be undone and redone from `layout`, which is its present. */
+  readonly timeline?: Timeline | null;
   /** Entries of history kept. */
   readonly historyLimit?: number;
 }
-type Tracked = Pick<WorkbenchState, 'layout' | 'lastChange'>;
-type Step = Partial<Tracked>;
+type Step = Partial<Moment>;
 
 const FIRST_VIEW: View = {
   height_mm: 0,
@@ -49,16 +50,19 @@ const FIRST_VIEW: View = {
   drawHeight_mm: 20,
 };
 
-const tracked = ({ layout, lastChange }: WorkbenchState): Tracked => ({ layout, lastChange });
+const tracked = ({ layout, lastChange }: WorkbenchState): Moment => ({ layout, lastChange });
 
-function buildStore({ layout, view, historyLimit = HISTORY_LIMIT }: WorkbenchOptions) {
+function buildStore({ layout, view, timeline, historyLimit = HISTORY_LIMIT }: WorkbenchOptions) {
   const height = { known: null, progress: null };
-  const first: WorkbenchState = { layout, height, view: { ...FIRST_VIEW, ...view }, lastChange: null };
+  const lastChange = timeline?.present.lastChange ?? null;
+  const first: WorkbenchState = { layout, height, view: { ...FIRST_VIEW, ...view }, lastChange };
   const store = createStore<WorkbenchState>()(
     settled(
       temporal(() => first, {
         partialize: tracked,
         limit: historyLimit,
+        pastStates: [...(timeline?.past ?? [])],
+        futureStates: [...(timeline?.future ?? [])],
         equality: (past, present) => sameValue(past.layout, present.layout),
       }),
     ),
@@ -71,7 +75,7 @@ type Store = ReturnType<typeof buildStore>;
 /** Gestures: nothing is recorded until the end, then one entry that leads back to the beginning. */
 function gestures(store: Store, limit: number) {
   const { pause, resume } = store.temporal.getState();
-  let open: { readonly label: string; readonly start: Tracked } | null = null;
+  let open: { readonly label: string; readonly start: Moment } | null = null;
   const record = (start: Step) => {
     const past = store.temporal.getState().pastStates;
     store.temporal.setState({ pastStates: [...past, start].slice(-limit), futureStates: [] });
@@ -88,6 +92,7 @@ function gestures(store: Store, limit: number) {
   return {
     label: () => open?.label ?? null,
     open: () => open !== null,
+    start: () => open?.start ?? null,
     begin: (label: string) => {
       end();
       pause();
@@ -198,6 +203,11 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
     history: () => ({
       undo: history().pastStates.length > 0 ? store.getState().lastChange : null,
       redo: history().futureStates.at(-1)?.lastChange ?? null,
+    }),
+    timeline: () => ({
+      past: history().pastStates as readonly Moment[],
+      present: gesture.start() ?? tracked(store.getState()),
+      future: history().futureStates as readonly Moment[],
     }),
     onHistory: (listener) => store.temporal.subscribe(listener),
     setView: (patch) => store.setState(({ view }) => ({ view: { ...view, ...patch } })),
