@@ -41,17 +41,27 @@ export function crackWidth(mesh: PreparedMesh, size_mm: Mm): Mm | null {
   const cellOf = (i: number, axis: number): number => Math.floor(points[3 * i + axis] / widest);
   for (const i of joined.keys())
     (members[cells.add(cellOf(i, 0), cellOf(i, 1), cellOf(i, 2))] ??= []).push(i);
-  const apart = (i: number, k: number): Mm =>
-    Math.hypot(...[0, 1, 2].map((axis) => points[3 * i + axis] - points[3 * k + axis]));
   let found = 0;
   for (const [i, neighbours] of joined) {
+    const x = points[3 * i];
+    const y = points[3 * i + 1];
+    const z = points[3 * i + 2];
     let nearest = Infinity;
     for (let n = 0; n < 27; n++) {
-      const shift = [(n % 3) - 1, (Math.floor(n / 3) % 3) - 1, Math.floor(n / 9) - 1];
-      const cell = cells.find(cellOf(i, 0) + shift[0], cellOf(i, 1) + shift[1], cellOf(i, 2) + shift[2]);
-      for (const k of members[cell] ?? [])
-        if (k !== i && !neighbours.has(k)) nearest = Math.min(nearest, apart(i, k));
+      const cx = cellOf(i, 0) + (n % 3) - 1;
+      const cell = cells.find(
+        cx,
+        cellOf(i, 1) + (Math.floor(n / 3) % 3) - 1,
+        cellOf(i, 2) + Math.floor(n / 9) - 1,
+      );
+      if (cell < 0) continue;
+      for (const k of members[cell]) {
+        if (k === i || neighbours.has(k)) continue;
+        const far = (points[3 * k] - x) ** 2 + (points[3 * k + 1] - y) ** 2 + (points[3 * k + 2] - z) ** 2;
+        if (far < nearest) nearest = far;
+      }
     }
+    nearest = Math.sqrt(nearest);
     if (nearest <= widest) found = Math.max(found, nearest);
   }
   return found > 0 ? found : null;

@@ -21,16 +21,22 @@ function turn(deg: Degrees): readonly [number, number] {
 }
 
 /** The rows of Rz·Ry·Rx, times the scale. */
-function rows({ turnX_deg = 0, turnY_deg = 0, turnZ_deg = 0, scale = 1 }: MeshPlacement): Row[] {
+function rows({
+  turnX_deg = 0,
+  turnY_deg = 0,
+  turnZ_deg = 0,
+  scale = 1,
+}: MeshPlacement): readonly [Row, Row, Row] {
   const [cx, sx] = turn(turnX_deg);
   const [cy, sy] = turn(turnY_deg);
   const [cz, sz] = turn(turnZ_deg);
-  const turned: Row[] = [
+  const turned: readonly [Row, Row, Row] = [
     [cz * cy, cz * sy * sx - sz * cx, cz * sy * cx + sz * sx],
     [sz * cy, sz * sy * sx + cz * cx, sz * sy * cx - cz * sx],
     [-sy, cy * sx, cy * cx],
   ];
-  return turned.map(([a, b, c]): Row => [a * scale, b * scale, c * scale]);
+  const scaled = ([a, b, c]: Row): Row => [a * scale, b * scale, c * scale];
+  return [scaled(turned[0]), scaled(turned[1]), scaled(turned[2])];
 }
 
 /** Least and greatest coordinate along an axis (0 x, 1 y, 2 z) over the points that triangles use; 0, 0 without any. */
@@ -50,15 +56,26 @@ export function orient(mesh: Mesh, placement: MeshPlacement = {}): Mesh {
   const map = rows(placement);
   if (!((placement.scale ?? 1) > 0) || !map.flat().every(Number.isFinite))
     throw new Error('orient: turns have to be finite, the scale finite and above 0');
+  const [[ax, bx, cx], [ay, by, cy], [az, bz, cz]] = map;
   const points = new Float64Array(mesh.points.length);
-  for (let i = 0; i < points.length; i += 3)
-    for (let axis = 0; axis < 3; axis++) {
-      const [a, b, c] = map[axis];
-      points[i + axis] = a * mesh.points[i] + b * mesh.points[i + 1] + c * mesh.points[i + 2];
-    }
+  for (let i = 0; i < points.length; i += 3) {
+    const x = mesh.points[i];
+    const y = mesh.points[i + 1];
+    const z = mesh.points[i + 2];
+    points[i] = ax * x + bx * y + cx * z;
+    points[i + 1] = ay * x + by * y + cy * z;
+    points[i + 2] = az * x + bz * y + cz * z;
+  }
   const turned: Mesh = { points, triangles: mesh.triangles };
-  const middle = (axis: number): Mm => roundMm((extent(turned, axis)[0] + extent(turned, axis)[1]) / 2);
-  const shift = [middle(0), middle(1), extent(turned, 2)[0]];
-  for (let i = 0; i < points.length; i++) points[i] -= shift[i % 3];
+  const middle = (axis: number): Mm => {
+    const [least, greatest] = extent(turned, axis);
+    return roundMm((least + greatest) / 2);
+  };
+  const [dx, dy, dz] = [middle(0), middle(1), extent(turned, 2)[0]];
+  for (let i = 0; i < points.length; i += 3) {
+    points[i] -= dx;
+    points[i + 1] -= dy;
+    points[i + 2] -= dz;
+  }
   return turned;
 }

@@ -17,9 +17,10 @@ const boxesMeet = (a: Shell, b: Shell): boolean =>
   a.min[2] < b.max[2] &&
   b.min[2] < a.max[2];
 
-/** Pairs of shells (by index) whose boxes overlap, by a sweep along x. */
+/** Pairs of closed shells (by index) whose boxes overlap, by a sweep along x. */
 function candidates(shells: readonly Shell[]): [number, number][] {
-  const order = shells.map((_, i) => i).sort((a, b) => shells[a].min[0] - shells[b].min[0]);
+  const order = shells.flatMap((shell, i) => (shell.closed ? [i] : []));
+  order.sort((a, b) => shells[a].min[0] - shells[b].min[0]);
   const pairs: [number, number][] = [];
   order.forEach((a, p) => {
     for (let q = p + 1; q < order.length && shells[order[q]].min[0] < shells[a].max[0]; q++)
@@ -125,7 +126,7 @@ function trianglesCut(t: Float64Array, u: Float64Array): boolean {
   return edgePierces(t, u) || edgePierces(u, t);
 }
 
-/** Number of pairs of shells that overlap. */
+/** Number of pairs of closed shells that overlap; an open one has no inside. */
 export function overlappingPairs(mesh: PreparedMesh): number {
   const { shells, within } = mesh;
   const sign = (i: number): number => Math.sign(shells[i].volume_mm3);

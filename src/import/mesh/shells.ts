@@ -1,7 +1,8 @@
 /**
  * Shells: the connected surfaces of a mesh, their volumes by signed tetrahedra [mathematics], which lies in which, and
  * which are inside out. A shell that faces inwards with nothing around it is inside out, and so is what lies in it; a
- * shell that faces inwards within another one bounds a hollow. Millimetres, mm³.
+ * shell that faces inwards within another one bounds a hollow. Sheets (loose triangles, say) are judged together: the sum
+ * of their tetrahedra says which way the surface faces that they make up. Millimetres, mm³.
  */
 import type { Mm, Mm3 } from '../../units/types';
 import type { Edges } from './edges';
@@ -13,11 +14,15 @@ export interface Shell {
   /** Least and greatest x, y, z. */
   readonly min: readonly [Mm, Mm, Mm];
   readonly max: readonly [Mm, Mm, Mm];
-  /** Positive where it faces outwards; of an open shell measured from its box's middle. */
+  /** Positive where it faces outwards; of an open shell measured from its box's middle, of a sheet from the mesh's. */
   readonly volume_mm3: Mm3;
   /** Every side has a partner. */
   readonly closed: boolean;
+  /** Open, and more a part of a surface than an almost closed one. */
+  readonly sheet: boolean;
 }
+/** Areas of a closed surface add up to nothing as vectors; where this share of the whole remains, it is a sheet. */
+const SHEET_SHARE = 0.5;
 
 function rootOf(parents: Int32Array, start: number): number {
   let at = start;
@@ -53,26 +58,47 @@ function groups(count: number, edges: Edges): Uint32Array[] {
   return [...lists.values()];
 }
 
-function shellOf(
-  points: Float64Array,
-  triangles: Uint32Array,
-  across: Int32Array,
-  members: Uint32Array,
-): Shell {
+interface Extent {
+  readonly min: [Mm, Mm, Mm];
+  readonly max: [Mm, Mm, Mm];
+}
+function extentOf(points: Float64Array, triangles: Uint32Array, members: Uint32Array): Extent {
   const min: [Mm, Mm, Mm] = [Infinity, Infinity, Infinity];
   const max: [Mm, Mm, Mm] = [-Infinity, -Infinity, -Infinity];
-  let closed = true;
   for (const t of members)
-    for (let side = 3 * t; side < 3 * t + 3; side++) {
-      closed &&= across[side] !== NONE;
+    for (let side = 3 * t; side < 3 * t + 3; side++)
       for (let axis = 0; axis < 3; axis++) {
         const value = points[3 * triangles[side] + axis];
         if (value < min[axis]) min[axis] = value;
         if (value > max[axis]) max[axis] = value;
       }
-    }
-  const middle = [0, 1, 2].map((axis) => (min[axis] + max[axis]) / 2);
-  return { triangles: members, min, max, closed, volume_mm3: volumeFrom(points, triangles, members, middle) };
+  return { min, max };
+}
+const middleOf = ({ min, max }: Extent): number[] => min.map((low, axis) => (low + max[axis]) / 2);
+
+/** |Σ areas as vectors| / Σ areas. */
+function vectorShare(points: Float64Array, triangles: Uint32Array, members: Uint32Array): number {
+  const sum = [0, 0, 0];
+  let whole = 0;
+  for (const t of members) {
+    const [a, b, c] = [3 * triangles[3 * t], 3 * triangles[3 * t + 1], 3 * triangles[3 * t + 2]];
+    const [ux, uy, uz] = [
+      points[b] - points[a],
+      points[b + 1] - points[a + 1],
+      points[b + 2] - points[a + 2],
+    ];
+    const [vx, vy, vz] = [
+      points[c] - points[a],
+      points[c + 1] - points[a + 1],
+      points[c + 2] - points[a + 2],
+    ];
+    const [nx, ny, nz] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+    sum[0] += nx;
+    sum[1] += ny;
+    sum[2] += nz;
+    whole += Math.hypot(nx, ny, nz);
+  }
+  return whole > 0 ? Math.hypot(sum[0], sum[1], sum[2]) / whole : 0;
 }
 
 /** Σ of the tetrahedra between a point and each triangle. */
@@ -102,13 +128,25 @@ function volumeFrom(
 }
 
 /** All shells of triangles that already face the same way within each surface. */
-export const shellsOf = (
+export function shellsOf(
   points: Float64Array,
   triangles: Uint32Array,
   edges: Edges,
   across: Int32Array,
-): Shell[] =>
-  groups(triangles.length / 3, edges).map((members) => shellOf(points, triangles, across, members));
+): Shell[] {
+  const count = triangles.length / 3;
+  const all = Uint32Array.from({ length: count }, (_, t) => t);
+  const centre = middleOf(extentOf(points, triangles, all));
+  const isOpen = (t: number): boolean =>
+    across[3 * t] === NONE || across[3 * t + 1] === NONE || across[3 * t + 2] === NONE;
+  return groups(count, edges).map((members): Shell => {
+    const extent = extentOf(points, triangles, members);
+    const closed = !members.some(isOpen);
+    const sheet = !closed && vectorShare(points, triangles, members) > SHEET_SHARE;
+    const volume_mm3 = volumeFrom(points, triangles, members, sheet ? centre : middleOf(extent));
+    return { triangles: members, ...extent, closed, sheet, volume_mm3 };
+  });
+}
 
 /** Does the box of `inner` lie within that of `outer`? */
 const boxWithin = ({ min, max }: Shell, outer: Shell): boolean =>
@@ -164,26 +202,39 @@ function leftOf(p: Float64Array, a: number, b: number, x: number, y: number): bo
   return left !== swap;
 }
 
-/** For each shell the closed shells that it lies in. */
+/** For each shell the closed shells that it lies in, by a sweep along x over their boxes. */
 export function containers(
   points: Float64Array,
   triangles: Uint32Array,
   shells: readonly Shell[],
 ): number[][] {
-  return shells.map((inner, i) =>
-    shells.flatMap((outer, k) =>
-      k !== i && outer.closed && boxWithin(inner, outer) && inside(points, triangles, inner, outer)
-        ? [k]
-        : [],
-    ),
-  );
+  const within: number[][] = shells.map(() => []);
+  const order = shells.map((_, i) => i).sort((a, b) => shells[a].min[0] - shells[b].min[0]);
+  let open: number[] = [];
+  for (let at = 0; at < order.length;) {
+    // Boxes that begin at the same x may hold one another: they are opened together.
+    const x = shells[order[at]].min[0];
+    open = open.filter((k) => shells[k].max[0] >= x);
+    let end = at;
+    for (; end < order.length && shells[order[end]].min[0] === x; end++)
+      if (shells[order[end]].closed) open.push(order[end]);
+    for (; at < end; at++) {
+      const inner = shells[order[at]];
+      for (const k of open)
+        if (k !== order[at] && boxWithin(inner, shells[k]) && inside(points, triangles, inner, shells[k]))
+          within[order[at]].push(k);
+    }
+  }
+  return within;
 }
 
 /** Which shells have to be turned, given what each lies in. */
 export function insideOut(shells: readonly Shell[], within: readonly (readonly number[])[]): boolean[] {
   const size = (i: number): number => Math.abs(shells[i].volume_mm3);
+  const sheets = shells.reduce((sum, { sheet, volume_mm3 }) => sum + (sheet ? volume_mm3 : 0), 0);
   const alone = shells.map((shell, i) => within[i].length === 0 && shell.volume_mm3 < 0);
-  return shells.map((_, i) => {
+  return shells.map((shell, i) => {
+    if (shell.sheet) return sheets < 0;
     const outermost = within[i].filter((k) => within[k].length === 0).sort((a, b) => size(b) - size(a))[0];
     return alone[outermost ?? i];
   });

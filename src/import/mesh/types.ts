@@ -78,7 +78,7 @@ export interface MeshCheck {
   readonly insideOutShells: number;
   /** Triangles without area. */
   readonly degenerateTriangles: number;
-  /** Pairs of shells that cut each other or of which one lies in the other's solid. */
+  /** Pairs of closed shells that cut each other or of which one lies in the other's solid. */
   readonly overlappingShells: number;
   /** Every edge has exactly two triangles, or as many that run one way as the other. */
   readonly closed: boolean;

@@ -5,7 +5,7 @@ import { orient, sectionMesh, sectionSteps, type Mesh, type MeshSections } from 
 import { DEFAULT_MACHINE, DEFAULT_PROCESS, DEFAULT_ZONING } from '../../../src/layout/defaults';
 import { readLayout } from '../../../src/layout/read';
 import { box, inverted, loft, moved, rectangle, revolved, together, without } from './meshes';
-import { areaAt, areaOf, cut, gauss, slabAt, value } from './slabs';
+import { areaAt, areaOf, cut, gauss, perimeter, slabAt, value } from './slabs';
 
 const cube = box([0, 0, 0], [20, 20, 20]);
 const signs = (sections: MeshSections, z: number): number[] =>
@@ -113,6 +113,27 @@ describe('open meshes', () => {
     );
     const soup: Mesh = { points, triangles: Uint32Array.from(cube.triangles, (_, i) => i) };
     expect(areaAt(cut(soup, 1).slabs, 10)).toBe(400);
+  });
+});
+
+describe('loose triangles, every corner shaken by up to 1e-6 mm', () => {
+  const ring = revolved([[20, 0], [30, 0], [30, 10], [20, 10]], 40, true); // prettier-ignore
+  const shaken = ({ points, triangles }: Mesh): Mesh => ({
+    points: Float64Array.from(
+      [...triangles].flatMap((p) => [0, 1, 2].map((axis) => points[3 * p + axis])),
+    ).map((v, i) => v + 1e-6 * Math.sin(1000 * i)),
+    triangles: Uint32Array.from(triangles, (_, i) => i),
+  });
+  // A ring of 40 corners: 20·sin(2π/40)·(30² − 20²).
+  const area = 20 * Math.sin((2 * Math.PI) / 40) * (900 - 400);
+  test.each([
+    ['facing outwards', ring],
+    ['facing inwards', inverted(ring)],
+  ])('%s close to the sections of the whole', (_, mesh) => {
+    const sections = cut(shaken(mesh), 0.5);
+    expect(sections.openLayers).toBe(0);
+    for (const slab of sections.slabs)
+      expect(Math.abs(areaOf(slab) - area)).toBeLessThan(0.0012 * perimeter(slab));
   });
 });
 

@@ -17,35 +17,50 @@ interface Join {
 }
 /** With more open outlines than this only near ends are compared, and the gap is not known. */
 const MOST_COMPARED = 1000;
+/** Narrower cells would not be told apart. */
+const LEAST_CELL_mm: Mm = 0.001;
 
 const gapOf = (chains: readonly Ring[], end: number, start: number): Mm => {
   const from = chains[end];
   return Math.hypot(from[from.length - 2] - chains[start][0], from[from.length - 1] - chains[start][1]);
 };
 
-/** All pairs of an end and a start within the limit, by cells as wide as the limit. */
+/** All pairs of an end and a start within the limit, by cells at least as wide as the limit. */
 function nearJoins(chains: readonly Ring[], limit: Mm): Join[] {
-  const width = Math.max(limit, 1e-9);
-  const cellOf = (value: Mm): number => Math.floor(value / width);
-  const keyOf = (x: number, y: number): string => `${x},${y}`;
-  const starts = new Map<string, number[]>();
-  chains.forEach((chain, i) => {
-    const key = keyOf(cellOf(chain[0]), cellOf(chain[1]));
-    const members = starts.get(key);
-    if (members) members.push(i);
-    else starts.set(key, [i]);
-  });
+  const cells = new Cells(Math.max(limit, LEAST_CELL_mm));
+  chains.forEach((chain, i) => cells.add(i, chain[0], chain[1]));
   const joins: Join[] = [];
   chains.forEach((chain, end) => {
-    const cx = cellOf(chain[chain.length - 2]);
-    const cy = cellOf(chain[chain.length - 1]);
-    for (let n = 0; n < 9; n++)
-      for (const start of starts.get(keyOf(cx + (n % 3) - 1, cy + Math.floor(n / 3) - 1)) ?? []) {
-        const gap = gapOf(chains, end, start);
-        if (gap <= limit) joins.push({ end, start, gap });
-      }
+    cells.around(chain[chain.length - 2], chain[chain.length - 1], (start) => {
+      const gap = gapOf(chains, end, start);
+      if (gap <= limit) joins.push({ end, start, gap });
+    });
   });
   return joins;
+}
+
+/** Places kept by square cells. */
+class Cells {
+  private readonly members = new Map<number, number[]>();
+  constructor(private readonly width: Mm) {}
+
+  /** Cells far apart may share a key; whoever asks compares distances anyhow. */
+  private keyOf(x: number, y: number): number {
+    return x * 0x2000000 + y;
+  }
+  add(index: number, x: Mm, y: Mm): void {
+    const key = this.keyOf(Math.floor(x / this.width), Math.floor(y / this.width));
+    const found = this.members.get(key);
+    if (found) found.push(index);
+    else this.members.set(key, [index]);
+  }
+  /** Everything in the nine cells around a place. */
+  around(x: Mm, y: Mm, take: (index: number) => void): void {
+    const cx = Math.floor(x / this.width);
+    const cy = Math.floor(y / this.width);
+    for (let n = 0; n < 9; n++)
+      this.members.get(this.keyOf(cx + (n % 3) - 1, cy + Math.floor(n / 3) - 1))?.forEach(take);
+  }
 }
 
 const allJoins = (chains: readonly Ring[], ends: readonly number[], starts: readonly number[]): Join[] =>
