@@ -4,6 +4,7 @@
  * so it runs against the clock negatively). Its walk, cut at nodes it visits twice, gives loops; edges it passes on both
  * sides are bridges. What remains is pruned and walked again until nothing closes any more.
  */
+import { append } from './append';
 import {
   connected,
   deadEnds,
@@ -30,7 +31,7 @@ export function branchLoops(graph: Graph, group: readonly number[]): { loops: St
   const waiting: (readonly number[])[] = [group];
   for (let edges = waiting.pop(); edges !== undefined; edges = waiting.pop()) {
     const dead = deadEnds(graph, edges);
-    rest.push(...dead);
+    append(rest, dead);
     for (const part of connected(
       graph,
       edges.filter((e) => !dead.has(e)),
@@ -40,13 +41,13 @@ export function branchLoops(graph: Graph, group: readonly number[]): { loops: St
         continue;
       }
       if (part.length > MOST_TANGLED) {
-        rest.push(...part);
+        append(rest, part);
         continue;
       }
       const contour = outerLoops(graph, part);
-      loops.push(...contour.map((loop) => loop.map((dart) => stepOf(graph, dart))));
+      for (const loop of contour) loops.push(loop.map((dart) => stepOf(graph, dart)));
       const used = new Set(contour.flat().map((dart) => dart >> 1));
-      if (used.size === 0) rest.push(...part);
+      if (used.size === 0) append(rest, part);
       else waiting.push(part.filter((e) => !used.has(e)));
     }
   }
@@ -88,7 +89,11 @@ function followers(graph: Graph, part: readonly number[]): Map<Dart, Dart> {
   }
   const next = new Map<Dart, Dart>();
   for (const darts of leaving.values()) {
-    const far = LOOK_AHEAD * Math.min(...darts.map((d) => edgeLength(graph.edges[d >> 1].points)));
+    const shortest = darts.reduce(
+      (least, d) => Math.min(least, edgeLength(graph.edges[d >> 1].points)),
+      Infinity,
+    );
+    const far = LOOK_AHEAD * shortest;
     const angles = new Map(darts.map((d) => [d, direction(graph, d, far)]));
     const order = darts.sort((a, b) => (angles.get(a) ?? 0) - (angles.get(b) ?? 0) || a - b);
     order.forEach((dart, i) => next.set(dart ^ 1, order[(i + order.length - 1) % order.length]));

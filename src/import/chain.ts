@@ -3,6 +3,7 @@
  * connections (see chainEnds.ts). Dead ends are taken away first; where every node then joins two edges the loop is
  * plain; where three or more meet, branches.ts takes the outer contour and tries again with the rest.
  */
+import { append } from './append';
 import { branchLoops } from './branches';
 import { nodesOf } from './chainEnds';
 import {
@@ -36,8 +37,8 @@ export function chain(edges: readonly Edge[], gap_mm: number): Chains {
     const found = isPlain(graph, group)
       ? { loops: [plainLoop(graph, group)], rest: [] }
       : branchLoops(graph, group);
-    loops.push(...found.loops);
-    branches.push(...found.rest.map((e) => edges[e]));
+    append(loops, found.loops);
+    for (const e of found.rest) branches.push(edges[e]);
   }
   const open = connected(graph, [...dead]).map((group) => group.map((e) => edges[e]));
   return { loops, open, branches, duplicates: duplicates.map((e) => edges[e]) };

@@ -45,24 +45,42 @@ class Groups {
   }
 }
 
-/** Points sorted into squares of the reach's size. */
+const NEXT = [-1, 0, 1] as const;
+const NONE = -1;
+
+/** Two squares may share a number: that only adds points to look at. */
+const squareNumber = (column: number, row: number): number =>
+  Math.imul(column, 0x9e3779b1) ^ Math.imul(row, 0x85ebca6b);
+
+/** Points sorted into squares of the reach's size; those of one square are linked, newest first. */
 class Squares {
-  private readonly members = new Map<string, number[]>();
+  private readonly newest = new Map<number, number>();
+  private readonly before: Int32Array;
   constructor(
     private readonly ends: Ends,
     private readonly reach: number,
-  ) {}
-  add(i: number): void {
-    const key = `${this.column(i)},${this.row(i)}`;
-    const square = this.members.get(key);
-    if (square === undefined) this.members.set(key, [i]);
-    else square.push(i);
+  ) {
+    this.before = new Int32Array(ends.x.length).fill(NONE);
   }
-  /** Points in the nine squares around a point. */
-  *around(i: number): Generator<number> {
+  add(i: number): void {
+    const square = squareNumber(this.column(i), this.row(i));
+    this.before[i] = this.newest.get(square) ?? NONE;
+    this.newest.set(square, i);
+  }
+  /** Visits points in the nine squares around a point, at most MOST_NEIGHBOURS of them. */
+  around(i: number, visit: (j: number) => void): void {
     const [column, row] = [this.column(i), this.row(i)];
-    for (let cx = column - 1; cx <= column + 1; cx++)
-      for (let cy = row - 1; cy <= row + 1; cy++) yield* this.members.get(`${cx},${cy}`) ?? [];
+    let looked = 0;
+    // Counted by step: adding 1 to a very large number would not change it.
+    for (const dx of NEXT) {
+      for (const dy of NEXT) {
+        let j = this.newest.get(squareNumber(column + dx, row + dy)) ?? NONE;
+        for (; j !== NONE; j = this.before[j]) {
+          if (++looked > MOST_NEIGHBOURS) return;
+          visit(j);
+        }
+      }
+    }
   }
   private column(i: number): number {
     return Math.floor(this.ends.x[i] / this.reach);
@@ -76,12 +94,11 @@ class Squares {
 function eachPair(ends: Ends, members: readonly number[], reach: number, visit: PairVisitor): void {
   const squares = new Squares(ends, reach);
   for (const i of members) {
-    let looked = 0;
-    for (const j of squares.around(i)) {
-      if (++looked > MOST_NEIGHBOURS) break;
-      const d = Math.hypot(ends.x[i] - ends.x[j], ends.y[i] - ends.y[j]);
+    squares.around(i, (j) => {
+      const [dx, dy] = [ends.x[i] - ends.x[j], ends.y[i] - ends.y[j]];
+      const d = Math.sqrt(dx * dx + dy * dy);
       if (d <= reach) visit(j, i, d);
-    }
+    });
     squares.add(i);
   }
 }

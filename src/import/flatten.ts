@@ -7,6 +7,14 @@
 import { halfAxes, type ArcCurve, type Curve, type SplineCurve } from './curve';
 import { spanPoint, spansOf } from './spline';
 
+/** How many points may be made, and the count of those that were computed. */
+export interface Room {
+  readonly room: number;
+  /** `effort`: what one of them costs, a point of an arc being 1. */
+  tried(count: number, effort?: number): void;
+}
+const ENDLESS: Room = { room: Infinity, tried: () => undefined };
+
 /** Aim of the division; with rounding to 1 µm the result stays within 0.005 mm. */
 const AIM_mm = 0.004;
 /** Bent less than this, a curve is a line. */
@@ -19,25 +27,35 @@ const FIRST_TRY = 8;
 const APART = 1e-6;
 
 /** The curve's points, flat x, y, with both ends. */
-export function flatten(curve: Curve): number[] {
+export const flatten = (curve: Curve): number[] => flattenWithin(curve, ENDLESS) ?? [];
+
+/** The same; null, before they are computed, where there are more points than there is room for. */
+export function flattenWithin(curve: Curve, room: Room): number[] | null {
   switch (curve.kind) {
     case 'line':
-      return [curve.x0, curve.y0, curve.x1, curve.y1];
+      return room.room < 2 ? null : [curve.x0, curve.y0, curve.x1, curve.y1];
     case 'arc':
-      return flattenArc(curve);
+      return flattenArc(curve, room);
     case 'spline':
-      return flattenSpline(curve);
+      return flattenSpline(curve, room);
   }
 }
 
-/** Parameters at which the arc turns back in x or y, from its start to its end, both included. */
-function turningPoints(arc: ArcCurve): number[] {
+/** An arc has at most four of them and a fifth where it ends on the first. */
+const MOST_TURNS = 5;
+
+/**
+ * Parameters at which the arc turns back in x or y, from its start to its end, both included. The arc is at most one
+ * full turn long.
+ */
+export function turningPoints(arc: ArcCurve): number[] {
   const low = Math.min(arc.from, arc.to);
   const high = Math.max(arc.from, arc.to);
   const between: number[] = [];
   for (const base of [Math.atan2(arc.vx, arc.ux), Math.atan2(arc.vy, arc.uy)]) {
-    for (let k = Math.ceil((low - base) / Math.PI); base + k * Math.PI < high; k++)
-      between.push(base + k * Math.PI);
+    const first = Math.ceil((low - base) / Math.PI);
+    for (let i = 0; i < MOST_TURNS && base + (first + i) * Math.PI < high; i++)
+      between.push(base + (first + i) * Math.PI);
   }
   const inner = between.filter((t) => t - low > APART && high - t > APART).sort((a, b) => a - b);
   const ascending = [low, ...inner.filter((t, i) => i === 0 || t - inner[i - 1] > APART), high];
@@ -51,14 +69,18 @@ function arcSteps(sweep: number, large: number): number {
 }
 
 /** Cut where it turns back, so that the polygon's box is the arc's. */
-function flattenArc(arc: ArcCurve): number[] {
+function flattenArc(arc: ArcCurve, room: Room): number[] | null {
   const [large] = halfAxes(arc);
   const ends = turningPoints(arc);
+  const steps = ends.slice(1).map((to, i) => arcSteps(Math.abs(to - ends[i]), large));
+  const count = steps.reduce((sum, n) => sum + n, 1);
+  if (!(count <= room.room)) return null;
+  room.tried(count);
   const flat = [arc.cx + arc.ux * Math.cos(arc.from) + arc.vx * Math.sin(arc.from)];
   flat.push(arc.cy + arc.uy * Math.cos(arc.from) + arc.vy * Math.sin(arc.from));
   for (let part = 1; part < ends.length; part++) {
     const [from, to] = [ends[part - 1], ends[part]];
-    const n = arcSteps(Math.abs(to - from), large);
+    const n = steps[part - 1];
     const d = (to - from) / n;
     const wanted = d === 0 ? 1 : d / Math.sin(d);
     const inner = n === 1 ? 1 : (Math.sqrt(1 + (n - 2) * n * wanted) - 1) / (n - 2);
@@ -89,18 +111,21 @@ function largestBend(flat: readonly number[]): number {
   return Math.sqrt(most);
 }
 
-/** Points of one knot interval, dense enough; tried, measured and tried again. */
-function spanSamples(spline: SplineCurve, span: number): number[] {
+/** Points of one knot interval, dense enough; tried, measured and tried again; null where there is no room for them. */
+function spanSamples(spline: SplineCurve, span: number, room: Room): number[] | null {
   let n = FIRST_TRY;
   let flat = samples(spline, span, n);
+  room.tried(n + 1, spline.degree * spline.degree);
   for (let round = 0; round < 4; round++) {
     const sagitta = largestBend(flat) / 8;
     if (sagitta * n * n < STRAIGHT_mm) return samples(spline, span, 1);
     const better = Math.ceil(n * Math.sqrt(sagitta / AIM_mm));
     const next = Math.min(Math.max(better, FEWEST_STEPS), MOST_STEPS);
     if (round > 0 && sagitta <= AIM_mm) break;
+    if (!(next <= room.room)) return null;
     n = next;
     flat = samples(spline, span, n);
+    room.tried(n + 1, spline.degree * spline.degree);
   }
   return flat;
 }
@@ -115,11 +140,13 @@ function keepArea(flat: readonly number[]): number[] {
   );
 }
 
-function flattenSpline(spline: SplineCurve): number[] {
+function flattenSpline(spline: SplineCurve, room: Room): number[] | null {
   const flat: number[] = [];
   for (const span of spansOf(spline)) {
-    const piece = keepArea(spanSamples(spline, span));
-    flat.push(...(flat.length === 0 ? piece : piece.slice(2)));
+    const points = spanSamples(spline, span, room);
+    if (points === null || flat.length / 2 + points.length / 2 > room.room) return null;
+    const piece = keepArea(points);
+    for (let i = flat.length === 0 ? 0 : 2; i < piece.length; i++) flat.push(piece[i]);
   }
   return flat;
 }

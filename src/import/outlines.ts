@@ -5,7 +5,7 @@
 import { fail, ok, type Result } from '../layout/result';
 import { readDxf } from './dxf/read';
 import { LeftOutList } from './leftOut';
-import { Budget, FURTHEST_mm, MOST_CHARACTERS, MOST_CURVES, MOST_RINGS } from './limits';
+import { Budget, MOST_CHARACTERS, MOST_CURVES, MOST_RINGS } from './limits';
 import { nest } from './nest';
 import { readSvg } from './svg/read';
 import type { ImportSettings, OutlineImport } from './types';
@@ -21,8 +21,14 @@ const CHARACTERS_PER_MB = 1_000_000;
  * Reads an outline file.
  * @param name file name; its ending decides the kind, the text's beginning where the ending is another
  * @param text the file's text (a DXF in binary form is recognised and refused)
+ * @param budget counts what the reading costs and ends it
  */
-export function readOutlines(name: string, text: string, settings: ImportSettings): Result<OutlineImport> {
+export function readOutlines(
+  name: string,
+  text: string,
+  settings: ImportSettings,
+  budget: Budget = new Budget(),
+): Result<OutlineImport> {
   if (text.length > MOST_CHARACTERS) {
     const found = Math.ceil(text.length / CHARACTERS_PER_MB);
     return fail('outlines-too-large', { found, limit: MOST_CHARACTERS / CHARACTERS_PER_MB });
@@ -31,14 +37,11 @@ export function readOutlines(name: string, text: string, settings: ImportSetting
   const kind = kindOf(name, plain);
   if (kind === null) return fail('outlines-unknown-kind', { name });
   const leftOut = new LeftOutList();
-  const budget = new Budget();
   const found =
     kind === 'svg' ? readSvg(plain, settings, leftOut, budget) : readDxf(plain, settings, leftOut, budget);
   if (!found.ok) return found;
-  const { rings, unit, repaired, far_mm } = found.value;
+  const { rings, unit, repaired } = found.value;
   if (!budget.left || rings.length > MOST_RINGS) return fail('outlines-too-much', { found: MOST_CURVES });
-  if (far_mm > FURTHEST_mm)
-    return fail('outlines-too-far', { found: far_mm.toPrecision(3), limit: FURTHEST_mm });
   const nesting = nest(rings);
   for (const duplicate of nesting.duplicates) leftOut.add('duplicate', duplicate);
   const list = leftOut.list();

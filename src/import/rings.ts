@@ -9,7 +9,6 @@ import { signedArea } from '../geometry/ring';
 import type { Box, Ring } from '../geometry/types';
 import type { Circle } from '../layout/types';
 import { halfAxes, FULL_TURN, type ArcCurve, type Curve } from './curve';
-import { FURTHEST_mm } from './limits';
 import { isTangled } from './tangle';
 import type { UnitFound } from './types';
 
@@ -32,8 +31,6 @@ export interface Found {
   readonly rings: readonly FoundRing[];
   /** Elements that crossed themselves. */
   readonly repaired: number;
-  /** Largest coordinate of any closed walk. */
-  readonly far_mm: number;
 }
 /** Centres, radii and half-axes that differ by less than this are equal: the resolution of a layout. */
 const EQUAL_mm = 0.001;
@@ -86,24 +83,13 @@ export interface Walk {
 export interface Cleaned {
   readonly rings: readonly FoundRing[];
   readonly repaired: boolean;
-  readonly far_mm: number;
   /** Too tangled to be put right; nothing was read. */
   readonly tangled: boolean;
 }
 
-/** Largest coordinate; Infinity where one is no number. */
-function furthest(walks: readonly Walk[]): number {
-  let far = 0;
-  for (const { points } of walks)
-    for (const value of points) far = Number.isNaN(value) ? Infinity : Math.max(far, Math.abs(value));
-  return far;
-}
-
 /** The walks of one element under its fill rule. */
 export function cleanWalks(walks: readonly Walk[], fill: Fill, name: string): Cleaned {
-  const far_mm = furthest(walks);
-  const nothing: Cleaned = { rings: [], repaired: false, far_mm, tangled: false };
-  if (far_mm > FURTHEST_mm) return nothing;
+  const nothing: Cleaned = { rings: [], repaired: false, tangled: false };
   const given: { ring: Ring; circle: Circle | null }[] = [];
   for (const { points, curves } of walks) {
     const polygon = polygonOf(points);

@@ -51,6 +51,7 @@ export type LeftOutKind =
   | 'paper' // belongs to a printed sheet, not to the drawing
   | 'tilted' // not parallel to the drawing's plane
   | 'missing' // names a block or element that the file does not hold, or itself
+  | 'far' // further from the origin than any part: 100 m
   | 'clip' // a clip path or mask was not applied
   | 'broken' // its data cannot be read, or it crosses itself thousands of times
   | 'other'; // an object of a kind that holds no outline

@@ -84,6 +84,9 @@ function circle(e: Entity): Drawing {
   return { curves: [arc(numberOf(e, 10, 0), numberOf(e, 20, 0), r, r)], closed: true };
 }
 
+/** The same direction, less than a full turn from zero; so that adding to a very large angle is never lost. */
+const withinTurn = (angle: number): number => angle % FULL_TURN;
+
 /** From start to end counter-clockwise; equal ends mean a full turn. */
 function turnTo(from: number, to: number): number {
   const turn = (((to - from) % FULL_TURN) + FULL_TURN) % FULL_TURN;
@@ -93,7 +96,7 @@ function turnTo(from: number, to: number): number {
 function arcOf(e: Entity): Drawing {
   const r = numberOf(e, 40, 0);
   if (r <= 0) return 'broken';
-  const from = (numberOf(e, 50, 0) * Math.PI) / 180;
+  const from = withinTurn((numberOf(e, 50, 0) * Math.PI) / 180);
   const to = turnTo(from, (numberOf(e, 51, 360) * Math.PI) / 180);
   const curve = arc(numberOf(e, 10, 0), numberOf(e, 20, 0), r, r, from, to);
   return { curves: [curve], closed: to - from >= FULL_TURN - 1e-9 };
@@ -105,7 +108,7 @@ function ellipse(e: Entity): Drawing {
   const ratio = numberOf(e, 40, 1);
   if (Math.hypot(ux, uy) === 0 || ratio <= 0) return 'broken';
   const up = numberOf(e, 230, 1) < 0 ? -1 : 1;
-  const from = numberOf(e, 41, 0);
+  const from = withinTurn(numberOf(e, 41, 0));
   const to = turnTo(from, numberOf(e, 42, FULL_TURN));
   const [cx, cy] = [numberOf(e, 10, 0), numberOf(e, 20, 0)];
   const [vx, vy] = [-uy * ratio * up, ux * ratio * up];

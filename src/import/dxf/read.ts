@@ -4,13 +4,13 @@
  */
 import { ok, type Result } from '../../layout/result';
 import { compose, rotation, scaling, translation, type Affine } from '../affine';
+import { append } from '../append';
 import { chain } from '../chain';
-import { mapCurve } from '../curve';
-import { flatten } from '../flatten';
 import { loopPoints, type Edge } from '../graph';
 import type { LeftOutList } from '../leftOut';
 import { MOST_LEVELS, type Budget } from '../limits';
 import { noteChains } from '../openEnds';
+import { drawCurves } from '../points';
 import { cleanWalks, type Found, type FoundRing, type Walk } from '../rings';
 import type { ImportSettings, UnitFound } from '../types';
 import { MM_PER_UNIT, insUnit } from '../units';
@@ -30,19 +30,17 @@ export function readDxf(
   const scale = unit?.scale ?? 1;
   const writer = new Writer(document.value, leftOut, budget);
   writer.all(document.value.entities, { map: scaling(scale, scale), layer: null, group: '', level: 0 });
-  if (!budget.left) return ok({ unit, rings: [], repaired: 0, far_mm: 0 });
+  if (!budget.left) return ok({ unit, rings: [], repaired: 0 });
   const walks = [...writer.closed, ...chained(writer.loose, settings.chainGap_mm, leftOut)];
   const rings: FoundRing[] = [];
   let repaired = 0;
-  let far_mm = 0;
   for (const { name, ...walk } of walks) {
     const cleaned = cleanWalks([walk], 'evenOdd', name);
     if (cleaned.rings.length === 0) leftOut.add(cleaned.tangled ? 'broken' : 'no-area', name);
     if (cleaned.repaired) repaired += 1;
-    far_mm = Math.max(far_mm, cleaned.far_mm);
-    rings.push(...cleaned.rings);
+    append(rings, cleaned.rings);
   }
-  return ok({ unit, rings, repaired, far_mm });
+  return ok({ unit, rings, repaired });
 }
 
 function unitOf(document: DxfDocument, settings: ImportSettings): UnitFound | null {
@@ -74,7 +72,10 @@ function chained(
       });
     for (const edge of chains.duplicates) leftOut.add('duplicate', edge.name);
     if (last) noteChains(chains, gap_mm, leftOut);
-    else left.push(...chains.open.flat(), ...chains.branches);
+    else {
+      for (const group of chains.open) append(left, group);
+      append(left, chains.branches);
+    }
   };
   if (loose.size === 1) for (const edges of loose.values()) take(edges, true);
   else {
@@ -126,15 +127,10 @@ class Writer {
     if (typeof drawing === 'string') return this.leftOut.add(drawing, entity.type);
     const plane = planeOf(entity);
     if (plane === null) return this.leftOut.add('tilted', entity.type);
-    if (!this.budget.take(drawing.curves.length)) return;
-    const map = compose(place.map, plane);
-    const edges: Edge[] = [];
-    for (const given of drawing.curves) {
-      const curve = mapCurve(map, given);
-      const points = flatten(curve);
-      if (!this.budget.takePoints(points.length / 2)) return;
-      edges.push({ curve, points, name: layer });
-    }
+    const drawn = drawCurves(compose(place.map, plane), drawing.curves, this.budget);
+    if (drawn === 'full') return;
+    if (drawn === 'far') return this.leftOut.add('far', layer);
+    const edges = drawn.map((own): Edge => ({ ...own, name: layer }));
     if (drawing.closed) this.close(edges, layer);
     else this.keep(edges, `${place.group}|${layer}`);
   }
@@ -147,7 +143,7 @@ class Writer {
   private keep(edges: readonly Edge[], group: string): void {
     const list = this.loose.get(group);
     if (list === undefined) this.loose.set(group, [...edges]);
-    else list.push(...edges);
+    else append(list, edges);
   }
 
   private insert(entity: Entity, place: Place): void {

@@ -4,10 +4,10 @@
  */
 import { ok, type Result } from '../../layout/result';
 import { compose, isFiniteMap, scaling, translation, type Affine } from '../affine';
-import { mapCurve } from '../curve';
-import { flatten } from '../flatten';
 import type { LeftOutList } from '../leftOut';
 import { MOST_LEVELS, type Budget } from '../limits';
+import { append } from '../append';
+import { drawCurves } from '../points';
 import { cleanWalks, type Found, type FoundRing, type Walk } from '../rings';
 import type { ImportSettings, UnitFound } from '../types';
 import { MM_PER_UNIT, cssLength } from '../units';
@@ -29,6 +29,10 @@ const SILENT: ReadonlySet<string> = new Set(
 const TEXTS: ReadonlySet<string> = new Set(['text', 'tspan', 'textPath', 'flowRoot']);
 const IMAGES: ReadonlySet<string> = new Set(['image', 'foreignObject', 'video', 'canvas']);
 
+interface Said {
+  readonly own: ReturnType<typeof declarationsOf>;
+  readonly transform: Affine | null;
+}
 interface Place {
   readonly map: Affine;
   readonly paint: Paint;
@@ -65,17 +69,17 @@ export function readSvg(
           from: frame.unit === 'px' ? 'css' : 'file',
         }
       : { unit: chosen, scale: MM_PER_UNIT[chosen], from: 'chosen' };
-  const { rings, repaired, far_mm } = walker;
-  return ok({ unit, rings, repaired, far_mm });
+  const { rings, repaired } = walker;
+  return ok({ unit, rings, repaired });
 }
 
 class Walker {
   readonly rings: FoundRing[] = [];
   readonly sheet: Sheet;
   repaired = 0;
-  far_mm = 0;
   /** Elements being written out by use, to catch one that uses itself. */
   private readonly within = new Set<SvgNode>();
+  private readonly read = new Map<SvgNode, Said>();
 
   constructor(
     private readonly tree: SvgTree,
@@ -94,10 +98,9 @@ class Walker {
 
   private element(node: SvgNode, outer: Place): void {
     if (!this.budget.visit() || SILENT.has(node.tag) || node.tag.includes(':')) return;
-    const own = declarationsOf(node, this.sheet);
+    const { own, transform } = this.said(node);
     const word = nameOf(node) ?? node.tag;
     if (isHidden(own)) return this.leftOut.add('hidden', word);
-    const transform = readTransform(node.attributes.transform);
     if (transform === null || !isFiniteMap(transform)) return this.leftOut.add('broken', word);
     const place: Place = {
       map: compose(outer.map, transform),
@@ -113,6 +116,16 @@ class Walker {
     else if (SHAPES.has(node.tag)) this.shape(node, place);
     else if (TEXTS.has(node.tag)) this.leftOut.add('text', node.tag);
     else this.leftOut.add(IMAGES.has(node.tag) ? 'image' : 'other', node.tag);
+  }
+
+  /** What the element says about itself, read once however often it is used. */
+  private said(node: SvgNode): Said {
+    let said = this.read.get(node);
+    if (said === undefined) {
+      said = { own: declarationsOf(node, this.sheet), transform: readTransform(node.attributes.transform) };
+      this.read.set(node, said);
+    }
+    return said;
   }
 
   private noteClip({ attributes }: SvgNode, word: string): void {
@@ -155,19 +168,20 @@ class Walker {
     if (subpaths === null) return this.leftOut.add('broken', name || node.tag);
     const walks: Walk[] = [];
     for (const subpath of subpaths) {
-      if (!this.budget.take(subpath.length)) return;
-      const curves = subpath.map((curve) => mapCurve(map, curve));
-      const points = curves.flatMap(flatten);
-      if (!this.budget.takePoints(points.length / 2)) return;
-      walks.push({ curves, points });
+      const drawn = drawCurves(map, subpath, this.budget);
+      if (drawn === 'full') return;
+      if (drawn === 'far') return this.leftOut.add('far', name || node.tag);
+      walks.push({
+        curves: drawn.map(({ curve }) => curve),
+        points: drawn.flatMap(({ points }) => points),
+      });
     }
-    const { rings, repaired, far_mm, tangled } = cleanWalks(walks, paint.rule, name || node.tag);
-    this.far_mm = Math.max(this.far_mm, far_mm);
+    const { rings, repaired, tangled } = cleanWalks(walks, paint.rule, name || node.tag);
     if (tangled) this.leftOut.add('broken', name || node.tag);
     else if (rings.length === 0 && subpaths.length > 0)
       this.leftOut.add(paint.stroked ? 'stroke' : 'no-area', name || node.tag);
     if (repaired) this.repaired += 1;
-    this.rings.push(...rings);
+    append(this.rings, rings);
   }
 }
 

@@ -30,11 +30,6 @@ export const OUTLINE_MESSAGES = {
     advice: 'Ungroup it and save it again.',
     blocks: false,
   },
-  'outlines-too-far': {
-    text: 'An outline reaches {found} mm from the origin.',
-    advice: 'Outlines may reach up to {limit} mm; check the unit or move the drawing to its origin.',
-    blocks: false,
-  },
   'svg-broken': {
     text: 'The SVG is broken at line {line}, column {column}: {detail}.',
     advice: 'An SVG has to be well-formed XML; open it in the program it came from and save it again.',
@@ -151,6 +146,11 @@ export const OUTLINE_MESSAGES = {
   'left-out-missing': {
     text: '{count} × “{what}”: not in the file, or inside itself.',
     advice: 'Save the drawing with everything it refers to.',
+    blocks: false,
+  },
+  'left-out-far': {
+    text: '{count} × “{what}”: reaches further than 100 m from the origin.',
+    advice: 'Check the unit, or move it to the origin of the drawing.',
     blocks: false,
   },
   'left-out-clip': {

@@ -22,6 +22,7 @@ const REASONS: Readonly<Record<LeftOutKind, string>> = {
   paper: 'objects of a printed sheet',
   tilted: 'objects not parallel to the drawing',
   missing: 'references to something the file does not hold',
+  far: 'objects that reach further than 100 m from the origin',
   clip: 'clip paths or masks, not applied',
   broken: 'objects that cannot be read',
   other: 'objects that hold no outline',
