@@ -57,6 +57,8 @@ export interface View {
 /** What is known of the whole height of a plate that is too high for one frame. */
 export interface HeightState {
   readonly known: KnownHeight | null;
+  /** Of the layout it was last computed for, beside the page. */
+  readonly checksum: { readonly layout: Layout; readonly checksum: string } | null;
   /** How far the present plate's computation is, 0 to 1; null while nothing is being computed. */
   readonly progress: number | null;
 }

@@ -12,7 +12,7 @@ import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
 import { sameValue } from '../layout/same';
 import { settled } from './settle';
-import type { Moment, Timeline, View, Workbench, WorkbenchState } from './types';
+import type { Moment, Timeline, HeightState, View, Workbench, WorkbenchState } from './types';
 
 /** Entries kept: each holds references to what did not change, so 500 cost little. */
 const HISTORY_LIMIT = 500;
@@ -33,6 +33,7 @@ export interface WorkbenchOptions {
 }
 type Step = Partial<Moment>;
 
+const NO_HEIGHT: HeightState = { known: null, checksum: null, progress: null };
 const FIRST_VIEW: View = {
   height_mm: 0,
   selection: [],
@@ -53,7 +54,7 @@ const FIRST_VIEW: View = {
 const tracked = ({ layout, lastChange }: WorkbenchState): Moment => ({ layout, lastChange });
 
 function buildStore({ layout, view, timeline, historyLimit = HISTORY_LIMIT }: WorkbenchOptions) {
-  const height = { known: null, progress: null };
+  const height = NO_HEIGHT;
   const lastChange = timeline?.present.lastChange ?? null;
   const first: WorkbenchState = { layout, height, view: { ...FIRST_VIEW, ...view }, lastChange };
   const store = createStore<WorkbenchState>()(
@@ -128,9 +129,11 @@ function followHeights(store: Store, heights: Heights, notify: (fault: Fault) =>
       case 'height': {
         const done = news.known.layout === layout && news.known.every === 1;
         return store.setState({
-          height: { known: news.known, progress: done ? null : (height.progress ?? 0) },
+          height: { ...height, known: news.known, progress: done ? null : (height.progress ?? 0) },
         });
       }
+      case 'checksum':
+        return store.setState({ height: { ...height, checksum: news } });
       case 'failed':
         store.setState({ height: { ...height, progress: null } });
         return notify({ code: 'height-not-computed', params: { detail: news.detail } });
@@ -138,8 +141,7 @@ function followHeights(store: Store, heights: Heights, notify: (fault: Fault) =>
   };
   const follow = (layout: Layout): void => {
     if (fitsAFrame(layout)) {
-      if (store.getState().height.progress !== null)
-        store.setState({ height: { known: null, progress: null } });
+      if (store.getState().height.progress !== null) store.setState({ height: NO_HEIGHT });
       return;
     }
     store.setState({ height: { ...store.getState().height, progress: 0 } });

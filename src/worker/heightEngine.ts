@@ -8,6 +8,7 @@ import { plateOf } from '../build/plate';
 import { layerRanges } from '../build/layers';
 import { Stacks, totalsOf, type Stack } from '../build/stack';
 import type { LayerTotals } from '../build/types';
+import { checksum } from '../layout/checksum';
 import { takenOver } from '../layout/same';
 import type { Layout, Shape } from '../layout/types';
 import type { HeightAnswer, HeightQuestion } from './heightMessages';
@@ -79,7 +80,10 @@ export class HeightEngine {
       this.report(question, layout, first!, every);
     }
     const stack = await this.run(question.id, this.stacks.run(plate), 'newest only');
-    if (stack) this.report(question, layout, stack, 1);
+    if (!stack) return;
+    this.report(question, layout, stack, 1);
+    await this.ports.pause();
+    if (!this.newest) this.ports.tell({ kind: 'checksum', id: question.id, checksum: checksum(layout) }, []);
   }
 
   /** null where a newer question made this one idle. */

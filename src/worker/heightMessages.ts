@@ -1,7 +1,7 @@
 /**
  * What page and worker say to each other about the whole height of a plate. Shapes are sent once and known by a number
  * from then on; layouts come without them. The page asks, the newest question counts; the worker answers with how far
- * it is (0 to 1), a first look, and the whole.
+ * it is (0 to 1), a first look, the whole, and the layout's checksum, which takes a second for fine meshes.
  */
 import type { Rules } from '../build/rules';
 import type { BuildFigures, Problem } from '../build/types';
@@ -29,4 +29,5 @@ export interface HeightFound {
 export type HeightAnswer =
   | { readonly kind: 'progress'; readonly id: number; readonly share: number }
   | HeightFound
+  | { readonly kind: 'checksum'; readonly id: number; readonly checksum: string }
   | { readonly kind: 'failed'; readonly id: number; readonly detail: string };

@@ -13,6 +13,7 @@ import { pauser } from './pauser';
 export type HeightNews =
   | { readonly kind: 'progress'; readonly share: number }
   | { readonly kind: 'height'; readonly known: KnownHeight }
+  | { readonly kind: 'checksum'; readonly layout: Layout; readonly checksum: string }
   | { readonly kind: 'failed'; readonly detail: string };
 export interface Heights {
   /** Asks for the whole height of a layout; the newest question counts. */
@@ -88,6 +89,9 @@ export function heights(createWorker: (() => Worker) | null): Heights {
     if (answer.kind === 'height') {
       const layout = asked.get(answer.id);
       if (layout) heard({ kind: 'height', known: (before = knownOf(layout, before, answer)) });
+    } else if (answer.kind === 'checksum') {
+      const layout = asked.get(answer.id);
+      if (layout) heard({ kind: 'checksum', layout, checksum: answer.checksum });
     } else if (asked.newest(answer.id)) heard(answer);
   };
   let line: Line | null = null;

@@ -2,6 +2,7 @@
 // long drag sees the height follow.
 import { describe, expect, test } from 'vitest';
 import { analyse, analyseLive, fitsAFrame, type KnownHeight } from '../../src/build/analyse';
+import { checksum } from '../../src/layout/checksum';
 import { totalsOf } from '../../src/build/stack';
 import type { Layout, LayoutRing } from '../../src/layout/types';
 import { heights, type HeightNews } from '../../src/worker/heights';
@@ -36,21 +37,31 @@ interface Heard {
   readonly known: KnownHeight[];
   readonly progress: number[];
   last(): Promise<KnownHeight>;
+  checksum(): Promise<string>;
 }
 function listening(service: ReturnType<typeof heights>): Heard {
   const known: KnownHeight[] = [];
   const progress: number[] = [];
-  let done: ((found: KnownHeight) => void) | null = null;
+  const done: { last?: (found: KnownHeight) => void; sum?: (checksum: string) => void } = {};
   service.listen((news: HeightNews) => {
     if (news.kind === 'failed') throw new Error(news.detail);
     if (news.kind === 'progress') {
       progress.push(news.share);
       return;
     }
+    if (news.kind === 'checksum') {
+      done.sum?.(news.checksum);
+      return;
+    }
     known.push(news.known);
-    if (news.known.every === 1) done?.(news.known);
+    if (news.known.every === 1) done.last?.(news.known);
   });
-  return { known, progress, last: () => new Promise((resolve) => (done = resolve)) };
+  return {
+    known,
+    progress,
+    last: () => new Promise((resolve) => (done.last = resolve)),
+    checksum: () => new Promise((resolve) => (done.sum = resolve)),
+  };
 }
 
 describe('the whole height of a plate beside the page', () => {
@@ -59,8 +70,10 @@ describe('the whole height of a plate beside the page', () => {
     const service = heights(null);
     const heard = listening(service);
     const last = heard.last();
+    const sum = heard.checksum();
     service.ask(layout);
     const known = await last;
+    expect(await sum).toBe(checksum(layout));
     const whole = analyse(layout);
     expect(known.layout).toBe(layout);
     expect(known.stretches).toEqual(

@@ -3,7 +3,8 @@
  * state, and the cautions that belong to every sheet.
  */
 import { useContext, useEffect, useState } from 'react';
-import { useAnalysis } from '../../canvas/bench';
+import { fitsAFrame } from '../../build/analyse';
+import { useAnalysis, useBench } from '../../canvas/bench';
 import type { Analysis } from '../../build/types';
 import type { Layout } from '../../layout/types';
 import { formatHours } from '../../units/format';
@@ -62,21 +63,25 @@ function Cell({ label, value, testId, warn, title = value }: CellProps) {
 const STILL_MS = 150;
 const PENDING = '············';
 
-/** The checksum of this layout; dots while the layout is still changing. */
+/** The checksum of this layout; dots while it is still changing, or being read beside the page. */
 function useChecksum(layout: Layout): string {
-  const [known, setKnown] = useState<{ readonly layout: Layout; readonly sum: string } | null>(null);
+  const [known, setKnown] = useState<{ readonly layout: Layout; readonly checksum: string } | null>(null);
+  const beside = useBench((state) => state.height.checksum);
+  const here = fitsAFrame(layout);
   useEffect(() => {
+    if (!here) return undefined;
     let current = true;
     const timer = setTimeout(async () => {
       const { checksum } = await import('../../layout/checksum');
-      if (current) setKnown({ layout, sum: checksum(layout) });
+      if (current) setKnown({ layout, checksum: checksum(layout) });
     }, STILL_MS);
     return () => {
       current = false;
       clearTimeout(timer);
     };
-  }, [layout]);
-  return known?.layout === layout ? known.sum : PENDING;
+  }, [layout, here]);
+  const found = here ? known : beside;
+  return found?.layout === layout ? found.checksum : PENDING;
 }
 
 function Checksum({ layout }: { readonly layout: Layout }) {
