@@ -1,11 +1,12 @@
 /**
- * Reads a layout file: size, JSON, format, version, that version's schema, then what concerns several values at once. Whatever the
- * text holds, the answer is a layout or one fault; nothing is thrown. Lengths come out in whole micrometres, angles in
- * whole thousandths of a degree, every optional key with its default.
+ * Reads a layout file: size, JSON without repeated keys, format, version, that version's schema, then what concerns
+ * several values at once. Whatever the text holds, the answer is a layout or one fault; nothing is thrown. Lengths come
+ * out in whole micrometres, angles in whole thousandths of a degree, every optional key with its default.
  */
 import * as v from 'valibot';
 import { migrate, versionOf, type JsonObject } from './migrate';
 import { pathText, valueText } from './path';
+import { repeatedKey } from './repeatedKeys';
 import { fail, ok, type Fault, type Result } from './result';
 import { FORMAT, SCHEMAS } from './schema';
 import { semanticFault } from './semantics';
@@ -100,17 +101,22 @@ function jsonPlace(text: string, message: string): string {
 function parseJson(text: string): Result<unknown> {
   const plain = text.startsWith('\ufeff') ? text.slice(1) : text;
   if (plain.trim() === '') return fail('layout-not-json', { detail: 'it is empty' });
+  let value: unknown;
   try {
-    return ok(JSON.parse(plain) as unknown);
+    value = JSON.parse(plain);
   } catch (error) {
     const message = error instanceof Error ? error.message : '';
     return fail('layout-not-json', { detail: jsonPlace(plain, message) });
   }
+  const twice = repeatedKey(plain);
+  if (twice === null) return ok(value);
+  const { key, path, line } = twice;
+  return fail('layout-repeated-key', { key: valueText(key), path: pathText(path), line });
 }
 
 /**
  * Reads a layout file's text (UTF-8 already decoded; at most LAYOUT_LIMIT_MB million characters).
- * Faults: file-too-large, layout-not-json and those of readLayoutValue.
+ * Faults: file-too-large, layout-not-json, layout-repeated-key and those of readLayoutValue.
  */
 export function readLayout(text: string): Result<Layout> {
   if (text.length > LAYOUT_LIMIT_MB * CHARACTERS_PER_MB) {

@@ -85,6 +85,11 @@ export const FILE_MESSAGES = {
     advice: 'Remove it or correct its spelling; the keys are listed in layout.schema.json.',
     blocks: false,
   },
+  'layout-repeated-key': {
+    text: '{path} has the key {key} twice, the second time at line {line}.',
+    advice: 'A key may stand once; remove one of the two or give it another name.',
+    blocks: false,
+  },
   'layout-missing-key': {
     text: 'The layout lacks the key {key} at {path}.',
     advice: 'Add it; the keys are listed in layout.schema.json.',
@@ -169,6 +174,11 @@ export const FILE_MESSAGES = {
   'work-not-saved-no-storage': {
     text: 'This browser gives the page no storage: changes are not kept over a reload.',
     advice: 'Save the layout as a file, or allow site data for this page.',
+    blocks: false,
+  },
+  'work-not-saved-unloaded': {
+    text: 'The part of the page that saves the work could not be loaded: changes are not kept over a reload.',
+    advice: 'Save the layout as a file, then load the page again.',
     blocks: false,
   },
   'file-unreadable': {
