@@ -6,9 +6,8 @@ import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
 import type { Known } from './keeper';
-import { keepSaved, type PageEvents, type Saving } from './persist';
-import { savedWork, setAside } from './saved';
-import type { LoadLarge, WorkStorage } from './savedForm';
+import type { PageEvents, Saving, SavingOptions } from './persist';
+import { held, LARGE_KEY, LAYOUT_KEY, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
 import type { Heights } from '../worker/heights';
 import type { Workbench } from './types';
 import { createWorkbench } from './workbench';
@@ -46,20 +45,38 @@ interface Begun {
   readonly fault: Fault | null;
 }
 
+const anythingSaved = (storage: WorkStorage): boolean =>
+  [LAYOUT_KEY, LARGE_KEY, VIEW_KEY].some((key) => held(storage, key) !== null);
+
 async function begin(options: VisitOptions): Promise<Begun> {
   const { first, analyse, heights, storage, loadLarge = browserLarge } = options;
+  const bare = { layout: first(), analyse, heights };
+  if (!storage || !anythingSaved(storage)) return { bench: createWorkbench(bare), known: null, fault: null };
+  const { savedWork, setAside } = await import('./saved');
   const { known, timeline, view, fault } = await savedWork(storage, loadLarge);
-  const fresh = () => createWorkbench({ layout: first(), analyse, heights, view });
-  if (!known || !storage) return { bench: fresh(), known: null, fault };
-  const bench = createWorkbench({ layout: known.layout, timeline, analyse, heights, view });
+  if (!known) return { bench: createWorkbench({ ...bare, view }), known, fault };
+  const bench = createWorkbench({ ...bare, layout: known.layout, timeline, view });
   if (works(bench)) return { bench, known, fault };
   const broken = setAside(storage, 'the figures of this plate could not be computed.');
-  return { bench: fresh(), known: null, fault: broken };
+  return { bench: createWorkbench({ ...bare, view }), known: null, fault: broken };
+}
+
+/** Saves from here on, as soon as the code for it has come; says so where it does not come. */
+async function save(bench: Workbench, options: Omit<SavingOptions, 'begun'>): Promise<Saving | null> {
+  const begun = bench.store.getState();
+  try {
+    const { keepSaved } = await import('./persist');
+    return keepSaved(bench, { ...options, begun });
+  } catch {
+    bench.notify({ code: 'work-not-saved-unloaded', params: {} });
+    return null;
+  }
 }
 
 export interface Visit {
   readonly bench: Workbench;
-  readonly saving: Saving;
+  /** Once saving has begun; null where it could not. */
+  readonly saving: Promise<Saving | null>;
 }
 
 /**
@@ -70,5 +87,5 @@ export async function openWorkbench(options: VisitOptions): Promise<Visit> {
   const { storage, loadLarge = browserLarge, pages } = options;
   const { bench, known, fault } = await begin(options);
   if (fault) bench.notify(fault);
-  return { bench, saving: keepSaved(bench, { storage, loadLarge, pages, known }) };
+  return { bench, saving: save(bench, { storage, loadLarge, pages, known }) };
 }

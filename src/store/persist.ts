@@ -7,7 +7,7 @@ import type { Fault } from '../layout/result';
 import { LayoutKeeper, type Known } from './keeper';
 import { drop, put, TIMELINE_KEY, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
 import { timelineText } from './timelineText';
-import type { View, Workbench } from './types';
+import type { View, Workbench, WorkbenchState } from './types';
 
 /** Wait after a change before writing. */
 export const SAVE_DELAY_MS = 1000;
@@ -39,6 +39,8 @@ export interface SavingOptions {
   readonly pages?: readonly PageEvents[];
   /** What the storage holds already; null where the open layout is not saved yet. */
   readonly known?: Known | null;
+  /** The state that the visit began with: what has changed since is saved as well. */
+  readonly begun?: WorkbenchState;
 }
 
 /** Says a fault once, until something is told to have gone well. */
@@ -79,13 +81,14 @@ function watchSettled(bench: Workbench, changed: () => void): () => void {
   return () => stops.forEach((stop) => stop());
 }
 
+const LASTING = ['height_mm', 'theme', 'firstRunDismissed', 'drawHeight_mm'] as const;
+const lastingDiffers = (a: View, b: View): boolean => LASTING.some((key) => a[key] !== b[key]);
+
 /** Calls back when something of the view that is saved has changed: not for hovering, selecting, zooming. */
-function watchLasting(bench: Workbench, changed: () => void): () => void {
-  const keys = ['height_mm', 'theme', 'firstRunDismissed', 'drawHeight_mm'] as const;
-  return bench.store.subscribe(({ view }, before) => {
-    if (keys.some((key) => view[key] !== before.view[key])) changed();
+const watchLasting = (bench: Workbench, changed: () => void): (() => void) =>
+  bench.store.subscribe(({ view }, before) => {
+    if (lastingDiffers(view, before.view)) changed();
   });
-}
 
 /** Calls back when the page is about to go away; returns the way to stop. */
 function watchLeaving(pages: readonly PageEvents[], leaving: () => void): () => void {
@@ -103,7 +106,7 @@ const UNSAVED: Saving = { flush: () => undefined, stop: () => undefined };
  * that went well), and work goes on.
  */
 export function keepSaved(bench: Workbench, options: SavingOptions): Saving {
-  const { storage, loadLarge, pages = [], known = null } = options;
+  const { storage, loadLarge, pages = [], known = null, begun } = options;
   const told = saidOnce(bench.notify);
   if (!storage) {
     told({ code: 'work-not-saved-no-storage', params: {} });
@@ -124,6 +127,8 @@ export function keepSaved(bench: Workbench, options: SavingOptions): Saving {
     watchLasting(bench, writing.soon),
     watchLeaving(pages, writing.now),
   ];
+  const now = bench.store.getState();
+  if (begun && (begun.layout !== now.layout || lastingDiffers(begun.view, now.view))) writing.soon();
   return {
     flush: writing.now,
     stop: () => {

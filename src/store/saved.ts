@@ -1,11 +1,12 @@
 /**
  * What the last visit left in the storages: the layout and the lasting parts of the view. What cannot be read back is
- * kept aside, never overwritten.
+ * kept aside, never overwritten. Loaded only where something is saved.
  */
+import { messageText } from '../layout/messages';
+import { readLayout, readLayoutValue } from '../layout/read';
 import { fail, ok, type Fault, type Result } from '../layout/result';
 import type { Layout } from '../layout/types';
 import type { Known } from './keeper';
-import type * as Reading from './reading';
 import {
   ASIDE_KEY,
   ASIDE_KEYS,
@@ -89,28 +90,22 @@ async function tidy(storage: WorkStorage, large: LargeStorage): Promise<void> {
   for (const stamp of (await large.names()).filter(left)) await large.remove(stamp);
 }
 
-type Read = typeof Reading;
-
 /** The layout whose shapes lie apart, or the one before it where they never arrived; null where neither is there. */
-async function readApartLayout(
-  text: string,
-  large: LargeStorage,
-  reading: Read,
-): Promise<Result<Known> | null> {
+async function readApartLayout(text: string, large: LargeStorage): Promise<Result<Known> | null> {
   const apart = readApart(text);
   const shapes = apart && (await large.read(apart.stamp));
   if (!apart || shapes === null)
-    return apart?.before === undefined ? null : readApartLayout(apart.before, large, reading);
-  const read = reading.readLayoutValue({ ...apart.layout, shapes: JSON.parse(shapes) as Layout['shapes'] });
+    return apart?.before === undefined ? null : readApartLayout(apart.before, large);
+  const read = readLayoutValue({ ...apart.layout, shapes: JSON.parse(shapes) as Layout['shapes'] });
   if (!read.ok) return read;
   // Shapes written by an older form are written anew with the next change.
   const asWritten = read.value.version === apart.layout.version;
   return ok({ layout: read.value, stamp: asWritten ? apart.stamp : null });
 }
 
-async function fromLarge(text: string, load: LoadLarge, reading: Read): Promise<Result<Known> | null> {
+async function fromLarge(text: string, load: LoadLarge): Promise<Result<Known> | null> {
   try {
-    return await readApartLayout(text, await load(), reading);
+    return await readApartLayout(text, await load());
   } catch {
     return null;
   }
@@ -120,12 +115,11 @@ async function fromLarge(text: string, load: LoadLarge, reading: Read): Promise<
 async function savedLayout(storage: WorkStorage, load: LoadLarge): Promise<Result<Known> | null> {
   const [apart, whole] = [held(storage, LARGE_KEY), held(storage, LAYOUT_KEY)];
   if (apart === null && whole === null) return null;
-  const reading = await import('./reading');
-  const found = apart === null ? null : await fromLarge(apart, load, reading);
+  const found = apart === null ? null : await fromLarge(apart, load);
   if (found) return found;
   if (whole === null) return fail('saved-shapes-missing');
   drop(storage, LARGE_KEY);
-  const read = reading.readLayout(whole);
+  const read = readLayout(whole);
   return read.ok ? ok({ layout: read.value, stamp: null }) : read;
 }
 
@@ -136,10 +130,7 @@ function withTimeline(storage: WorkStorage, known: Known): Pick<SavedWork, 'know
   return timeline ? { known: { ...known, layout: timeline.present.layout }, timeline } : { known, timeline };
 }
 
-/**
- * What the storages hold from the last visit. What reads a layout is loaded only where there is one; where that fails
- * the promise is rejected and the storages stay as they are.
- */
+/** What the storages hold from the last visit. */
 export async function savedWork(storage: WorkStorage | null, load: LoadLarge): Promise<SavedWork> {
   const view = savedView(storage);
   const found = storage && (await savedLayout(storage, load));
@@ -151,7 +142,6 @@ export async function savedWork(storage: WorkStorage | null, load: LoadLarge): P
         .catch(() => undefined);
     return { ...withTimeline(storage, found.value), view, fault: null };
   }
-  const { messageText } = await import('./reading');
   const detail = messageText(found.fault.code, found.fault.params);
   return { known: null, timeline: null, view, fault: setAside(storage, detail) };
 }

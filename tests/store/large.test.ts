@@ -4,12 +4,11 @@
  */
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Layout, Point, Slab } from '../../src/layout/types';
-import { openWorkbench } from '../../src/store/open';
 import { SAVE_DELAY_MS } from '../../src/store/persist';
 import { ASIDE_KEY, isLarge, LARGE_KEY, LAYOUT_KEY, type WorkStorage } from '../../src/store/savedForm';
 import { roundMm } from '../../src/units/round';
 import { countingAnalyse, part, smallPlate } from './plates';
-import { fakePage, largeMemory, memory, noLarge } from './storages';
+import { fakePage, largeMemory, memory, noLarge, opened } from './storages';
 
 const ROOM = 300_000;
 /** 700 slabs of 100 points, each a little wider than the one below. */
@@ -39,7 +38,7 @@ let large: ReturnType<typeof largeMemory>;
 let storage: ReturnType<typeof memory>;
 const visit = async (page = fakePage(), on: WorkStorage = storage, load = large.load) => {
   const { analyse } = countingAnalyse();
-  const { bench } = await openWorkbench({
+  const { bench } = await opened({
     first: smallPlate,
     analyse,
     storage: on,

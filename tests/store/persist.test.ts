@@ -8,10 +8,10 @@ import { SAVE_DELAY_MS } from '../../src/store/persist';
 import { savedWork } from '../../src/store/saved';
 import { ASIDE_KEY, LAYOUT_KEY, storageOf, VIEW_KEY, type WorkStorage } from '../../src/store/savedForm';
 import { countingAnalyse, smallPlate } from './plates';
-import { fakePage, memory, noLarge } from './storages';
+import { fakePage, memory, noLarge, opened } from './storages';
 
 const visit = (storage: WorkStorage | null, page = fakePage()) =>
-  openWorkbench({
+  opened({
     first: smallPlate,
     analyse: countingAnalyse().analyse,
     storage,
@@ -21,8 +21,8 @@ const visit = (storage: WorkStorage | null, page = fakePage()) =>
 const renamed =
   (name: string) =>
   (layout: Layout): Layout => ({ ...layout, name });
-const nameOf = ({ bench }: Visit): string => bench.store.getState().layout.name;
-const codes = ({ bench }: Visit): string[] =>
+const nameOf = ({ bench }: Pick<Visit, 'bench'>): string => bench.store.getState().layout.name;
+const codes = ({ bench }: Pick<Visit, 'bench'>): string[] =>
   bench.store.getState().view.notices.map((notice) => notice.fault.code);
 
 beforeEach(() => void vi.useFakeTimers());
@@ -102,11 +102,48 @@ describe('a reload', () => {
     const page = fakePage();
     const { bench, saving } = await visit(storage, page);
     bench.change('Name', renamed('last'));
-    saving.stop();
+    (await saving)?.stop();
     expect(page.listeners.size).toBe(0);
     bench.change('Name', renamed('later'));
     vi.advanceTimersByTime(10 * SAVE_DELAY_MS);
     expect(nameOf(await visit(storage))).toBe('last');
+  });
+
+  test('brings back what was done before saving had begun', async () => {
+    const storage = memory();
+    const { bench, saving } = await openWorkbench({
+      first: smallPlate,
+      analyse: countingAnalyse().analyse,
+      storage,
+    });
+    bench.change('Name', renamed('in the first moment'));
+    bench.setView({ theme: 'dark' });
+    await saving;
+    vi.advanceTimersByTime(SAVE_DELAY_MS);
+    const again = await visit(storage);
+    expect(nameOf(again)).toBe('in the first moment');
+    expect(again.bench.store.getState().view.theme).toBe('dark');
+  });
+
+  test('has the whole height computed by the same worker as a first visit', async () => {
+    const storage = memory();
+    for (const [name, found] of [
+      ['first', 'Small plate'],
+      ['again', 'first'],
+    ] as const) {
+      const heights = { ask: vi.fn(), listen: vi.fn() };
+      const { bench, saving } = await openWorkbench({
+        first: smallPlate,
+        analyse: countingAnalyse().analyse,
+        heights,
+        storage,
+      });
+      await saving;
+      expect(heights.listen).toHaveBeenCalledTimes(1);
+      expect(nameOf({ bench })).toBe(found);
+      bench.change('Name', renamed(name));
+      vi.advanceTimersByTime(SAVE_DELAY_MS);
+    }
   });
 });
 
@@ -154,7 +191,7 @@ describe('saved text that cannot be read', () => {
     const text = writeLayout(renamed('poison')(smallPlate()));
     storage.map.set(LAYOUT_KEY, text);
     const { analyse } = countingAnalyse();
-    const { bench } = await openWorkbench({
+    const { bench } = await opened({
       first: smallPlate,
       storage,
       loadLarge: noLarge,

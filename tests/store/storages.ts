@@ -1,4 +1,5 @@
 /** Storages and pages for tests: in memory, with a limit like a browser's quota, and answering when the test says so. */
+import { openWorkbench, type VisitOptions } from '../../src/store/open';
 import type { PageEvents } from '../../src/store/persist';
 import type { LargeStorage, LoadLarge, WorkStorage } from '../../src/store/savedForm';
 
@@ -57,4 +58,11 @@ export function fakePage(): PageEvents & { leave(): void; readonly listeners: Se
     removeEventListener: (_, listener) => void listeners.delete(listener),
     leave: () => listeners.forEach((listener) => listener()),
   };
+}
+
+/** A visit whose saving has begun. */
+export async function opened(options: VisitOptions) {
+  const visit = await openWorkbench(options);
+  await visit.saving;
+  return visit;
 }

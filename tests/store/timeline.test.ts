@@ -3,19 +3,18 @@ import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { addPart, addShapes, moveParts, removeParts, setTexts } from '../../src/commands/operations';
 import type { Layout } from '../../src/layout/types';
-import { openWorkbench } from '../../src/store/open';
 import { SAVE_DELAY_MS } from '../../src/store/persist';
 import { LAYOUT_KEY, TIMELINE_KEY, type WorkStorage } from '../../src/store/savedForm';
 import { readTimeline, timelineText } from '../../src/store/timelineText';
 import type { Workbench } from '../../src/store/types';
 import { createWorkbench } from '../../src/store/workbench';
 import { countingAnalyse, smallPlate } from './plates';
-import { fakePage, memory, noLarge } from './storages';
+import { fakePage, memory, noLarge, opened } from './storages';
 
 const SEED = 20_261_125;
 const { analyse } = countingAnalyse();
 const visit = (storage: WorkStorage, page = fakePage()) =>
-  openWorkbench({ first: smallPlate, analyse, storage, loadLarge: noLarge, pages: [page] });
+  opened({ first: smallPlate, analyse, storage, loadLarge: noLarge, pages: [page] });
 const layoutOf = (bench: Workbench): Layout => bench.store.getState().layout;
 const x = (bench: Workbench) => layoutOf(bench).parts[0]!.at_mm[0];
 const move = (bench: Workbench) => bench.change('Move', (layout) => moveParts(layout, ['P01'], 1, 0));
