@@ -46,6 +46,17 @@ function degenerate({ points, triangles, collapsed }: PreparedMesh): number {
 const howMany = (counts: Uint16Array, fits: (count: number) => boolean): number =>
   counts.reduce((sum, count) => sum + (fits(count) ? 1 : 0), 0);
 
+/** Edges of two triangles that stayed without a pair (of crowded ones, what is left over is not counted). */
+function twisted({ across, edges }: PreparedMesh): number {
+  let open = 0;
+  for (const side of across) if (side === NONE) open += 1;
+  for (const count of edges.count) {
+    if (count > 2) return 0;
+    if (count === 1) open -= 1;
+  }
+  return open / 2;
+}
+
 /**
  * Looks at a mesh as it stands.
  * @param chainGap_mm what the sections will close, for the words of the findings
@@ -64,6 +75,7 @@ export function checkMesh(mesh: Mesh, chainGap_mm: Mm): MeshCheck {
     volume_mm3: closed ? shells.reduce((sum, shell) => sum + shell.volume_mm3, 0) : null,
     openEdges: howMany(edges.count, (count) => count === 1),
     crowdedEdges: howMany(edges.count, (count) => count > 2),
+    twistedEdges: twisted(ready),
     turnedTriangles: ready.turned,
     insideOutShells: ready.insideOut,
     degenerateTriangles: degenerate(ready),
@@ -85,6 +97,7 @@ function findings(check: Omit<MeshCheck, 'findings'>, chainGap_mm: Mm): Fault[] 
   if (check.crack_mm !== null)
     found.push({ code: 'mesh-cracks', params: { found: check.crack_mm.toPrecision(2) } });
   add('mesh-crowded-edges', check.crowdedEdges);
+  add('mesh-twisted-edges', check.twistedEdges);
   add('mesh-turned-triangles', check.turnedTriangles);
   add('mesh-inside-out', check.insideOutShells);
   add('mesh-degenerate', check.degenerateTriangles);

@@ -1,7 +1,8 @@
 /**
  * Lists of number triples that grow by doubling, for readers that do not know beforehand how much will come.
  */
-const FIRST_ROOM = 3 * 1024;
+/** Small: a file may name thousands of empty objects. */
+const FIRST_ROOM = 48;
 
 class Triples<List extends Float64Array | Uint32Array> {
   /** Numbers, three for each triple. */

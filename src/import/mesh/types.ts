@@ -72,6 +72,8 @@ export interface MeshCheck {
   readonly openEdges: number;
   /** Edges with three and more triangles. */
   readonly crowdedEdges: number;
+  /** Edges along which two triangles cannot face the same way, as on a strip with half a twist. */
+  readonly twistedEdges: number;
   /** Triangles that face the other way than their neighbours. */
   readonly turnedTriangles: number;
   /** Shells that face inwards although nothing is around them. */

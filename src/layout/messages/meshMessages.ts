@@ -126,6 +126,12 @@ export const MESH_MESSAGES = {
     blocks: false,
   },
 
+  'mesh-job-failed': {
+    text: 'The mesh could not be worked on: {detail}.',
+    advice: 'Open it again; a mesh of fewer triangles takes less memory.',
+    blocks: false,
+  },
+
   // left out
   'mesh-left-out-support': {
     text: '{count} × “{what}”: supports.',
@@ -177,6 +183,11 @@ export const MESH_MESSAGES = {
   'mesh-crowded-edges': {
     text: '{count} edges have three or more triangles.',
     advice: 'They are followed in pairs; compare a section there with the part.',
+    blocks: false,
+  },
+  'mesh-twisted-edges': {
+    text: 'Along {count} edges two triangles cannot face the same way.',
+    advice: 'The surface has no inside there; mend the mesh.',
     blocks: false,
   },
   'mesh-turned-triangles': {

@@ -2,7 +2,18 @@
 import { describe, expect, test } from 'vitest';
 import { checkMesh, orient, weld, type Mesh, type MeshCheck } from '../../../src/import/mesh';
 import { messageAdvice, messageText } from '../../../src/layout/messages';
-import { box, inverted, loft, meshOf, moved, rectangle, tetrahedra, together, without } from './meshes';
+import {
+  box,
+  inverted,
+  loft,
+  meshOf,
+  moved,
+  rectangle,
+  tetrahedra,
+  together,
+  without,
+  type Point3,
+} from './meshes';
 
 const cube = box([0, 0, 0], [10, 10, 10]);
 const codes = (check: MeshCheck): string[] => check.findings.map(({ code }) => code);
@@ -105,6 +116,30 @@ describe('facing', () => {
     });
     expect(codes(check)).toEqual(['mesh-inside-out']);
   });
+});
+
+test('a strip with half a twist has no inside, and that is said', () => {
+  const n = 20;
+  const points = Array.from({ length: n }, (_, i): [Point3, Point3] => {
+    const [turn, tilt] = [(2 * Math.PI * i) / n, (Math.PI * i) / n];
+    const at = (side: number): Point3 => {
+      const r = 10 + side * Math.cos(tilt);
+      return [r * Math.cos(turn), r * Math.sin(turn), side * Math.sin(tilt)];
+    };
+    return [at(-2), at(2)];
+  }).flat();
+  const triangles = Array.from({ length: n }, (_, i): Point3[] => {
+    const [a, b] = [2 * i, 2 * i + 1];
+    const [c, d] = i === n - 1 ? [1, 0] : [2 * i + 2, 2 * i + 3];
+    return [
+      [a, c, b],
+      [b, c, d],
+    ];
+  }).flat();
+  const check = look(meshOf(points, triangles));
+  // One rim of 2·n edges, and one edge where the twist shows.
+  expect(check).toMatchObject({ openEdges: 2 * n, twistedEdges: 1, closed: false, shells: 1 });
+  expect(codes(check)).toContain('mesh-twisted-edges');
 });
 
 describe('shells', () => {

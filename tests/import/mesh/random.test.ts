@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import clipping from 'polygon-clipping';
 import { describe, expect, test } from 'vitest';
 import { orient, sectionMesh, type Mesh } from '../../../src/import/mesh';
+import { areApart } from '../../../src/import/mesh/section/apart';
 import { closeChains } from '../../../src/import/mesh/section/close';
 import { Reference } from '../../../src/import/mesh/section/same';
 import { rounded, simplified, TOLERANCE_mm } from '../../../src/import/mesh/section/tidy';
@@ -160,6 +161,55 @@ describe('tidy rings', () => {
   });
   const closedPoints = (ring: Float64Array): string[] =>
     Array.from({ length: ring.length / 2 }, (_, i) => `${ring[2 * i]},${ring[2 * i + 1]}`);
+});
+
+describe('rings that keep apart', () => {
+  const ring = (...flat: number[]): Float64Array => Float64Array.from(flat);
+  const square = (x: number, y: number, size: number): Float64Array =>
+    ring(x, y, x + size, y, x + size, y + size, x, y + size);
+  test.each<[string, Float64Array[], boolean]>([
+    ['one square', [square(0, 0, 9)], true],
+    ['a square in a square', [square(0, 0, 9), square(3, 3, 3)], true],
+    ['two beside each other', [square(0, 0, 9), square(9.001, 0, 9)], true],
+    ['two with a common side', [square(0, 0, 9), square(9, 0, 9)], false],
+    ['two with a common corner', [square(0, 0, 9), square(9, 9, 9)], false],
+    ['two that cross', [square(0, 0, 9), square(4, 4, 9)], false],
+    ['two that overlap with sides in line', [square(0, 0, 9), ring(4, 0, 13, 0, 13, 9, 4, 9)], false],
+    ['a bow tie', [ring(0, 0, 9, 9, 9, 0, 0, 9)], false],
+    ['a corner that touches a side of its own ring', [ring(0, 0, 9, 0, 9, 9, 5, 0, 0, 9)], false],
+    ['a side that folds back', [ring(0, 0, 9, 0, 4, 0, 4, 5)], false],
+    ['a needle upright', [ring(0, 0, 0.001, 0, 0.001, 900, 0, 900)], true],
+    ['nothing', [], true],
+  ])('%s', (_, rings, apart) => {
+    expect(areApart(rings)).toBe(apart);
+  });
+  test('no pair of edges that cross is overlooked', () => {
+    const crossing = (r: Float64Array): boolean => {
+      const n = r.length / 2;
+      const p = (i: number): [number, number] => [r[2 * (i % n)], r[2 * (i % n) + 1]];
+      const side = (a: [number, number], b: [number, number], c: [number, number]): number =>
+        Math.sign((b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]));
+      for (let i = 0; i < n; i++)
+        for (let k = i + 2; k < n; k++) {
+          if (i === 0 && k === n - 1) continue;
+          const [a, b, c, d] = [p(i), p(i + 1), p(k), p(k + 1)];
+          if (side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0) return true;
+        }
+      return false;
+    };
+    const place = fc.integer({ min: 0, max: 40 });
+    let found = 0;
+    fc.assert(
+      fc.property(fc.array(place, { minLength: 6, maxLength: 14 }), (list) => {
+        const corners = ring(...list.slice(0, 2 * Math.floor(list.length / 2)));
+        if (!crossing(corners)) return;
+        found += 1;
+        expect(areApart([corners])).toBe(false);
+      }),
+      { numRuns: 2000 },
+    );
+    expect(found).toBeGreaterThan(500);
+  });
 });
 
 describe('open outlines', () => {

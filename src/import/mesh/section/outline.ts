@@ -8,6 +8,7 @@ import { nested } from '../../../geometry/nesting';
 import { checkOutlines } from '../../../geometry/outlines';
 import type { Region, Ring } from '../../../geometry/types';
 import type { Mm } from '../../../units/types';
+import { areApart } from './apart';
 import { rounded, simplified, TOLERANCE_mm } from './tidy';
 
 export interface Section {
@@ -35,7 +36,7 @@ function tidied(rings: Region, tolerance: Mm): { kept: Ring[]; exact: Ring[] } {
 /** The section that rings enclose. */
 export function sectionOf(rings: readonly Ring[]): Section {
   const { kept, exact } = tidied(rings, TOLERANCE_mm);
-  if (checkOutlines(kept) === 'apart') {
+  if (areApart(kept) || checkOutlines(kept) === 'apart') {
     const filled = new Set(nested(kept, 'positive'));
     return {
       kept: kept.filter((ring) => filled.has(ring)),
