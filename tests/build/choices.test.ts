@@ -2,12 +2,18 @@
  * How many lasers may take a part whole, on plates where it is plain to see: quadrants that meet in the middle, blocks
  * inside one quadrant, on a line, in a shared band. Millimetres from the front-left corner of 400 × 400.
  */
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../src/build/analyse';
+import { layerRanges } from '../../src/build/layers';
+import { modelOf } from '../../src/build/layerFigures';
+import { plateOf, sectionsIn } from '../../src/build/plate';
+import { holdersOf } from '../../src/build/rules';
 import { lasersThatHold, wholePartChoices } from '../../src/build/choices';
 import { membersOf } from '../../src/zoning/lasers';
 import type { Layout } from '../../src/layout/types';
 import { plate, rect, standing } from '../support/plates';
+import { layouts, runs } from '../support/random';
 
 const inFrontLeft = standing('A', 60, rect(20, 20, 60, 60));
 const onTheLine = standing('B', 60, rect(180, 20, 220, 60));
@@ -62,4 +68,30 @@ describe('lasers that may take a part whole', () => {
     expect(holders(above(60))[0]).toEqual([0, 1, 2, 3]);
     expect(holders(above(30))[0]).toEqual([0]);
   });
+});
+
+/** The division's own account: the lasers of every fragment of every section. */
+function byFragments(layout: Layout): readonly number[][] {
+  const set = plateOf({ ...layout, parts: layout.parts.map((part) => ({ ...part, laser: null })) });
+  const t = layout.process.layer_mm;
+  const sections = layerRanges(set.placed, layout.zoning, t).map((range) => sectionsIn(set, range));
+  const model = modelOf(layout.process);
+  return layout.parts.map((part, p) =>
+    membersOf(
+      holdersOf(
+        sections.map((inRange) => inRange[p]!),
+        model,
+        part.timeFactor,
+      ),
+    ),
+  );
+}
+
+test('agree with the fragments of every section on random plates', () => {
+  fc.assert(
+    fc.property(layouts({ bands: true, faults: true }), (layout) => {
+      expect(holders(layout)).toEqual(byFragments(layout));
+    }),
+    runs(60),
+  );
 });

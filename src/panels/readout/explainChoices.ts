@@ -17,7 +17,7 @@ export function explainChoices({ layout, divisions, parts }: Analysis): Explanat
     formula: 'count of parts that two lasers or more hold whole',
     numbers: [
       `${several} of ${count} have two lasers or more, ${one} have one`,
-      `${none} fit no laser’s zone whole and are cut along the zones`,
+      `${none} fit no laser’s zone whole: cut along the zones, or unassigned in part`,
     ],
   };
 }
