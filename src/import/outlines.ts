@@ -7,28 +7,38 @@ import { readDxf } from './dxf/read';
 import { LeftOutList } from './leftOut';
 import { Budget, MOST_CHARACTERS, MOST_CURVES, MOST_RINGS } from './limits';
 import { nest } from './nest';
+import { finish, type Reading } from './steps';
 import { readSvg } from './svg/read';
 import type { ImportSettings, OutlineImport } from './types';
 
 export { placeImport } from './place';
 export { importProblems } from './problems';
+export { finish, type Reading, type ReadingStep } from './steps';
 export { DRAWING_UNITS, MM_PER_UNIT } from './units';
 export type * from './types';
 
 const CHARACTERS_PER_MB = 1_000_000;
 
-/**
- * Reads an outline file.
- * @param name file name; its ending decides the kind, the text's beginning where the ending is another
- * @param text the file's text (a DXF in binary form is recognised and refused)
- * @param budget counts what the reading costs and ends it
- */
-export function readOutlines(
+/** Reads an outline file at once; see readingOutlines. */
+export const readOutlines = (
   name: string,
   text: string,
   settings: ImportSettings,
   budget: Budget = new Budget(),
-): Result<OutlineImport> {
+): Result<OutlineImport> => finish(readingOutlines(name, text, settings, budget));
+
+/**
+ * Reads an outline file step by step.
+ * @param name file name; its ending decides the kind, the text's beginning where the ending is another
+ * @param text the file's text (a DXF in binary form is recognised and refused)
+ * @param budget counts what the reading costs and ends it
+ */
+export function* readingOutlines(
+  name: string,
+  text: string,
+  settings: ImportSettings,
+  budget: Budget = new Budget(),
+): Reading<Result<OutlineImport>> {
   if (text.length > MOST_CHARACTERS) {
     const found = Math.ceil(text.length / CHARACTERS_PER_MB);
     return fail('outlines-too-large', { found, limit: MOST_CHARACTERS / CHARACTERS_PER_MB });
@@ -37,11 +47,12 @@ export function readOutlines(
   const kind = kindOf(name, plain);
   if (kind === null) return fail('outlines-unknown-kind', { name });
   const leftOut = new LeftOutList();
-  const found =
-    kind === 'svg' ? readSvg(plain, settings, leftOut, budget) : readDxf(plain, settings, leftOut, budget);
+  const read = kind === 'svg' ? readSvg : readDxf;
+  const found = yield* read(plain, settings, leftOut, budget);
   if (!found.ok) return found;
   const { rings, unit, repaired } = found.value;
   if (!budget.left || rings.length > MOST_RINGS) return fail('outlines-too-much', { found: MOST_CURVES });
+  yield 'outlines';
   const nesting = nest(rings);
   for (const duplicate of nesting.duplicates) leftOut.add('duplicate', duplicate);
   const list = leftOut.list();

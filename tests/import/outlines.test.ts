@@ -3,7 +3,7 @@ import DxfParser, { type ILineEntity, type ICircleEntity, type IArcEntity } from
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readDocument } from '../../src/import/dxf/document';
-import { importProblems, placeImport, readOutlines } from '../../src/import/outlines';
+import { finish, importProblems, placeImport, readOutlines } from '../../src/import/outlines';
 import type { Placement } from '../../src/import/types';
 import { MESSAGES, messageText } from '../../src/layout/messages';
 import type { Fault } from '../../src/layout/result';
@@ -132,7 +132,7 @@ describe('refused files', () => {
 test('a second DXF reader finds the same lines, arcs and circles (npm dxf-parser)', () => {
   for (const name of ['slotted-plate.dxf', 'ring-inch.dxf', 'no-units.dxf', 'left-out.dxf']) {
     const other = new DxfParser().parse(fixture(name));
-    const own = readDocument(fixture(name));
+    const own = finish(readDocument(fixture(name)));
     if (other === null || !own.ok) throw new Error(name);
     const theirs = other.entities.flatMap((entity) => {
       if (entity.type === 'LINE') return (entity as ILineEntity).vertices.map(({ x, y }) => `LINE ${x} ${y}`);

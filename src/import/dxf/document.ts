@@ -5,6 +5,7 @@
  */
 import { fail, ok, type Result } from '../../layout/result';
 import { MOST_VISITS } from '../limits';
+import type { Reading } from '../steps';
 
 export interface Entity {
   readonly type: string;
@@ -55,6 +56,9 @@ const isNumeric = (code: number): boolean =>
   (code >= 110 && code <= 149) ||
   (code >= 160 && code <= 179) ||
   (code >= 210 && code <= 289);
+
+/** Pairs of lines in one file. */
+const MOST_GROUPS = 20 * MOST_VISITS;
 
 /** What follows this code belongs to an embedded object of its own. */
 const EMBEDDED = 101;
@@ -165,8 +169,11 @@ class Lines {
   }
 }
 
+/** Groups between two steps. */
+const STRIDE = 20_000;
+
 /** Reads the objects of a DXF file. */
-export function readDocument(text: string): Result<DxfDocument> {
+export function* readDocument(text: string): Reading<Result<DxfDocument>> {
   if (text.startsWith(BINARY_SENTINEL)) return fail('dxf-binary');
   const lines = new Lines(text);
   const builder = new Builder();
@@ -178,7 +185,8 @@ export function readDocument(text: string): Result<DxfDocument> {
     if (value === null) return fail('dxf-cut-off', { line: lines.number });
     if (!builder.group(Number(code), value, lines.number))
       return fail('dxf-bad-number', { line: lines.number, found: shown(value), code });
-    if (lines.number / 2 > MOST_VISITS * 10) return fail('outlines-too-much', { found: lines.number });
+    if (lines.number % STRIDE === 0) yield 'text';
+    if (lines.number / 2 > MOST_GROUPS) return fail('outlines-too-much', { found: lines.number });
   }
   builder.finish();
   if (!builder.ended && builder.section !== '') return fail('dxf-cut-off', { line: lines.number });

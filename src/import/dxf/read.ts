@@ -12,29 +12,39 @@ import { MOST_LEVELS, type Budget } from '../limits';
 import { noteChains } from '../openEnds';
 import { drawCurves } from '../points';
 import { cleanWalks, type Found, type FoundRing, type Walk } from '../rings';
+import type { Reading } from '../steps';
 import type { ImportSettings, UnitFound } from '../types';
 import { MM_PER_UNIT, insUnit } from '../units';
 import { draw, planeOf } from './entities';
 import { key, numberOf, readDocument, type DxfDocument, type Entity } from './document';
 
+/** Objects, and outlines, between two steps. */
+const STRIDE = 200;
+
 /** Reads the text of a DXF file. */
-export function readDxf(
+export function* readDxf(
   text: string,
   settings: ImportSettings,
   leftOut: LeftOutList,
   budget: Budget,
-): Result<Found> {
-  const document = readDocument(text);
+): Reading<Result<Found>> {
+  const document = yield* readDocument(text);
   if (!document.ok) return document;
   const unit = unitOf(document.value, settings);
   const scale = unit?.scale ?? 1;
   const writer = new Writer(document.value, leftOut, budget);
-  writer.all(document.value.entities, { map: scaling(scale, scale), layer: null, group: '', level: 0 });
+  yield* writer.all(document.value.entities, {
+    map: scaling(scale, scale),
+    layer: null,
+    group: '',
+    level: 0,
+  });
   if (!budget.left) return ok({ unit, rings: [], repaired: 0 });
-  const walks = [...writer.closed, ...chained(writer.loose, settings.chainGap_mm, leftOut)];
+  const walks = [...writer.closed, ...(yield* chained(writer.loose, settings.chainGap_mm, leftOut))];
   const rings: FoundRing[] = [];
   let repaired = 0;
-  for (const { name, ...walk } of walks) {
+  for (const [i, { name, ...walk }] of walks.entries()) {
+    if (i % STRIDE === 0) yield 'outlines';
     const cleaned = cleanWalks([walk], 'evenOdd', name);
     if (cleaned.rings.length === 0) leftOut.add(cleaned.tangled ? 'broken' : 'no-area', name);
     if (cleaned.repaired) repaired += 1;
@@ -55,11 +65,11 @@ interface NamedWalk extends Walk {
 }
 
 /** Chains each layer of each block by itself first; only what stays open may join across layers. */
-function chained(
+function* chained(
   loose: ReadonlyMap<string, readonly Edge[]>,
   gap_mm: number,
   leftOut: LeftOutList,
-): NamedWalk[] {
+): Reading<NamedWalk[]> {
   const walks: NamedWalk[] = [];
   const left: Edge[] = [];
   const take = (edges: readonly Edge[], last: boolean): void => {
@@ -77,9 +87,13 @@ function chained(
       append(left, chains.branches);
     }
   };
+  yield 'chains';
   if (loose.size === 1) for (const edges of loose.values()) take(edges, true);
   else {
-    for (const edges of loose.values()) take(edges, false);
+    for (const edges of loose.values()) {
+      take(edges, false);
+      yield 'chains';
+    }
     take(left, true);
   }
   return walks;
@@ -107,21 +121,22 @@ class Writer {
     private readonly budget: Budget,
   ) {}
 
-  all(entities: readonly Entity[], place: Place): void {
+  *all(entities: readonly Entity[], place: Place): Reading<void> {
     for (const entity of entities) {
       if (!this.budget.visit()) return;
-      this.one(entity, place);
+      if (this.budget.used.visits % STRIDE === 0) yield 'curves';
+      yield* this.one(entity, place);
     }
   }
 
-  private one(entity: Entity, place: Place): void {
+  private *one(entity: Entity, place: Place): Reading<void> {
     const own = entity.texts.get(8) ?? '0';
     const layer = own === '0' && place.layer !== null ? place.layer : own;
     const state = this.document.layers.get(key(layer));
     if (numberOf(entity, 67, 0) === 1) return this.leftOut.add('paper', entity.type);
     if (numberOf(entity, 60, 0) === 1) return this.leftOut.add('hidden', entity.type);
     if (state?.frozen === true) return this.leftOut.add('layer-frozen', layer);
-    if (entity.type === 'INSERT') return this.insert(entity, { ...place, layer });
+    if (entity.type === 'INSERT') return yield* this.insert(entity, { ...place, layer });
     if (state?.off === true) return this.leftOut.add('layer-off', layer);
     const drawing = draw(entity);
     if (typeof drawing === 'string') return this.leftOut.add(drawing, entity.type);
@@ -146,7 +161,7 @@ class Writer {
     else append(list, edges);
   }
 
-  private insert(entity: Entity, place: Place): void {
+  private *insert(entity: Entity, place: Place): Reading<void> {
     const name = entity.texts.get(2) ?? '';
     const block = this.document.blocks.get(key(name));
     if (block === undefined || this.within.has(key(name)) || place.level > MOST_LEVELS)
@@ -158,7 +173,7 @@ class Writer {
       if (!this.budget.visit()) break;
       const map = compose(compose(place.map, plane), compose(own, translation(-block.baseX, -block.baseY)));
       this.insertions += 1;
-      this.all(block.entities, {
+      yield* this.all(block.entities, {
         map,
         layer: place.layer,
         group: `${this.insertions}`,

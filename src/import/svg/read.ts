@@ -9,6 +9,7 @@ import { MOST_LEVELS, type Budget } from '../limits';
 import { append } from '../append';
 import { drawCurves } from '../points';
 import { cleanWalks, type Found, type FoundRing, type Walk } from '../rings';
+import type { Reading } from '../steps';
 import type { ImportSettings, UnitFound } from '../types';
 import { MM_PER_UNIT, cssLength } from '../units';
 import { SHAPES, subpathsOf } from './elements';
@@ -41,14 +42,17 @@ interface Place {
   readonly level: number;
 }
 
+/** Elements between two steps. */
+const STRIDE = 200;
+
 /** Reads the text of an SVG file. */
-export function readSvg(
+export function* readSvg(
   text: string,
   settings: ImportSettings,
   leftOut: LeftOutList,
   budget: Budget,
-): Result<Found> {
-  const tree = readTree(text);
+): Reading<Result<Found>> {
+  const tree = yield* readTree(text);
   if (!tree.ok) return tree;
   const { root } = tree.value;
   const frame = rootFrame(root);
@@ -60,7 +64,7 @@ export function readSvg(
       : scaling(MM_PER_UNIT[chosen], -MM_PER_UNIT[chosen]);
   const walker = new Walker(tree.value, leftOut, budget);
   const paint = paintOf(INITIAL_PAINT, declarationsOf(root, walker.sheet));
-  walker.children(root, { map, paint, extent: frame.extent, name: '', level: 0 });
+  yield* walker.children(root, { map, paint, extent: frame.extent, name: '', level: 0 });
   const unit: UnitFound =
     chosen === undefined
       ? {
@@ -89,14 +93,15 @@ class Walker {
     this.sheet = readSheet(tree.sheet);
   }
 
-  children(node: SvgNode, place: Place): void {
+  *children(node: SvgNode, place: Place): Reading<void> {
     for (const child of node.children) {
       if (!this.budget.left) return;
-      this.element(child, place);
+      if (this.budget.used.visits % STRIDE === 0) yield 'curves';
+      yield* this.element(child, place);
     }
   }
 
-  private element(node: SvgNode, outer: Place): void {
+  private *element(node: SvgNode, outer: Place): Reading<void> {
     if (!this.budget.visit() || SILENT.has(node.tag) || node.tag.includes(':')) return;
     const { own, transform } = this.said(node);
     const word = nameOf(node) ?? node.tag;
@@ -110,9 +115,9 @@ class Walker {
       level: outer.level + 1,
     };
     this.noteClip(node, word);
-    if (GROUPS.has(node.tag)) this.children(node, place);
-    else if (node.tag === 'svg') this.frame(node, place, {});
-    else if (node.tag === 'use') this.use(node, place);
+    if (GROUPS.has(node.tag)) yield* this.children(node, place);
+    else if (node.tag === 'svg') yield* this.frame(node, place, {});
+    else if (node.tag === 'use') yield* this.use(node, place);
     else if (SHAPES.has(node.tag)) this.shape(node, place);
     else if (TEXTS.has(node.tag)) this.leftOut.add('text', node.tag);
     else this.leftOut.add(IMAGES.has(node.tag) ? 'image' : 'other', node.tag);
@@ -134,12 +139,12 @@ class Walker {
     if (clipped || /(^|;)\s*(clip-path|mask)\s*:\s*url\(/.test(style)) this.leftOut.add('clip', word);
   }
 
-  private frame(node: SvgNode, place: Place, size: Partial<Extent>): void {
+  private *frame(node: SvgNode, place: Place, size: Partial<Extent>): Reading<void> {
     const { map, extent } = innerFrame(node, place.extent, size);
-    this.children(node, { ...place, map: compose(place.map, map), extent });
+    yield* this.children(node, { ...place, map: compose(place.map, map), extent });
   }
 
-  private use(node: SvgNode, place: Place): void {
+  private *use(node: SvgNode, place: Place): Reading<void> {
     const { attributes } = node;
     const href = attributes.href ?? attributes['xlink:href'] ?? '';
     const target = href.startsWith('#') ? this.tree.byId.get(href.slice(1)) : undefined;
@@ -153,9 +158,9 @@ class Walker {
     if (target.tag === 'symbol' || target.tag === 'svg') {
       const size = { width: px('width', place.extent.width), height: px('height', place.extent.height) };
       const paint = paintOf(place.paint, declarationsOf(target, this.sheet));
-      this.frame(target, { ...moved, paint }, size);
+      yield* this.frame(target, { ...moved, paint }, size);
     } else {
-      this.element(target, moved);
+      yield* this.element(target, moved);
     }
     this.within.delete(target);
   }

@@ -5,6 +5,7 @@
 import { SaxesParser } from 'saxes';
 import { fail, ok, type Result } from '../../layout/result';
 import { MOST_LEVELS, MOST_VISITS } from '../limits';
+import type { Reading } from '../steps';
 
 export interface SvgNode {
   /** Local name, such as "path"; names of other vocabularies keep their prefix. */
@@ -68,7 +69,7 @@ class Builder {
 const CHUNK = 65_536;
 
 /** Reads the document; a fault names line and column. */
-export function readTree(text: string): Result<SvgTree> {
+export function* readTree(text: string): Reading<Result<SvgTree>> {
   const builder = new Builder();
   const parser = new SaxesParser({ xmlns: false });
   const broken = (detail: string): void => {
@@ -82,8 +83,10 @@ export function readTree(text: string): Result<SvgTree> {
   parser.on('closetag', () => builder.close());
   parser.on('text', (piece) => builder.write(piece));
   parser.on('cdata', (piece) => builder.write(piece));
-  for (let at = 0; at < text.length && builder.stop === null; at += CHUNK)
+  for (let at = 0; at < text.length && builder.stop === null; at += CHUNK) {
     parser.write(text.slice(at, at + CHUNK));
+    yield 'text';
+  }
   if (builder.stop === null) parser.close();
   if (builder.stop !== null) return builder.stop;
   const { root, byId, sheet } = builder;
