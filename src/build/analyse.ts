@@ -78,6 +78,8 @@ const NO_BUILD: Omit<BuildFigures, 'scanVolume_cm3'> = {
   layers: 0,
   height_mm: 0,
   time_h: 0,
+  timeOneWay_h: 0,
+  timeBothWays_h: 0,
   exposure_h: 0,
   recoat_h: 0,
   heldByMinLayer_h: 0,

@@ -1,15 +1,14 @@
 /**
  * The build: layer by layer over the whole height, never from one layer and never from totals.
  *   imbalance of the build = Σ exposure / Σ mean load − 1, over lasers that are on
- *   powder need per layer  = t·[(A_platform − A_section) + A_section/packing]; dose = A_platform·t·doseFactor
  * Hours, litres, cm³.
  */
 import type { Layout } from '../layout/types';
-import type { Mm } from '../units/types';
+import type { Hours, Mm, Seconds } from '../units/types';
+import { powderOfLayer, type LayerPowder } from './powder';
 import type { BuildFigures, LayerTotals, Stretch } from './types';
 
 const S_PER_H = 3600;
-const MM3_PER_L = 1e6;
 const MM3_PER_CM3 = 1e3;
 const PERCENT = 100;
 
@@ -29,16 +28,19 @@ function imbalanceOf(stretches: readonly Stretch[]): number {
   return work > 0 ? PERCENT * (total(stretches, (layer) => layer.exposure_s) / work - 1) : 0;
 }
 
-function powderOf(layout: Layout, stretches: readonly Stretch[]): { dose_l: number; overflow_l: number } {
-  const { platform } = layout.machine;
-  const { layer_mm, doseFactor, packing } = layout.process;
-  const area = platform.width_mm * platform.depth_mm;
-  const dose = area * layer_mm * doseFactor;
-  const need = (section: number): number => layer_mm * (area - section + section / packing);
+function powderOf({ machine, process }: Layout, stretches: readonly Stretch[]) {
+  const platform_mm2 = machine.platform.width_mm * machine.platform.depth_mm;
+  const powder = (layer: LayerTotals): LayerPowder =>
+    powderOfLayer(platform_mm2, layer.sectionArea_mm2, process);
   return {
-    dose_l: total(stretches, () => dose) / MM3_PER_L,
-    overflow_l: total(stretches, (layer) => dose - need(layer.sectionArea_mm2)) / MM3_PER_L,
+    dose_l: total(stretches, (layer) => powder(layer).dose_l),
+    overflow_l: total(stretches, (layer) => powder(layer).overflow_l),
   };
+}
+
+/** Hours with another time for recoating: every layer still takes at least the minimum. */
+function hoursWith({ process }: Layout, stretches: readonly Stretch[], recoat_s: Seconds): Hours {
+  return total(stretches, (layer) => Math.max(process.minLayer_s, recoat_s + layer.exposure_s)) / S_PER_H;
 }
 
 function volumesOf(layout: Layout, stretches: readonly Stretch[]): Record<string, number> {
@@ -63,6 +65,8 @@ export function buildFigures(
     layers: total(stretches, () => 1),
     height_mm,
     time_h: hours((layer) => layer.time_s),
+    timeOneWay_h: hoursWith(layout, stretches, layout.machine.recoater.oneWay_s),
+    timeBothWays_h: hoursWith(layout, stretches, layout.machine.recoater.bothWays_s),
     exposure_h: hours((layer) => layer.exposure_s),
     recoat_h: hours((layer) => layer.recoat_s),
     heldByMinLayer_h: hours((layer) => layer.wait_s),

@@ -86,7 +86,11 @@ export interface Stretch<F extends LayerTotals = LayerTotals> {
 export interface BuildFigures {
   readonly layers: number;
   readonly height_mm: Mm;
+  /** With the recoater as it is set. */
   readonly time_h: Hours;
+  /** With a stroke one way, and with strokes both ways, whatever is set. */
+  readonly timeOneWay_h: Hours;
+  readonly timeBothWays_h: Hours;
   readonly exposure_h: Hours;
   readonly recoat_h: Hours;
   readonly heldByMinLayer_h: Hours;

@@ -1,10 +1,53 @@
 /**
- * Elevation and time per layer, which share z, with the height of the cut as slider, number and list.
+ * Elevation and time per layer, which share z, with the height of the cut as slider, number and list; instead of the
+ * time, what the blade meets.
  */
+import { lazy, Suspense, useState } from 'react';
 import { Elevation } from '../canvas/Elevation';
 import { TimePerLayer } from '../canvas/TimePerLayer';
+import { Segmented } from '../panels/controls/Segmented';
 import { HeightNews, WorstHeight } from '../panels/views/HeightNews';
 import { HeightBar } from '../panels/views/HeightBar';
+
+const BladePanel = lazy(() => import('../panels/blade/BladePanel').then((m) => ({ default: m.BladePanel })));
+
+type Right = 'times' | 'blade';
+const VIEWS = [
+  { value: 'times', label: 'Time per layer', content: 'TIME PER LAYER' },
+  { value: 'blade', label: 'What the blade meets', content: 'BLADE' },
+] as const;
+
+/** One of two views beside the elevation: time per layer, which shares its height, or the blade's contact. */
+function RightView() {
+  const [shown, setShown] = useState<Right>('times');
+  return (
+    <section className="view times" aria-label={shown === 'times' ? 'Time per layer' : 'Blade'}>
+      <div className="view-head">
+        <Segmented<Right>
+          label="View beside the elevation"
+          value={shown}
+          options={VIEWS}
+          onChoose={setShown}
+        />
+        {shown === 'times' && <HeightNews />}
+      </div>
+      {shown === 'times' ? (
+        <>
+          <div className="view-body">
+            <TimePerLayer />
+          </div>
+          <WorstHeight />
+        </>
+      ) : (
+        <div className="view-body view-scroll">
+          <Suspense fallback={null}>
+            <BladePanel />
+          </Suspense>
+        </div>
+      )}
+    </section>
+  );
+}
 
 export function LowerViews() {
   return (
@@ -18,16 +61,7 @@ export function LowerViews() {
           <Elevation />
         </div>
       </section>
-      <section className="view times" aria-label="Time per layer">
-        <div className="view-head">
-          <h2>TIME PER LAYER</h2>
-          <HeightNews />
-        </div>
-        <div className="view-body">
-          <TimePerLayer />
-        </div>
-        <WorstHeight />
-      </section>
+      <RightView />
     </>
   );
 }

@@ -3,7 +3,8 @@
  */
 import type { Analysis, LayerTotals, Stretch } from '../../build/types';
 import type { Hours, Seconds } from '../../units/types';
-import { formatField, formatHours, formatPercent, formatSeconds } from '../../units/format';
+import { correctedTime, totalVolume, UNCORRECTED } from './buildValues';
+import { formatCm3, formatField, formatHours, formatPercent, formatSeconds } from '../../units/format';
 import type { Explanation } from './explanation';
 import type { BuildFigureName } from './figureNames';
 import type { Table } from './sumTable';
@@ -12,6 +13,7 @@ import { sumTable } from './sumTable';
 type Explain = (analysis: Analysis) => Explanation;
 
 const S_PER_H = 3600;
+const PERCENT = 100;
 const count = (stretch: Stretch): number => stretch.lastLayer - stretch.firstLayer + 1;
 
 /** Layers · seconds per stretch, in hours, which come to the figure shown. */
@@ -57,6 +59,43 @@ const hours: Explain = (analysis) => ({
       : ['lasers of whole parts: a good choice, not proven to be the best']),
   ],
   table: perStretch(analysis, 'build time, h', analysis.build.time_h, (figures) => figures.time_s),
+});
+const otherWay: Explain = ({ layout, build }) => {
+  const { recoater } = layout.machine;
+  const set = recoater.mode === 'oneWay' ? 'one way' : 'both ways';
+  return {
+    title: 'Build time one way and both ways (estimate)',
+    meaning: `The same exposure with either way of recoating; ${set} is set. A layer still takes at least the minimum.`,
+    formula: 'Σ over layers of max(minimum, recoat + exposure)',
+    numbers: [
+      `one way, ${formatSeconds(recoater.oneWay_s)} a layer: ${formatHours(build.timeOneWay_h)}`,
+      `both ways, ${formatSeconds(recoater.bothWays_s)} a layer: ${formatHours(build.timeBothWays_h)}`,
+    ],
+  };
+};
+const correctedHours: Explain = ({ layout, build }) => {
+  const correction = layout.schedule?.correction ?? UNCORRECTED;
+  const spread_h = (correctedTime(layout, build) * correction.spread_pct) / PERCENT;
+  return {
+    title: 'Corrected build time (estimate)',
+    meaning:
+      'The build time times what finished builds took of their planned hours, with one standard deviation; set in the calendar.',
+    formula: 'build time · factor ± spread',
+    numbers: [
+      `${formatHours(build.time_h)} · ${formatField(correction.factor)} = ${formatHours(correctedTime(layout, build))}`,
+      `± ${formatField(correction.spread_pct)} %: ± ${formatHours(spread_h)}`,
+    ],
+  };
+};
+const scanVolume: Explain = ({ layout, build }) => ({
+  title: 'Scan volume',
+  meaning: 'What each laser exposes over the whole height: scan area times layer thickness.',
+  formula: 'Σ over layers of scan area · layer thickness',
+  numbers: [],
+  table: sumTable(
+    layout.machine.lasers.map(({ id }) => ({ label: id, value: build.scanVolume_cm3[id] ?? 0 })),
+    { label: 'scan volume, cm³', value: totalVolume(build), format: formatCm3, more: 'lasers' },
+  ),
 });
 const exposureHours: Explain = (analysis) => ({
   title: 'Exposure of the build (estimate)',
@@ -115,9 +154,12 @@ const idle: Explain = (analysis) => ({
 
 export const BUILD_EXPLANATIONS = {
   'build-hours': hours,
+  'build-corrected': correctedHours,
+  'hours-other-way': otherWay,
   'build-exposure': exposureHours,
   'held-hours': held,
   'build-imbalance': imbalance,
   'laser-hours': laserHours,
   'idle-hours': idle,
+  'scan-volume': scanVolume,
 } as const satisfies Record<BuildFigureName, Explain>;

@@ -20,5 +20,13 @@ export type LayerFigureName =
   | 'whole-choices'
   | 'book-keeping';
 export type BuildFigureName =
-  'build-hours' | 'build-exposure' | 'held-hours' | 'build-imbalance' | 'laser-hours' | 'idle-hours';
+  | 'build-hours'
+  | 'build-corrected'
+  | 'hours-other-way'
+  | 'build-exposure'
+  | 'held-hours'
+  | 'build-imbalance'
+  | 'laser-hours'
+  | 'idle-hours'
+  | 'scan-volume';
 export type FigureName = `${LaserFigureKind}-${string}` | LayerFigureName | BuildFigureName;
