@@ -7,6 +7,7 @@ import { openWorkbench, type Visit } from '../../src/store/open';
 import { SAVE_DELAY_MS } from '../../src/store/persist';
 import { savedWork } from '../../src/store/saved';
 import { ASIDE_KEY, LAYOUT_KEY, storageOf, VIEW_KEY, type WorkStorage } from '../../src/store/savedForm';
+import type { Heights } from '../../src/worker/heights';
 import { countingAnalyse, smallPlate } from './plates';
 import { fakePage, memory, noLarge, opened } from './storages';
 
@@ -131,7 +132,7 @@ describe('a reload', () => {
       ['first', 'Small plate'],
       ['again', 'first'],
     ] as const) {
-      const heights = { ask: vi.fn(), listen: vi.fn() };
+      const heights = { ask: vi.fn<Heights['ask']>(), listen: vi.fn<Heights['listen']>() };
       const { bench, saving } = await openWorkbench({
         first: smallPlate,
         analyse: countingAnalyse().analyse,
@@ -144,6 +145,16 @@ describe('a reload', () => {
       bench.change('Name', renamed(name));
       vi.advanceTimersByTime(SAVE_DELAY_MS);
     }
+  });
+
+  test('opens what an older page saved: a version 1 text under the same key', async () => {
+    const storage = memory();
+    const text = writeLayout(renamed('older')(smallPlate()));
+    expect(text).toContain('"version": 1');
+    storage.map.set(LAYOUT_KEY, text);
+    const again = await visit(storage);
+    expect(again.bench.store.getState().layout).toEqual(renamed('older')(smallPlate()));
+    expect(codes(again)).toEqual([]);
   });
 });
 

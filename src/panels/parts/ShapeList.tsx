@@ -4,9 +4,47 @@
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { addedParts, addPart, removeShape } from '../../commands/operations';
 import { Block } from '../controls/Block';
+import type { Shape } from '../../layout/types';
 import { useEdit } from '../useEdit';
 import { ShapeIcon } from './ShapeIcon';
 import { shapeHeight } from './shapePath';
+
+interface ShapeItemProps {
+  readonly name: string;
+  readonly shape: Shape;
+  /** Parts of it on the plate. */
+  readonly count: number;
+  onPlace(): void;
+  onRemove(): void;
+}
+
+function ShapeItem({ name, shape, count, onPlace, onRemove }: ShapeItemProps) {
+  return (
+    <li>
+      <button
+        type="button"
+        className="shape"
+        title={`${name}, ${shapeHeight(shape)} mm high, ${count} on the plate`}
+        aria-label={`Place one more ${name}; ${count} on the plate`}
+        onClick={onPlace}
+      >
+        <ShapeIcon shape={shape} size={40} />
+        <span>{count}</span>
+      </button>
+      {count === 0 && (
+        <button
+          type="button"
+          className="button"
+          data-bare
+          aria-label={`Remove the shape ${name}`}
+          onClick={onRemove}
+        >
+          ×
+        </button>
+      )}
+    </li>
+  );
+}
 
 export function ShapeList() {
   const bench = useWorkbench();
@@ -18,39 +56,20 @@ export function ShapeList() {
     edit.press(`place ${name}`, (layout) => addPart(layout, name));
     bench.setView({ selection: addedParts(before, bench.store.getState().layout) });
   };
-  const names = Object.keys(shapes);
+  const all = Object.entries(shapes);
   return (
-    <Block title="SHAPES" note={`${names.length}, click to place one`}>
+    <Block title="SHAPES" note={`${all.length}, click to place one`}>
       <ul className="shapes">
-        {names.map((name) => {
-          const count = parts.filter((part) => part.shape === name).length;
-          const shape = shapes[name]!;
-          return (
-            <li key={name}>
-              <button
-                type="button"
-                className="shape"
-                title={`${name}, ${shapeHeight(shape)} mm high, ${count} on the plate`}
-                aria-label={`Place one more ${name}; ${count} on the plate`}
-                onClick={() => place(name)}
-              >
-                <ShapeIcon shape={shape} size={40} />
-                <span>{count}</span>
-              </button>
-              {count === 0 && (
-                <button
-                  type="button"
-                  className="button"
-                  data-bare
-                  aria-label={`Remove the shape ${name}`}
-                  onClick={() => edit.press(`remove ${name}`, (layout) => removeShape(layout, name))}
-                >
-                  ×
-                </button>
-              )}
-            </li>
-          );
-        })}
+        {all.map(([name, shape]) => (
+          <ShapeItem
+            key={name}
+            name={name}
+            shape={shape}
+            count={parts.filter((part) => part.shape === name).length}
+            onPlace={() => place(name)}
+            onRemove={() => edit.press(`remove ${name}`, (layout) => removeShape(layout, name))}
+          />
+        ))}
       </ul>
     </Block>
   );
