@@ -1,6 +1,7 @@
 /**
  * What a mesh is like, what is wrong with it, and what can be used all the same. Millimetres, mm³.
  */
+import { DEFAULT_LIMITS } from '../../layout/defaults';
 import { fail, type Fault, type Result } from '../../layout/result';
 import { SIZE_LIMIT_mm } from '../../layout/limits';
 import { formatField } from '../../units/format';
@@ -61,7 +62,7 @@ function twisted({ across, edges }: PreparedMesh): number {
  * Looks at a mesh as it stands.
  * @param chainGap_mm what the sections will close, for the words of the findings
  */
-export function checkMesh(mesh: Mesh, chainGap_mm: Mm): MeshCheck {
+export function checkMesh(mesh: Mesh, chainGap_mm: Mm = DEFAULT_LIMITS.chainGap_mm): MeshCheck {
   const ready = prepare(mesh);
   const { edges, shells } = ready;
   const size_mm = sizeOf(mesh);
