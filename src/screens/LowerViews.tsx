@@ -35,8 +35,8 @@ function RightView() {
         <>
           <div className="view-body">
             <TimePerLayer />
+            <WorstHeight />
           </div>
-          <WorstHeight />
         </>
       ) : (
         <div className="view-body view-scroll">

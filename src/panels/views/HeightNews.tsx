@@ -6,7 +6,7 @@ import { useMemo } from 'react';
 import { worstRange } from '../../build/worst';
 import { useAnalysisLater, useBench, useWorkbench } from '../../canvas/bench';
 import { roundMm } from '../../units/round';
-import { worstText } from './worstText';
+import { worstMeaning, worstText } from './worstText';
 
 /** Words for the freshness of what the whole height says; null where it is of the present plate. */
 export function useHeightNews(): string | null {
@@ -44,7 +44,7 @@ export function WorstHeight() {
       type="button"
       className="worst-height"
       data-testid="worst-height"
-      title="Show the middle of this range"
+      title={worstMeaning(worst)}
       onClick={() => bench.setView({ height_mm: roundMm((worst.from_mm + worst.to_mm) / 2) })}
     >
       {worstText(worst)}

@@ -1,19 +1,26 @@
-/** The height range that wastes most, in one sentence. Millimetres, hours (estimates). */
+/** The height range that wastes most, in words. Millimetres, hours (estimates). */
 import type { WorstRange } from '../../build/worst';
-import { formatHours, formatMm } from '../../units/format';
+import { formatField, formatHours } from '../../units/format';
 
 const place = ({ from_mm, to_mm, toTop }: WorstRange): string => {
   if (from_mm === 0 && toTop) return 'Over the whole height';
-  return `From ${formatMm(from_mm)} to ${toTop ? 'the top' : formatMm(to_mm)}`;
+  const end = toTop ? 'mm to the top' : `to ${formatField(to_mm)} mm`;
+  return `From ${formatField(from_mm)} ${end}`;
 };
+
+const some = (ids: readonly string[], verb: string): string =>
+  ids.length === 1 ? `${ids[0]} ${verb}s` : `${ids.length} ${verb}`;
 
 function who({ working, waiting }: WorstRange): string {
   if (waiting.length === 0)
-    return working.length === 1 ? `${working[0]} works alone` : `all ${working.length} lasers work unevenly`;
-  const works = working.length === 1 ? `${working[0]} works` : `${working.length} lasers work`;
-  return `${works} and ${waiting.length === 1 ? `${waiting[0]} waits` : `${waiting.length} wait`}`;
+    return working.length === 1 ? `${working[0]} is alone` : `all ${working.length} lasers work unevenly`;
+  return `${some(working, 'work')}, ${some(waiting, 'wait')}`;
 }
 
-/** "From 60 mm to the top L4 works and 3 wait: 62.7 h of 83.6 h exposure are waiting." */
+/** "From 60 mm to the top L4 works, 3 wait: 55.01 h lost" */
 export const worstText = (worst: WorstRange): string =>
-  `${place(worst)} ${who(worst)}: an even share would save ${formatHours(worst.lost_h)} of ${formatHours(worst.exposure_h)} exposure.`;
+  `${place(worst)} ${who(worst)}: ${formatHours(worst.lost_h)} lost`;
+
+/** What "lost" means, and who waits. */
+export const worstMeaning = ({ working, waiting, lost_h, exposure_h }: WorstRange): string =>
+  `An even share of the same loads would take ${formatHours(exposure_h - lost_h)} instead of ${formatHours(exposure_h)} there (estimate). Working: ${working.join(' ')}${waiting.length > 0 ? `; waiting: ${waiting.join(' ')}` : ''}. Press to see the middle of this range.`;
