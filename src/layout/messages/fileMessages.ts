@@ -181,6 +181,11 @@ export const FILE_MESSAGES = {
     advice: 'Save the layout as a file, then load the page again.',
     blocks: false,
   },
+  'dialog-failed': {
+    text: 'The window that was open failed and was closed: {detail}.',
+    advice: 'The plate is as it was before; open it again, or load the page again if it fails once more.',
+    blocks: false,
+  },
   'file-unreadable': {
     text: '{name} cannot be read.',
     advice: 'Check that it still exists and may be read, then open it again.',
@@ -188,7 +193,7 @@ export const FILE_MESSAGES = {
   },
   'file-unknown-kind': {
     text: '{name} is not a kind of file that can be opened here.',
-    advice: 'Layout files (.json) and outlines (.svg, .dxf) can.',
+    advice: 'Layout files (.json), outlines (.svg, .dxf) and meshes (.stl, .3mf) can.',
     blocks: false,
   },
 } as const satisfies Record<string, Message>;
