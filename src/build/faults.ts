@@ -5,7 +5,7 @@
 import type { PlacedPart } from '../exposure/prepared';
 import type { DividedSection } from '../exposure/types';
 import { intersect, unite } from '../geometry/clipper';
-import { areaInConvex } from '../geometry/halfPlane';
+import { areaInConvex, planesOfBox } from '../geometry/halfPlane';
 import { area, boxOf } from '../geometry/region';
 import type { Layout, PartId } from '../layout/types';
 import type { Mm2 } from '../units/types';
@@ -28,13 +28,7 @@ function reachedArea(division: Division): (section: DividedSection) => Mm2 {
   const whole = area(platform);
   const working = membersOf(on).map((laser) => reach[laser]);
   if (working.some((region) => Math.abs(area(region) - whole) < SLIVER_MM2)) {
-    const { minX, minY, maxX, maxY } = boxOf(platform);
-    const planes = [
-      { nx: 1, ny: 0, c: maxX },
-      { nx: -1, ny: 0, c: -minX },
-      { nx: 0, ny: 1, c: maxY },
-      { nx: 0, ny: -1, c: -minY },
-    ];
+    const planes = planesOfBox(boxOf(platform));
     return ({ section }) => areaInConvex(section, planes);
   }
   const all = unite(working);

@@ -5,18 +5,16 @@
  * polygons, since there it matters which side an edge belongs to. Millimetres, platform coordinates.
  */
 import { chords } from '../geometry/chords';
+import { highest } from '../geometry/convexArea';
 import { clipToConvex, untagged } from '../geometry/halfPlane';
 import { crossingsOf, cutsInTwo } from '../geometry/halves';
 import type { SweepProfile } from '../geometry/profile';
+import { boxOverlap } from '../geometry/region';
 import type { Box, HalfPlane, Region, TaggedRegion } from '../geometry/types';
 import type { Mm } from '../units/types';
 import type { Cell } from '../zoning/types';
 import type { IslandSweep, PlacedIsland } from './placed';
 import type { Between, Border, BorderLine, Fragment } from './types';
-
-/** Largest value of nx·x + ny·y over a box. */
-const farthest = (box: Box, h: HalfPlane): Mm =>
-  h.nx * (h.nx > 0 ? box.maxX : box.minX) + h.ny * (h.ny > 0 ? box.maxY : box.minY);
 
 interface Slice {
   readonly cell: Cell;
@@ -43,7 +41,7 @@ export function slicingOf(box: Box, cells: readonly Cell[]): Slicing | null {
     let from = -Infinity;
     let to = Infinity;
     for (const h of cell.convex) {
-      if (farthest(box, h) <= h.c) continue;
+      if (highest(box, h) <= 0) continue;
       if (nx === 0 && ny === 0)
         [nx, ny] = h.nx > 0 || (h.nx === 0 && h.ny > 0) ? [h.nx, h.ny] : [-h.nx, -h.ny];
       const way = sense(h, nx, ny);
@@ -107,7 +105,7 @@ class SliceFragment implements Fragment {
     const within = (f: (c: Mm) => number): number => f(high) - f(low);
     this.set = home.set;
     this.cell = home.index;
-    this.box = overlapOf(island.box, home.box);
+    this.box = boxOverlap(island.box, home.box);
     this.area_mm2 = within((c) => sweep.section.area(c));
     this.outline_mm = within((c) => sweep.section.outline(c));
     this.hatch_mm2 = sweep.hatch ? within((c) => sweep.hatch!.area(c)) : 0;
@@ -121,13 +119,6 @@ class SliceFragment implements Fragment {
     return (this.hatchMade ??= clipToConvex(untagged(this.between.island.hatch), this.home.convex!).rings);
   }
 }
-
-const overlapOf = (a: Box, b: Box): Box => ({
-  minX: Math.max(a.minX, b.minX),
-  minY: Math.max(a.minY, b.minY),
-  maxX: Math.min(a.maxX, b.maxX),
-  maxY: Math.min(a.maxY, b.maxY),
-});
 
 /** The border along one line; its segments are the chords of the island. */
 class LineBorder implements Border {

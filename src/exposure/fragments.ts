@@ -5,11 +5,11 @@
  */
 import { sharedBorder } from '../geometry/borders';
 import { intersect } from '../geometry/clipper';
-import { boxInConvex } from '../geometry/convexArea';
+import { boxInConvex, planesOfBox } from '../geometry/convexArea';
 import { clipToConvex, untagged } from '../geometry/halfPlane';
 import { area, boxesMeet, boxOf, components } from '../geometry/region';
 import { tagCutEdges } from '../geometry/tag';
-import type { Box, HalfPlane, Region, TaggedRegion } from '../geometry/types';
+import type { Box, Region, TaggedRegion } from '../geometry/types';
 import type { Mm, Mm2 } from '../units/types';
 import type { Cell, Division, LaserSet } from '../zoning/types';
 import { fragmentsBySweep, type IslandFragments } from './bySweep';
@@ -219,22 +219,6 @@ function pinnedTo(division: Division, laser: number): Cell[] {
   const set = division.on & (1 << laser);
   const region = division.reach[laser];
   if (set === 0 || region.length === 0) return [];
-  const convex = region === division.platform ? planesOf(region) : null;
+  const convex = region === division.platform ? planesOfBox(boxOf(region)) : null;
   return [{ index: -1, set, region, box: boxOf(region), convex }];
-}
-
-/** Half-planes of a convex counter-clockwise ring. */
-function planesOf(region: Region): HalfPlane[] {
-  const ring = region[0];
-  const planes: HalfPlane[] = [];
-  for (let i = 0; i < ring.length; i += 2) {
-    const j = (i + 2) % ring.length;
-    const dx = ring[j] - ring[i];
-    const dy = ring[j + 1] - ring[i + 1];
-    const length = Math.hypot(dx, dy);
-    const nx = dy / length;
-    const ny = -dx / length;
-    planes.push({ nx, ny, c: nx * ring[i] + ny * ring[i + 1] });
-  }
-  return planes;
 }

@@ -6,14 +6,13 @@
  */
 import ClipperLib from 'clipper-lib';
 import type { Path, Paths } from 'clipper-lib';
-import type { Mm } from '../units/types';
+import type { Mm, Mm2 } from '../units/types';
 import { checkOutlines } from './outlines';
 import { mergeShortEdges } from './mergeEdges';
-import { boxOfRing, boxUnion } from './region';
+import { area, boxOfRings } from './region';
 import { nested, type Fill } from './nesting';
-
 import { signedArea } from './ring';
-import type { Box, Region, Ring } from './types';
+import type { Region, Ring } from './types';
 
 export type { Fill } from './nesting';
 
@@ -41,7 +40,7 @@ const SIDE = 2 * HALF_WIDTH + 1;
 const keyOf = (x: number, y: number): number => (x + HALF_WIDTH) * SIDE + (y + HALF_WIDTH);
 
 function frameFor(rings: readonly Ring[], grown: Mm): Frame {
-  const box = rings.map(boxOfRing).reduce(boxUnion);
+  const box = boxOfRings(rings);
   const half = Math.max(box.maxX - box.minX, box.maxY - box.minY) / 2 + grown;
   const scale = half > 0 ? 2 ** Math.floor(Math.log2((HALF_WIDTH - 2) / half)) : 1;
   return { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2, scale };
@@ -116,16 +115,14 @@ export function clean(rings: readonly Ring[], fill: Fill): { region: Region; rep
   const united = unite([run(ClipperLib.ClipType.ctUnion, sound, [], fill)]);
   if (state === 'touching') {
     const kept = nested(sound, fill);
-    if (Math.abs(sumOf(kept) - sumOf(united)) <= TOUCH_SHARE * boxArea(sound))
+    if (Math.abs(area(kept) - area(united)) <= TOUCH_SHARE * boxArea(sound))
       return { region: kept, repaired: sound.length < rings.length };
   }
   return { region: united, repaired: true };
 }
 
-const sumOf = (region: Region): number => region.reduce((sum, ring) => sum + signedArea(ring), 0);
-
-function boxArea(rings: readonly Ring[]): number {
-  const box: Box = rings.map(boxOfRing).reduce(boxUnion);
+function boxArea(rings: readonly Ring[]): Mm2 {
+  const box = boxOfRings(rings);
   return (box.maxX - box.minX) * (box.maxY - box.minY);
 }
 

@@ -10,12 +10,20 @@ import type { Box, HalfPlane, Region } from './types';
 let front = new Float64Array(2048);
 let back = new Float64Array(2048);
 
-/** Largest value of n·p − c over a box. */
-const highest = (b: Box, h: HalfPlane): number =>
+/** Largest value of n·p − c over a box: at most 0 where the box lies inside the half-plane. Millimetres. */
+export const highest = (b: Box, h: HalfPlane): number =>
   h.nx * (h.nx > 0 ? b.maxX : b.minX) + h.ny * (h.ny > 0 ? b.maxY : b.minY) - h.c;
 /** Smallest value of n·p − c over a box. */
 const lowest = (b: Box, h: HalfPlane): number =>
   h.nx * (h.nx > 0 ? b.minX : b.maxX) + h.ny * (h.ny > 0 ? b.minY : b.maxY) - h.c;
+
+/** A box as the half-planes of its right, left, rear and front edge. */
+export const planesOfBox = ({ minX, minY, maxX, maxY }: Box): HalfPlane[] => [
+  { nx: 1, ny: 0, c: maxX },
+  { nx: -1, ny: 0, c: -minX },
+  { nx: 0, ny: 1, c: maxY },
+  { nx: 0, ny: -1, c: -minY },
+];
 
 /** Where a box lies: 1 inside every half-plane, −1 outside one of them, 0 neither. */
 export function boxInConvex(box: Box, planes: readonly HalfPlane[]): 1 | 0 | -1 {

@@ -4,9 +4,9 @@
  */
 import type { Mm, Mm2 } from '../units/types';
 import { intersect } from './clipper';
-import { clipToConvex, untagged } from './halfPlane';
-import { area, boxOf, boxesMeet, containsPoint } from './region';
-import type { Box, HalfPlane, Region } from './types';
+import { clipToConvex, planesOfBox, untagged } from './halfPlane';
+import { area, boxOf, boxesMeet, boxOverlap, containsPoint } from './region';
+import type { Box, Region } from './types';
 
 /**
  * Least distance between two regions: 0 where they overlap or touch, Infinity where it is more than `limit`.
@@ -29,12 +29,7 @@ const touchesInside = (a: Region, b: Region): boolean => a.some((ring) => contai
 export function overlapArea(a: Region, b: Region): Mm2 {
   const [boxA, boxB] = [boxOf(a), boxOf(b)];
   if (!boxesMeet(boxA, boxB)) return 0;
-  const common: HalfPlane[] = [
-    { nx: 1, ny: 0, c: Math.min(boxA.maxX, boxB.maxX) },
-    { nx: -1, ny: 0, c: -Math.max(boxA.minX, boxB.minX) },
-    { nx: 0, ny: 1, c: Math.min(boxA.maxY, boxB.maxY) },
-    { nx: 0, ny: -1, c: -Math.max(boxA.minY, boxB.minY) },
-  ];
+  const common = planesOfBox(boxOverlap(boxA, boxB));
   const cut = (region: Region): Region => clipToConvex(untagged(region), common).rings;
   return area(intersect(cut(a), cut(b)));
 }

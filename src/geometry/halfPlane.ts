@@ -11,7 +11,7 @@
 import { LineCrossings } from './lineCrossings';
 import type { HalfPlane, Region, TaggedRegion } from './types';
 
-export { areaInConvex } from './convexArea';
+export { areaInConvex, planesOfBox } from './convexArea';
 export { chords } from './chords';
 
 const NOTHING: TaggedRegion = { rings: [], cut: [] };

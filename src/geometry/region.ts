@@ -6,6 +6,7 @@ import type { Degrees, Mm, Mm2 } from '../units/types';
 import { ringContains, ringInRing, ringLength, signedArea } from './ring';
 import type { Box, Region, Ring } from './types';
 
+/** The region without area; one object, so that what is kept by identity is kept once. */
 export const EMPTY_REGION: Region = [];
 const EMPTY_BOX: Box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
 
@@ -40,6 +41,9 @@ export function boxOfRing(ring: Ring): Box {
   return { minX, minY, maxX, maxY };
 }
 
+/** Box around rings; inside out (min > max) where there is none. */
+export const boxOfRings = (rings: readonly Ring[]): Box => rings.map(boxOfRing).reduce(boxUnion, EMPTY_BOX);
+
 const boxes = new WeakMap<Region, Box>();
 
 /** Box around a region; kept by the region's identity. An empty region's box is inside out (min > max). */
@@ -47,7 +51,7 @@ export function boxOf(region: Region): Box {
   if (region.length === 0) return EMPTY_BOX;
   let box = boxes.get(region);
   if (box === undefined) {
-    box = region.map(boxOfRing).reduce(boxUnion);
+    box = boxOfRings(region);
     boxes.set(region, box);
   }
   return box;
@@ -59,6 +63,14 @@ export const boxUnion = (a: Box, b: Box): Box => ({
   minY: Math.min(a.minY, b.minY),
   maxX: Math.max(a.maxX, b.maxX),
   maxY: Math.max(a.maxY, b.maxY),
+});
+
+/** What two boxes have in common; inside out (min > max) where they lie apart. */
+export const boxOverlap = (a: Box, b: Box): Box => ({
+  minX: Math.max(a.minX, b.minX),
+  minY: Math.max(a.minY, b.minY),
+  maxX: Math.min(a.maxX, b.maxX),
+  maxY: Math.min(a.maxY, b.maxY),
 });
 
 /** True where two boxes come within `slack` of each other (touching counts). */

@@ -2,7 +2,7 @@
  * Is an outline so tangled that putting it right would take minutes? Crossings of its edges are counted up to a limit;
  * edges are sorted along the longer side of their box, so that most pairs are never compared. Millimetres.
  */
-import { boxOfRing, boxUnion } from '../geometry/region';
+import { boxOfRings } from '../geometry/region';
 import type { Ring } from '../geometry/types';
 
 /** Outlines of parts cross themselves a few times, by mistake. */
@@ -13,7 +13,7 @@ const FEW_POINTS = 64;
 
 /** Edges as a, b (along), p, q (across) with a ≤ b, in order of a. */
 function sortedEdges(rings: readonly Ring[]): Float64Array[] {
-  const box = rings.map(boxOfRing).reduce(boxUnion);
+  const box = boxOfRings(rings);
   const along = box.maxX - box.minX >= box.maxY - box.minY ? 0 : 1;
   const edges: number[][] = [];
   for (const ring of rings) {

@@ -3,14 +3,14 @@
  * zone holds it, that are on, and that reach it. Zones end at the platform. What no laser may expose is in no cell;
  * neighbours never grow by themselves. Millimetres, platform coordinates.
  */
-import { clipToConvex, untagged } from '../geometry/halfPlane';
+import { clipToConvex, planesOfBox, untagged } from '../geometry/halfPlane';
 import { clean, intersect, subtract, unite } from '../geometry/clipper';
 import { area, boxOf } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { HalfPlane, Region } from '../geometry/types';
 import type { LayoutRing, Machine, Zoning, ZoningStep } from '../layout/types';
 import { has, lasersOn, membersOf, setOf } from './lasers';
-import { platformPlanes, stripPlanes, zoneLines, above, below } from './lines';
+import { stripPlanes, zoneLines, above, below } from './lines';
 import type { Cell, Division, LaserSet, Zone } from './types';
 
 /** Below this a region is rounding of the polygon engine, not a cell. */
@@ -111,13 +111,8 @@ function arrangement(zoning: Zoning): HalfPlane[][] {
 }
 
 /** Cells of a strategy made of lines: convex, each with the lasers whose zone holds its middle. */
-function lineCells(
-  machine: Machine,
-  zoning: Zoning,
-  zones: readonly DraftZone[],
-  platform: Region,
-): DraftCell[] {
-  const edge = platformPlanes(machine);
+function lineCells(zoning: Zoning, zones: readonly DraftZone[], platform: Region): DraftCell[] {
+  const edge = planesOfBox(boxOf(platform));
   const cells: DraftCell[] = [];
   for (const planes of arrangement(zoning)) {
     const region = clipPlatform(platform, planes);
@@ -150,8 +145,8 @@ function refine(
   });
 }
 
-function drawnCells(zones: readonly Zone[], platform: Region, edge: readonly HalfPlane[]): DraftCell[] {
-  let cells: DraftCell[] = [{ set: 0, region: platform, convex: edge }];
+function drawnCells(zones: readonly Zone[], platform: Region): DraftCell[] {
+  let cells: DraftCell[] = [{ set: 0, region: platform, convex: planesOfBox(boxOf(platform)) }];
   for (const zone of zones) {
     cells = refine(
       cells,
@@ -196,13 +191,13 @@ function draftCells(
 ): { zones: Zone[]; cells: DraftCell[] } {
   if (zoning.strategy !== 'drawn') {
     const zones = lineZones(machine, zoning, platform);
-    return { zones, cells: lineCells(machine, zoning, zones, platform) };
+    return { zones, cells: lineCells(zoning, zones, platform) };
   }
   const zones = zoning.zones.map((zone) => ({
     lasers: setOf(machine, zone.lasers),
     region: intersect(platform, regionOf(zone.rings)),
   }));
-  return { zones, cells: drawnCells(zones, platform, platformPlanes(machine)) };
+  return { zones, cells: drawnCells(zones, platform) };
 }
 
 /**

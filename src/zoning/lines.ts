@@ -3,7 +3,7 @@
  * A strip's normal points to +x, to +y where it has no x; lines ascend along it.
  */
 import type { HalfPlane } from '../geometry/types';
-import type { Machine, StripsZoning, Zoning } from '../layout/types';
+import type { StripsZoning, Zoning } from '../layout/types';
 import type { Degrees, Mm } from '../units/types';
 import type { ZoneLine } from './types';
 
@@ -35,13 +35,6 @@ export function zoneLines(zoning: Zoning): ZoneLine[] {
 export const below = (nx: number, ny: number, c: Mm): HalfPlane => ({ nx, ny, c });
 /** nx·x + ny·y ≥ c */
 export const above = (nx: number, ny: number, c: Mm): HalfPlane => ({ nx: -nx, ny: -ny, c: -c });
-
-/** The platform as half-planes. */
-export function platformPlanes(machine: Machine): HalfPlane[] {
-  const halfWidth = machine.platform.width_mm / 2;
-  const halfDepth = machine.platform.depth_mm / 2;
-  return [below(1, 0, halfWidth), above(1, 0, -halfWidth), below(0, 1, halfDepth), above(0, 1, -halfDepth)];
-}
 
 /** Half-planes of strip `index`, widened by half the shared band past each inner line. */
 export function stripPlanes(zoning: StripsZoning, index: number): HalfPlane[] {
