@@ -8,7 +8,7 @@ export interface Ports {
   /** Asks for a file; null where the user cancelled. */
   pickFile(accept: string): Promise<File | null>;
   download(name: string, content: string | Uint8Array, mime: string): void;
-  /** Hands an opened outline file to the check page. */
+  /** Hands an opened outline or mesh file to its check page; where one is open, the file waits for its turn. */
   showImport(file: File): void;
   /** Opens one of the page's own dialogs. */
   showDialog(dialog: 'help' | 'copies' | 'machine' | 'process' | 'calendar' | 'about'): void;

@@ -26,7 +26,11 @@ export class PreparedSlab {
     return (this.made ??= this.prepare());
   }
   get islands(): readonly Island[] {
-    return this.own.islands;
+    return this.own.islands();
+  }
+  /** The cleaned section. */
+  get region(): Region {
+    return this.own.region;
   }
   get box(): Box {
     return this.own.box;
@@ -37,7 +41,9 @@ export class PreparedSlab {
   }
 }
 interface Prepared {
-  readonly islands: readonly Island[];
+  readonly region: Region;
+  /** Insets take most of the time: a slab that is only seen from above needs none. */
+  readonly islands: () => readonly Island[];
   readonly box: Box;
   readonly repaired: boolean;
 }
@@ -73,7 +79,7 @@ function islandsOf(section: Region, inset_mm: Mm): Island[] {
 
 function prepareSlab({ rings }: Slab, inset_mm: Mm): Prepared {
   const { region, repaired } = clean(rings.map(ringFromLayout), 'evenOdd');
-  return { islands: islandsOf(region, inset_mm), box: boxOf(region), repaired };
+  return { region, islands: once(() => islandsOf(region, inset_mm)), box: boxOf(region), repaired };
 }
 
 function prepareShape(shape: Shape, inset_mm: Mm): PreparedShape {
@@ -81,12 +87,15 @@ function prepareShape(shape: Shape, inset_mm: Mm): PreparedShape {
     const from_mm = shape.slabs[i - 1]?.to_mm ?? 0;
     return new PreparedSlab(from_mm, slab.to_mm, () => prepareSlab(slab, inset_mm));
   });
-  const sections = (): Region[] =>
-    slabs.map(({ islands }) => islands.flatMap((island) => [...island.section]));
+  const united = (): Region =>
+    uniteNearlyAlike(
+      slabs.map(({ region }) => region),
+      CHORD_ERROR_MM,
+    );
   return {
     slabs,
     height_mm: slabs.at(-1)?.to_mm ?? 0,
-    footprint: once(() => uniteNearlyAlike(sections(), CHORD_ERROR_MM)),
+    footprint: once(() => footprints.get(shape) ?? united()),
     repaired: once(() => slabs.some((slab) => slab.repaired)),
   };
 }
@@ -96,6 +105,14 @@ function once<T>(make: () => T): () => T {
   let made: T | null = null;
   return () => (made ??= make());
 }
+
+const footprints = new WeakMap<Shape, Region>();
+
+/** Footprint of a shape of its own: all its sections united. A shape of thousands of sections is better asked in a worker. */
+export const footprintOf = (shape: Shape): Region => prepareShape(shape, 0).footprint();
+
+/** Takes over a footprint that was worked out elsewhere, so that nobody has to unite the sections here. */
+export const knowFootprint = (shape: Shape, footprint: Region): void => void footprints.set(shape, footprint);
 
 const shapes = new WeakMap<Shape, Map<Mm, PreparedShape>>();
 const INSETS_KEPT = 4;
@@ -118,9 +135,10 @@ export function preparedShape(shape: Shape, inset_mm: Mm): PreparedShape {
 
 function turnShape(shape: PreparedShape, turn_deg: Degrees): PreparedShape {
   const turn = (region: Region): Region => turnAndMove(region, turn_deg, 0, 0);
-  const turnSlab = ({ islands, repaired }: PreparedSlab): Prepared => {
-    const turned = islands.map((island) => island.turned(turn));
-    return { islands: turned, box: boxOf(turned.flatMap((island) => [...island.section])), repaired };
+  const turnSlab = (slab: PreparedSlab): Prepared => {
+    const region = turn(slab.region);
+    const islands = once(() => slab.islands.map((island) => island.turned(turn)));
+    return { region, islands, box: boxOf(region), repaired: slab.repaired };
   };
   const slabs = shape.slabs.map((slab) => new PreparedSlab(slab.from_mm, slab.to_mm, () => turnSlab(slab)));
   return { ...shape, slabs, footprint: once(() => turn(shape.footprint())) };

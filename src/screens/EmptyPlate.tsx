@@ -15,7 +15,7 @@ export function EmptyPlate() {
       <p>The plate is empty.</p>
       <div className="row">
         <button type="button" className="button" data-main onClick={outlines.run}>
-          Open outlines
+          Open outlines or a mesh
         </button>
         <button type="button" className="button" onClick={draw.run}>
           Draw a part

@@ -3,16 +3,18 @@
  * where commands meet the page (files, dialogs, keys, drops).
  */
 import { lazy, Suspense, useCallback, useEffect, useLayoutEffect, useMemo, useState } from 'react';
-import { BenchProvider } from '../canvas/bench';
+import { BenchProvider, useWorkbench } from '../canvas/bench';
 import { Plan } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
 import type { EarlyKeys } from '../commands/earlyKeys';
+import { kindOf } from '../commands/file/fileKind';
 import { listenToDrops, pagePorts } from '../commands/pagePorts';
 import type { Context, Ports } from '../commands/types';
 import { CommandContext } from '../panels/commandContext';
 import { Readout } from '../panels/readout/Readout';
 import { TitleBlock } from '../panels/title/TitleBlock';
 import type { Workbench as Bench } from '../store/types';
+import { DialogBoundary } from './DialogBoundary';
 import { ErrorBoundary } from './ErrorBoundary';
 import type { ListTab } from './ListColumn';
 import { FirstRun } from './FirstRun';
@@ -35,23 +37,53 @@ const HelpDialog = lazy(() => import('./HelpDialog'));
 const AboutDialog = lazy(() => import('./AboutDialog'));
 const CopiesDialog = lazy(() => import('./CopiesDialog'));
 const ImportCheck = lazy(() => import('./ImportCheck'));
+const MeshCheck = lazy(() => import('./MeshCheck'));
 
 type Open =
-  { readonly kind: 'help' | 'about' | 'copies' } | { readonly kind: 'import'; readonly file: File } | null;
+  | { readonly kind: 'help' | 'about' | 'copies' }
+  /** Files dropped together are checked one after the other. */
+  | {
+      readonly kind: 'import';
+      readonly files: readonly [File, ...File[]];
+      /** Of the first one in the row, so that each gets a page of its own. */
+      readonly turn: number;
+    }
+  | null;
 interface ListState {
   readonly tab: ListTab;
   readonly open: boolean;
 }
 
+/** The check page of the first file; the others follow when it is closed. */
+function FileCheck({ file, onClose }: { readonly file: File; onClose(): void }) {
+  const Check = kindOf(file.name) === 'mesh' ? MeshCheck : ImportCheck;
+  return <Check file={file} onClose={onClose} />;
+}
+
+/** What is open once the present dialog is closed. */
+function afterClosing(open: Open): Open {
+  if (open?.kind !== 'import') return null;
+  const [, next, ...rest] = open.files;
+  return next ? { ...open, files: [next, ...rest], turn: open.turn + 1 } : null;
+}
+
+const withFile = (open: Open, file: File): Open =>
+  open?.kind === 'import'
+    ? { ...open, files: [...open.files, file] }
+    : { kind: 'import', files: [file], turn: 1 };
+
 function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): void }) {
+  const bench = useWorkbench();
   if (open === null) return null;
   return (
-    <Suspense fallback={null}>
-      {open.kind === 'help' && <HelpDialog onClose={onClose} />}
-      {open.kind === 'about' && <AboutDialog onClose={onClose} />}
-      {open.kind === 'copies' && <CopiesDialog onClose={onClose} />}
-      {open.kind === 'import' && <ImportCheck file={open.file} onClose={onClose} />}
-    </Suspense>
+    <DialogBoundary key={open.kind === 'import' ? open.turn : open.kind} bench={bench} onClose={onClose}>
+      <Suspense fallback={null}>
+        {open.kind === 'help' && <HelpDialog onClose={onClose} />}
+        {open.kind === 'about' && <AboutDialog onClose={onClose} />}
+        {open.kind === 'copies' && <CopiesDialog onClose={onClose} />}
+        {open.kind === 'import' && <FileCheck key={open.turn} file={open.files[0]} onClose={onClose} />}
+      </Suspense>
+    </DialogBoundary>
   );
 }
 
@@ -75,7 +107,7 @@ function usePage(bench: Bench, early: EarlyKeys) {
         setList({ tab: dialog, open: true });
       else setOpen({ kind: dialog });
     };
-    const showImport = (file: File): void => setOpen({ kind: 'import', file });
+    const showImport = (file: File): void => setOpen((now) => withFile(now, file));
     return { bench, ports: pagePorts(document, { showDialog, showImport }) };
   }, [bench]);
   useEffect(() => {
@@ -92,7 +124,7 @@ function usePage(bench: Bench, early: EarlyKeys) {
     };
   }, [context, early]);
   useEffect(() => listenToDrops(window, context), [context]);
-  const close = useCallback(() => setOpen(null), []);
+  const close = useCallback(() => setOpen(afterClosing), []);
   useTypedLine(useCallback(() => setList({ tab: 'division', open: true }), []));
   return { open, close, list, setList, context, keysHeard };
 }

@@ -27,7 +27,10 @@ class Writer {
   ring(ring: LayoutRing): void {
     if ('circle_mm' in ring) return this.put(CIRCLE, ...ring.circle_mm);
     this.put(ring.length);
-    for (const [x, y] of ring) this.put(x, y);
+    for (const point of ring) {
+      this.packed[this.at++] = point[0];
+      this.packed[this.at++] = point[1];
+    }
   }
 }
 
@@ -65,10 +68,11 @@ class Reader {
   }
 }
 
-/** The shape that was packed. */
-export function unpackShape(packed: Float64Array): Shape {
+/** Slab by slab, for whoever has to leave room for other work between them. */
+export function* unpackSlabs(packed: Float64Array): Generator<Slab, void> {
   const reader = new Reader(packed);
-  const slabs: Slab[] = [];
-  while (!reader.done) slabs.push(reader.slab());
-  return { slabs };
+  while (!reader.done) yield reader.slab();
 }
+
+/** The shape that was packed. */
+export const unpackShape = (packed: Float64Array): Shape => ({ slabs: [...unpackSlabs(packed)] });

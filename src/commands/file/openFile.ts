@@ -1,26 +1,21 @@
 /**
- * Opens a file by its kind: a layout file replaces the layout, outlines go to the check page. What cannot be opened is
+ * Opens a file by its kind: a layout file replaces the layout, outlines and meshes go to their check page. What cannot be opened is
  * reported in one sentence and the open layout stays as it is.
  */
 import { fail, ok, type Fault, type Result } from '../../layout/result';
 import type { Context } from '../types';
+import { kindOf } from './fileKind';
 import { openLayout } from './openLayout';
 
 /** Larger files are refused before they are read. */
 const OUTLINES_LIMIT_MB = 100;
+/** As the mesh reader has it. */
+const MESH_LIMIT_MB = 100;
 const BYTES_PER_MB = 1_000_000;
 
 export const LAYOUT_FILES = '.json,application/json';
 export const OUTLINE_FILES = '.svg,.dxf,image/svg+xml,image/vnd.dxf';
-
-export type FileKind = 'layout' | 'outlines';
-
-/** By the end of the name: .json is a layout, .svg and .dxf are outlines; null otherwise. */
-export function kindOf(name: string): FileKind | null {
-  const ending = name.slice(name.lastIndexOf('.') + 1).toLowerCase();
-  if (ending === 'json') return 'layout';
-  return ending === 'svg' || ending === 'dxf' ? 'outlines' : null;
-}
+export const MESH_FILES = '.stl,.3mf,model/stl,model/3mf';
 
 function tooLarge(file: File, limit: number): Fault | null {
   const found = Math.ceil(file.size / BYTES_PER_MB);
@@ -53,6 +48,13 @@ function openOutlines({ ports }: Context, file: File): Fault | null {
   return large;
 }
 
+function openMesh({ ports }: Context, file: File): Fault | null {
+  const found = Math.ceil(file.size / BYTES_PER_MB);
+  if (found > MESH_LIMIT_MB) return { code: 'mesh-file-too-large', params: { found, limit: MESH_LIMIT_MB } };
+  ports.showImport(file);
+  return null;
+}
+
 /** Opens a chosen or dropped file. Never throws. */
 export async function openFile(context: Context, file: File): Promise<void> {
   const fault = await opened(context, file);
@@ -65,6 +67,8 @@ async function opened(context: Context, file: File): Promise<Fault | null> {
       return openLayoutFile(context, file);
     case 'outlines':
       return openOutlines(context, file);
+    case 'mesh':
+      return openMesh(context, file);
     case null:
       return { code: 'file-unknown-kind', params: { name: file.name } };
   }

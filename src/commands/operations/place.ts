@@ -17,12 +17,40 @@ export interface Standing {
 const ringsBox = (rings: readonly LayoutRing[], { at_mm, turn_deg }: Standing): Box =>
   boxOf(turnAndMove(rings.map(ringFromLayout), turn_deg, at_mm[0], at_mm[1]));
 
+const NOTHING: Box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
+
+/** Box around a turned shape at the origin; straight over its points, as sections of a mesh hold millions. */
+function boxAround({ slabs }: Shape, turn_deg: Degrees): Box {
+  let { minX, minY, maxX, maxY } = NOTHING;
+  const [cos, sin] = [Math.cos((turn_deg * Math.PI) / 180), Math.sin((turn_deg * Math.PI) / 180)];
+  for (const { rings } of slabs)
+    for (const ring of rings) {
+      const [points, r] = 'circle_mm' in ring ? [[ring.circle_mm], ring.circle_mm[2]] : [ring, 0];
+      for (const point of points) {
+        const x = cos * point[0] - sin * point[1];
+        const y = sin * point[0] + cos * point[1];
+        if (x - r < minX) minX = x - r;
+        if (x + r > maxX) maxX = x + r;
+        if (y - r < minY) minY = y - r;
+        if (y + r > maxY) maxY = y + r;
+      }
+    }
+  return { minX, minY, maxX, maxY };
+}
+
+const turnedBoxes = new WeakMap<Shape, Map<Degrees, Box>>();
+
+function turnedBox(shape: Shape, turn_deg: Degrees): Box {
+  const known = turnedBoxes.get(shape) ?? new Map<Degrees, Box>();
+  turnedBoxes.set(shape, known);
+  const box = known.get(turn_deg) ?? boxAround(shape, turn_deg);
+  known.set(turn_deg, box);
+  return box;
+}
+
 /** Box around all sections of a shape where it stands. */
-export const shapeBox = (shape: Shape, standing: Standing): Box =>
-  ringsBox(
-    shape.slabs.flatMap((slab) => slab.rings),
-    standing,
-  );
+export const shapeBox = (shape: Shape, { at_mm: [x, y], turn_deg }: Standing): Box =>
+  shifted(turnedBox(shape, turn_deg), x, y);
 
 export const partBox = (layout: Layout, part: Part): Box => shapeBox(layout.shapes[part.shape]!, part);
 

@@ -104,6 +104,10 @@ export interface NewShape {
   /** How many parts of it; 1 where not given, 0 for the shape alone. */
   readonly copies?: number;
   readonly turn_deg?: Degrees;
+  /** Of its parts; free where not given. */
+  readonly seams?: Part['seams'];
+  /** Sound by the way it was made (sections of a mesh, millions of points): taken over unread. */
+  readonly sound?: boolean;
 }
 
 /**
@@ -128,16 +132,23 @@ function standing(layout: Layout, shape: Shape, count: number, turn_deg: Degrees
   });
 }
 
-function addShape(layout: Layout, { name, shape, copies = 1, turn_deg = 0 }: NewShape): Result<Layout> {
+/** The layout with one more shape. */
+const withShape = (layout: Layout, key: ShapeId, { shape, sound = false }: NewShape): Result<Layout> =>
+  sound
+    ? ok({ ...layout, shapes: { ...layout.shapes, [key]: shape } })
+    : withAddition(layout, { shapes: { [key]: shape }, parts: [] });
+
+function addShape(layout: Layout, added: NewShape): Result<Layout> {
+  const { name, shape, copies = 1, turn_deg = 0, seams = 'free' } = added;
   const stem = shapeStem(name);
   const key = Object.hasOwn(layout.shapes, stem) ? freshShapeName(layout, stem) : stem;
-  const alone = withAddition(layout, { shapes: { [key]: shape }, parts: [] });
+  const alone = withShape(layout, key, added);
   if (!alone.ok || copies === 0) return alone;
   if (!roomFor(layout, copies))
     return fail('too-many-parts', { found: layout.parts.length + copies, limit: MOST_PARTS });
   const places = standing(alone.value, shape, copies, turn_deg);
   const ids = nextPartIds(layout, copies);
-  const parts = places.map((at, i) => newPart(ids[i]!, key, at, turn_deg));
+  const parts = places.map((at, i): Part => ({ ...newPart(ids[i]!, key, at, turn_deg), seams }));
   return ok({ ...alone.value, parts: [...layout.parts, ...parts] });
 }
 

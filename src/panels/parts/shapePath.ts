@@ -40,13 +40,17 @@ function picture(rings: readonly LayoutRing[], box: Box): ShapePicture {
     size_mm: size,
   };
 }
+/** Slabs looked at for the largest: a mesh has thousands, and neighbours are nearly alike. */
+const MOST_LOOKED_AT = 100;
 const made = new WeakMap<Shape, ShapePicture>();
 
 /** The picture of a shape; the same object for the same shape. */
 export function shapePicture(shape: Shape): ShapePicture {
   const known = made.get(shape);
   if (known !== undefined) return known;
-  const slabs = shape.slabs.filter((slab) => slab.rings.length > 0);
+  const filled = shape.slabs.filter((slab) => slab.rings.length > 0);
+  const every = Math.ceil(filled.length / MOST_LOOKED_AT);
+  const slabs = filled.filter((_, i) => i % every === 0);
   const boxes = slabs.map((slab) => boxOf(slab.rings.map(ringFromLayout)));
   const largest = boxes.reduce((best, box, i) => (boxSize(box) > boxSize(boxes[best]!) ? i : best), 0);
   const whole = boxes.reduce(boxUnion);

@@ -1,0 +1,91 @@
+/**
+ * The foot of the check page: cut, how far it is, cancel, and place what came out.
+ */
+import { useBench } from '../../canvas/bench';
+import { formatField } from '../../units/format';
+import type { MeshFileFound } from '../../worker/meshMessages';
+import type { MeshLook } from '../../worker/meshes';
+import { choiceFor, chosenPlaces, type MeshChoices } from './choices';
+import { doingText, layersOf } from './meshText';
+import type { CutDone, DeskState } from './useMeshDesk';
+
+/** What is being done and how far it is. */
+export function Progress({ doing }: { readonly doing: DeskState['doing'] }) {
+  if (doing === null) return null;
+  return (
+    <output className="mesh-progress" data-testid="mesh-progress">
+      <progress value={doing.share} max={1} />
+      {doingText(doing)}
+    </output>
+  );
+}
+
+interface FootProps {
+  readonly file: MeshFileFound;
+  readonly look: MeshLook;
+  readonly choices: MeshChoices;
+  readonly state: DeskState;
+  onCut(places: readonly number[]): void;
+  onStop(): void;
+  onPlace(cut: CutDone): void;
+}
+
+function CutButton({ file, look, choices, onCut }: FootProps) {
+  const layer_mm = useBench((bench) => bench.layout.process.layer_mm);
+  const places = chosenPlaces(file, choices);
+  const highest = Math.max(0, ...places.map((place) => look.bodies[place]!.size_mm[2]));
+  const count = layersOf(highest, layer_mm);
+  return (
+    <button
+      type="button"
+      className="button"
+      data-main
+      disabled={places.length === 0}
+      data-testid="mesh-cut"
+      onClick={() => onCut(places)}
+    >
+      Cut into {count} {count === 1 ? 'layer' : 'layers'} of {formatField(layer_mm)} mm
+    </button>
+  );
+}
+
+function PlaceButton({ file, choices, cut, onPlace }: FootProps & { readonly cut: CutDone }) {
+  const sound = cut.places.filter((_, i) => cut.bodies[i]!.ok);
+  const parts = sound.reduce((sum, place) => sum + choiceFor(choices, file, place).copies, 0);
+  return (
+    <>
+      <p className="hint">
+        The sections hold for layers of {formatField(cut.layer_mm)} mm. Where the process gets another
+        thickness, cut the mesh again.
+      </p>
+      <button
+        type="button"
+        className="button"
+        data-main
+        disabled={sound.length === 0}
+        data-testid="mesh-place"
+        onClick={() => onPlace(cut)}
+      >
+        Place on the plate: {sound.length} {sound.length === 1 ? 'shape' : 'shapes'}, {parts}{' '}
+        {parts === 1 ? 'part' : 'parts'}
+      </button>
+    </>
+  );
+}
+
+export function CutFoot(props: FootProps) {
+  const { state, onStop } = props;
+  const { cutting, cut, doing } = state;
+  return (
+    <div className="dialog-foot mesh-foot">
+      <Progress doing={doing} />
+      {cutting && (
+        <button type="button" className="button" data-testid="mesh-cancel" onClick={onStop}>
+          Cancel cutting
+        </button>
+      )}
+      {!cutting && cut === null && <CutButton {...props} />}
+      {cut !== null && <PlaceButton {...props} cut={cut} />}
+    </div>
+  );
+}
