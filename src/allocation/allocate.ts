@@ -51,6 +51,8 @@ export interface Allocation {
   readonly best_s: Seconds;
   readonly setBy: LaserSet;
   readonly cutsProven: boolean;
+  /** Parts that a cut was drafted in while looking, by their place among the parts given. */
+  readonly drafted: ReadonlySet<number>;
 }
 
 const SAME = 1e-9;
@@ -120,10 +122,13 @@ interface Task {
   readonly context: RealiseContext;
   readonly compact: Compact;
   readonly decided_s: readonly Seconds[];
+  /** Free parts that a cut was drafted in so far. */
+  readonly drafted: Set<number>;
 }
 
-function tryPlan({ context, decided_s }: Task, free: Sorted['free'], plan: Plan): Trial {
-  const { parts, loads_s: own, crumbled } = realise(context, decided_s, free, plan);
+function tryPlan({ context, decided_s, drafted }: Task, free: Sorted['free'], plan: Plan): Trial {
+  const { parts, loads_s: own, crumbled, drafted: here } = realise(context, decided_s, free, plan);
+  for (const part of here) drafted.add(part);
   const loads_s = own.map((load, k) => load + decided_s[k]);
   return { free, parts, loads_s, exposure_s: Math.max(0, ...loads_s), crumbled };
 }
@@ -235,10 +240,12 @@ export function allocate(context: RealiseContext, parts: readonly LayerPart[]): 
       best_s: 0,
       setBy: 0,
       cutsProven: true,
+      drafted: new Set(),
     };
   }
   const bound = boundOf(context, compact, parts, sorted);
-  const solved = solve({ context, compact, decided_s }, sorted.free);
+  const drafted = new Set<number>();
+  const solved = solve({ context, compact, decided_s, drafted }, sorted.free);
   const all = [...sorted.decided];
   sorted.freeIndex.forEach((index, i) => (all[index] = solved.parts[i]));
   return {
@@ -249,5 +256,6 @@ export function allocate(context: RealiseContext, parts: readonly LayerPart[]): 
     best_s: bound.best_s,
     setBy: bound.setBy,
     cutsProven: solved.cutsProven,
+    drafted: new Set([...drafted].map((i) => sorted.freeIndex[i])),
   };
 }

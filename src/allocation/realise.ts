@@ -40,6 +40,8 @@ export interface Realised {
   readonly loads_s: readonly Seconds[];
   /** Fragments whose planned cut would have left a crumb. */
   readonly crumbled: readonly Crumbled[];
+  /** Parts that a cut was drafted in. */
+  readonly drafted: readonly number[];
 }
 export interface Crumbled {
   /** In the order of the parts given. */
@@ -240,5 +242,5 @@ export function realise(
   const crumbled = making.flatMap((part, i) =>
     [...part.crumbled].map((fragment) => ({ part: places[i], fragment })),
   );
-  return { parts: assembled, loads_s, crumbled };
+  return { parts: assembled, loads_s, crumbled, drafted: places };
 }

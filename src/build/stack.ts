@@ -3,48 +3,19 @@
  * It goes stretch by stretch, so that who runs it may pause, tell how far it is, or drop it for a newer request. What
  * did not change since the last run is taken over by object identity. Millimetres, seconds.
  */
-import { allocate, type LayerPart, type Rule } from '../allocation/allocate';
-import type { RealiseContext } from '../allocation/realise';
+import { allocate, type LayerPart } from '../allocation/allocate';
 import type { DividedSection } from '../exposure/types';
 import type { MessageCode } from '../layout/messages';
-import type { Layout } from '../layout/types';
 import { buildFigures } from './buildFigures';
 import { checkPlate } from './checks';
 import { divisionFaults } from './faults';
 import { layerRanges, type LayerRange } from './layers';
 import { layerFigures, modelOf } from './layerFigures';
 import { sectionsIn, type Plate } from './plate';
+import { sameQuestion, type Asked, type Known } from './recall';
 import { rulesOf, type PartSections, type Rules } from './rules';
 import { scheduleFaults } from './scheduleFaults';
 import type { LayerFigures, LayerTotals, Problem, Stretch, WholeHeight } from './types';
-
-/** One stretch set up for allocation. */
-interface Asked {
-  readonly context: RealiseContext;
-  readonly layout: Layout;
-  readonly layer: number;
-  readonly parts: readonly LayerPart[];
-  readonly indices: readonly number[];
-}
-interface Known<F> extends Asked {
-  readonly figures: F;
-}
-
-const samePart = (a: LayerPart, b: LayerPart): boolean =>
-  a.id === b.id && a.section === b.section && a.timeFactor === b.timeFactor && sameRule(a.rule, b.rule);
-
-function sameRule(a: Rule, b: Rule): boolean {
-  if (a.kind === 'whole' && b.kind === 'whole') return a.laser === b.laser && a.holders === b.holders;
-  return a.kind === 'free' && b.kind === 'free';
-}
-
-const sameQuestion = (old: Asked, now: Asked): boolean =>
-  old.layout.machine === now.layout.machine &&
-  old.layout.process === now.layout.process &&
-  old.context.division === now.context.division &&
-  old.context.limits === now.context.limits &&
-  old.parts.length === now.parts.length &&
-  old.parts.every((part, i) => samePart(part, now.parts[i]) && old.indices[i] === now.indices[i]);
 
 function ask(
   plate: Plate,
@@ -61,20 +32,27 @@ function ask(
   return { context: plate.contexts[range.step], layout, layer: range.firstLayer, parts, indices };
 }
 
-function answer({ layout, context, layer, parts, indices }: Asked): LayerFigures {
-  return layerFigures({
+interface Answer {
+  readonly figures: LayerFigures;
+  readonly drafted: ReadonlySet<number>;
+}
+
+function answer({ layout, context, layer, parts, indices }: Asked): Answer {
+  const allocation = allocate(context, parts);
+  const figures = layerFigures({
     machine: layout.machine,
     process: layout.process,
     on: context.division.on,
     layer,
     parts: parts.map((part, i) => ({ index: indices[i], section: part.section })),
-    allocation: allocate(context, parts),
+    allocation,
   });
+  return { figures, drafted: allocation.drafted };
 }
 
 /** The figures of one range of layers, without the rest of the height. */
 export const figuresIn = (plate: Plate, range: LayerRange, rules: Rules): LayerFigures =>
-  answer(ask(plate, range, sectionsIn(plate, range), rules));
+  answer(ask(plate, range, sectionsIn(plate, range), rules)).figures;
 
 /** The rules that one range of layers alone would give; what keeps its laser over the height may get another one. */
 export function rulesIn(plate: Plate, range: LayerRange): Rules {
@@ -175,14 +153,25 @@ const DIVIDING = 0.5;
 /** Computes stacks one after the other and remembers the last one's stretches. */
 export class Stacks<F extends LayerTotals> {
   private known = new Map<number, Known<F>>();
-  /** @param finish what is kept of a layer's figures */
-  constructor(private readonly finish: (figures: LayerFigures) => F) {}
+  /**
+   * @param finish what is kept of a layer's figures
+   * @param holds when an earlier answer is the one to a question: `sameAnswer` where only numbers are kept
+   */
+  constructor(
+    private readonly finish: (figures: LayerFigures) => F,
+    private readonly holds: (old: Known<F>, now: Asked) => boolean = sameQuestion,
+  ) {}
 
   private figuresOf(asked: Asked): F {
     const old = this.known.get(asked.layer);
-    const figures = old && sameQuestion(old, asked) ? old.figures : this.finish(answer(asked));
-    this.known.set(asked.layer, { ...asked, figures });
-    return figures;
+    if (old && this.holds(old, asked)) {
+      this.known.set(asked.layer, { ...old, ...asked });
+      return old.figures;
+    }
+    const { figures, drafted } = answer(asked);
+    const known = { ...asked, drafted, figures: this.finish(figures) };
+    this.known.set(asked.layer, known);
+    return known.figures;
   }
 
   /**

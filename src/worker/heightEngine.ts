@@ -6,6 +6,7 @@
  */
 import { plateOf } from '../build/plate';
 import { layerRanges } from '../build/layers';
+import { sameAnswer } from '../build/recall';
 import { Stacks, totalsOf, type Stack } from '../build/stack';
 import type { LayerTotals } from '../build/types';
 import { checksum } from '../layout/checksum';
@@ -29,7 +30,7 @@ export interface EnginePorts {
 
 export class HeightEngine {
   private readonly shapes = new Map<number, Shape>();
-  private readonly stacks = new Stacks(totalsOf);
+  private readonly stacks = new Stacks(totalsOf, sameAnswer);
   private newest: HeightQuestion | null = null;
   private busy = false;
   private last: Layout | null = null;
