@@ -23,12 +23,20 @@ function star(radius: number, depth: number, lobes: number, twist: number): Layo
 }
 
 function shape(random: () => number): Shape {
-  const [radius, depth, lobes, turns] = [13 + 4 * random(), 1 + 2 * random(), 3 + Math.floor(4 * random()), random()];
+  const [radius, depth, lobes, turns] = [
+    13 + 4 * random(),
+    1 + 2 * random(),
+    3 + Math.floor(4 * random()),
+    random(),
+  ];
   const slabs = Array.from({ length: LAYERS }, (_, k) => {
     const share = k / LAYERS;
     const size = radius * (0.75 + 0.25 * Math.cos(2 * Math.PI * share));
     const twist = 2 * Math.PI * turns * share;
-    const rings = [star(size, depth * (1 - share / 2), lobes, twist), star(size / 2, depth / 3, lobes, -twist)];
+    const rings = [
+      star(size, depth * (1 - share / 2), lobes, twist),
+      star(size / 2, depth / 3, lobes, -twist),
+    ];
     return { to_mm: roundMm((k + 1) * LAYER_MM), rings };
   });
   return { slabs };
