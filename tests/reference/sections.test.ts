@@ -207,6 +207,16 @@ test('a pyramid of 3 × 4 steps: a middle exactly on a step belongs to the step 
   expect(areaAt(slabs, 3)).toBeCloseTo(16, 9);
 });
 
+test.each([
+  [1.00004, 'a step 0.04 µm above the cut counts as on it: what stands above it is cut', 16],
+  [1.0001, 'a step 0.1 µm above the cut is not reached', 64],
+  [0.99996, 'a step 0.04 µm below the cut is passed', 16],
+])('a step at %d mm, layers of 2 mm: %s', (step, _, area) => {
+  const wide = loft(rectangle(0, 0, 8, 8), rectangle(0, 0, 8, 8), 0, step);
+  const narrow = loft(rectangle(2, 2, 6, 6), rectangle(2, 2, 6, 6), step, 2);
+  expect(areaAt(cut(together(wide, narrow), 2).slabs, 1)).toBeCloseTo(area, 9);
+});
+
 describe('layers and heights', () => {
   const block = (height: number): Mesh => loft(rectangle(0, 0, 5, 4), rectangle(0, 0, 5, 4), 0, height);
   test.each([
