@@ -72,9 +72,14 @@ const noStretch = ({ stretches, build }: Analysis): string => {
   return stretches.length === 0 ? 'stretches being computed' : 'no stretch';
 };
 
+/** A longer list is no help: nearly every layer is another one then. */
+const MOST_LISTED = 100;
+
 /** A choice sets the height to the middle of its stretch. */
 function StretchChoice({ analysis, height_mm, set }: FieldProps) {
   const { stretches } = analysis;
+  if (stretches.length > MOST_LISTED)
+    return <span className="stretch-count">{stretches.length} different sections</span>;
   const at = stretchIndexAt(analysis, height_mm);
   return (
     <select
