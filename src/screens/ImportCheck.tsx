@@ -2,18 +2,18 @@
  * The check page: what an outline file holds, before any of it lands on the plate. Nothing changes until "Place on the
  * plate"; a file that cannot be read becomes a notice and the page closes.
  */
-import { useEffect, useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
 import { useWorkbench } from '../canvas/bench';
 import { useEdit } from '../panels/useEdit';
 import { addedParts, addShapes } from '../commands/operations';
-import { placeImport, readOutlines } from '../import/outlines';
+import { placeImport, type ReadingStep } from '../import/outlines';
 import type { OutlineImport } from '../import/types';
-import type { Result } from '../layout/result';
 import type { Choices } from './importCheck/choices';
 import { chosenShapes, firstChoices } from './importCheck/choices';
 import { CheckSettings } from './importCheck/CheckSettings';
 import { ImportPicture } from './importCheck/ImportPicture';
 import { ShapeCards } from './importCheck/ShapeCards';
+import { useReading, type Reader } from './importCheck/useReading';
 import { Sheet } from './Sheet';
 
 interface ImportCheckProps {
@@ -21,106 +21,126 @@ interface ImportCheckProps {
   onClose(): void;
 }
 
-/** The file's text; null while it is being read or where it cannot be. */
-function useText({ file, onClose }: ImportCheckProps): string | null {
-  const bench = useWorkbench();
-  const [text, setText] = useState<string | null>(null);
-  useEffect(() => {
-    let current = true;
-    file.text().then(
-      (read) => current && setText(read),
-      () => {
-        bench.notify({ code: 'file-unreadable', params: { name: file.name } });
-        onClose();
-      },
-    );
-    return () => {
-      current = false;
-    };
-  }, [bench, file, onClose]);
-  return text;
+const STEPS: Readonly<Record<ReadingStep, string>> = {
+  text: 'the text',
+  curves: 'lines and curves',
+  chains: 'which ends meet',
+  outlines: 'the outlines',
+};
+const count = (number: number, one: string): string => `${number} ${number === 1 ? one : `${one}s`}`;
+
+function Foot({ imported, chosen, busy, onPlace, onClose }: FootProps) {
+  const parts = chosen.reduce((sum, shape) => sum + (shape.copies ?? 1), 0);
+  return (
+    <div className="dialog-foot">
+      <button type="button" className="button" data-testid="import-cancel" onClick={onClose}>
+        Cancel
+      </button>
+      {imported.shapes.length > 0 && (
+        <button
+          type="button"
+          className="button"
+          data-main
+          disabled={parts === 0 || busy}
+          data-testid="import-place"
+          onClick={() => onPlace(chosen)}
+        >
+          Place on the plate: {count(chosen.length, 'shape')}, {count(parts, 'part')}
+        </button>
+      )}
+    </div>
+  );
+}
+interface FootProps {
+  readonly imported: OutlineImport;
+  readonly chosen: ReturnType<typeof chosenShapes>;
+  readonly busy: boolean;
+  onPlace(shapes: ReturnType<typeof chosenShapes>): void;
+  onClose(): void;
 }
 
-function CheckBody({ imported, choices, onChange, onPlace }: CheckBodyProps) {
+function CheckBody({ imported, choices, busy, onChange, onPlace, onClose }: CheckBodyProps) {
   const { mirrorX, mirrorY, turn_deg } = choices;
   const placed = useMemo(
     () => placeImport(imported, { mirrorX, mirrorY, turn_deg }),
     [imported, mirrorX, mirrorY, turn_deg],
   );
   const chosen = chosenShapes(placed, choices);
-  const parts = chosen.reduce((sum, shape) => sum + (shape.copies ?? 1), 0);
   const plain = !mirrorX && !mirrorY && turn_deg === 0;
   return (
     <>
-      <div className="check">
+      <div className="check" aria-busy={busy}>
         <div>
-          {placed.length === 0 && <p>No closed outline was found in {imported.name}.</p>}
+          {placed.length === 0 && (
+            <p className="check-none" data-testid="import-none">
+              No closed outline was found in {imported.name}; nothing can be placed.
+            </p>
+          )}
           <ImportPicture imported={imported} placed={placed} plain={plain} />
           <ShapeCards found={imported.shapes} placed={placed} choices={choices} onChange={onChange} />
         </div>
         <CheckSettings imported={imported} choices={choices} onChange={onChange} />
       </div>
-      <div className="dialog-foot">
-        <button
-          type="button"
-          className="button"
-          data-main
-          disabled={chosen.length === 0}
-          data-testid="import-place"
-          onClick={() => onPlace(chosen)}
-        >
-          Place on the plate: {chosen.length} {chosen.length === 1 ? 'shape' : 'shapes'}, {parts}{' '}
-          {parts === 1 ? 'part' : 'parts'}
-        </button>
-      </div>
+      <Foot imported={imported} chosen={chosen} busy={busy} onPlace={onPlace} onClose={onClose} />
     </>
   );
 }
 interface CheckBodyProps {
   readonly imported: OutlineImport;
   readonly choices: Choices;
+  /** Read anew at this moment; what is shown is of the choice before. */
+  readonly busy: boolean;
   onChange(choices: Choices): void;
-  onPlace(shapes: ReturnType<typeof chosenShapes>): void;
+  onPlace: FootProps['onPlace'];
+  onClose(): void;
 }
 
-/** Reads the text with the unit chosen; a refusal is told once and closes the page. */
-function useImport(props: ImportCheckProps, choices: Choices): OutlineImport | null {
-  const bench = useWorkbench();
-  const text = useText(props);
-  const { file, onClose } = props;
-  const read = useMemo((): Result<OutlineImport> | null => {
-    if (text === null) return null;
-    const { chainGap_mm } = bench.store.getState().layout.limits;
-    return readOutlines(file.name, text, {
-      chainGap_mm,
-      ...(choices.unit === null ? {} : { unit: choices.unit }),
-    });
-  }, [bench, file, text, choices.unit]);
-  useEffect(() => {
-    if (read === null || read.ok) return;
-    bench.notify({ ...read.fault, params: { ...read.fault.params, file: file.name } });
-    onClose();
-  }, [bench, file, read, onClose]);
-  return read?.ok === true ? read.value : null;
+function Waiting({ step, onClose }: { readonly step: ReadingStep; onClose(): void }) {
+  return (
+    <>
+      <p className="hint" aria-live="polite" data-testid="import-reading">
+        Reading {STEPS[step]} …
+      </p>
+      <div className="dialog-foot">
+        <button type="button" className="button" data-testid="import-cancel" onClick={onClose}>
+          Cancel
+        </button>
+      </div>
+    </>
+  );
 }
 
-export default function ImportCheck(props: ImportCheckProps) {
+export default function ImportCheck({ file, onClose }: ImportCheckProps) {
   const bench = useWorkbench();
   const edit = useEdit();
-  const [choices, setChoices] = useState(() => firstChoices(bench.store.getState().view.drawHeight_mm));
-  const imported = useImport(props, choices);
-  const place: CheckBodyProps['onPlace'] = (shapes) => {
+  const [choices, setChoices] = useState(() => {
+    const { view, layout } = bench.store.getState();
+    return firstChoices(view.drawHeight_mm, layout.limits.chainGap_mm);
+  });
+  const onReader = useCallback(
+    ({ unit, chainGap_mm }: Reader) => setChoices((now) => ({ ...now, unit, chainGap_mm })),
+    [],
+  );
+  const { imported, step } = useReading({ file, onClose, reader: choices, onReader });
+  const place: FootProps['onPlace'] = (shapes) => {
     const before = bench.store.getState().layout;
-    edit.press(`Place outlines of ${props.file.name}`, (layout) => addShapes(layout, shapes));
+    edit.press(`Place outlines of ${file.name}`, (layout) => addShapes(layout, shapes));
     bench.setView({ selection: addedParts(before, bench.store.getState().layout), tool: 'select' });
-    props.onClose();
+    onClose();
   };
   return (
-    <Sheet title={`Check ${props.file.name}`} wide onClose={props.onClose}>
+    <Sheet title={`Check ${file.name}`} wide={imported !== null} onClose={onClose}>
       {imported === null ? (
-        <p className="hint">Reading …</p>
+        <Waiting step={step ?? 'text'} onClose={onClose} />
       ) : (
-        <CheckBody imported={imported} choices={choices} onChange={setChoices} onPlace={place} />
+        <CheckBody
+          imported={imported}
+          choices={choices}
+          busy={step !== null}
+          onChange={setChoices}
+          onPlace={place}
+          onClose={onClose}
+        />
       )}
     </Sheet>
   );

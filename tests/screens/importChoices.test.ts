@@ -15,18 +15,18 @@ const placed = [shape('a'), shape('b')];
 
 describe('shapes for the plate', () => {
   test('take the height and copies of all', () => {
-    const chosen = chosenShapes(placed, { ...firstChoices(20), copies: 3 });
+    const chosen = chosenShapes(placed, { ...firstChoices(20, 0.01), copies: 3 });
     expect(chosen.map(({ shape: { slabs }, copies }) => [slabs[0]?.to_mm, copies])).toEqual([
       [20, 3],
       [20, 3],
     ]);
   });
   test('take their own height where one was typed', () => {
-    const choices = withShapeChoice(firstChoices(20), 1, { height_mm: 12.5 });
+    const choices = withShapeChoice(firstChoices(20, 0.01), 1, { height_mm: 12.5 });
     expect(chosenShapes(placed, choices).map(({ shape: { slabs } }) => slabs[0]?.to_mm)).toEqual([20, 12.5]);
   });
   test('stay away where they were not wanted', () => {
-    const choices = withShapeChoice(firstChoices(20), 0, { use: false });
+    const choices = withShapeChoice(firstChoices(20, 0.01), 0, { use: false });
     expect(chosenShapes(placed, choices).map(({ name }) => name)).toEqual(['b']);
   });
 });

@@ -16,7 +16,7 @@ export const OUTLINE_MESSAGES = {
     blocks: false,
   },
   'outlines-empty': {
-    text: '“{name}” holds no outlines.',
+    text: 'The drawing holds no outlines.',
     advice: 'An outline file needs closed shapes: filled ones in an SVG, lines and arcs that meet in a DXF.',
     blocks: false,
   },
@@ -69,7 +69,7 @@ export const OUTLINE_MESSAGES = {
   // what was left out of an outline file
   'left-out-open': {
     text: '{count} × “{what}”: lines that do not close; the narrowest gap is {gap}.',
-    advice: 'Close them in the drawing, or allow a wider gap between ends.',
+    advice: 'Close them in the drawing, or let ends meet over a wider gap.',
     blocks: false,
   },
   'left-out-branch': {

@@ -21,7 +21,7 @@ interface SettingsProps {
 function UnitChoice({ imported, choices, onChange }: SettingsProps) {
   const said = imported.unit?.from === 'chosen' ? 'as the file says' : unitText(imported);
   return (
-    <div className="field wide" data-ask={imported.unit === null || undefined}>
+    <div className="check-unit" data-ask={imported.unit === null || undefined}>
       <Choice<ImportUnit | ''>
         label="unit"
         testId="import-unit"
@@ -35,6 +35,26 @@ function UnitChoice({ imported, choices, onChange }: SettingsProps) {
         </p>
       )}
     </div>
+  );
+}
+
+/** How near ends have to be; loose lines are chained in a DXF only. */
+function GapField({ imported, choices, onChange }: SettingsProps) {
+  if (imported.kind !== 'dxf') return null;
+  return (
+    <TypedField
+      label="join gaps up to"
+      what="distance of ends"
+      unit="mm"
+      step={0.01}
+      min={0}
+      max={1}
+      value={choices.chainGap_mm}
+      parse={parseLength}
+      format={formatField}
+      testId="import-gap"
+      onCommit={(chainGap_mm) => onChange({ ...choices, chainGap_mm })}
+    />
   );
 }
 
@@ -85,9 +105,18 @@ function LeftOutList({ imported }: { readonly imported: OutlineImport }) {
 
 export function CheckSettings(props: SettingsProps) {
   const { imported, choices, onChange } = props;
+  if (imported.shapes.length === 0)
+    return (
+      <div>
+        <UnitChoice {...props} />
+        <GapField {...props} />
+        <LeftOutList imported={imported} />
+      </div>
+    );
   return (
     <div>
       <UnitChoice {...props} />
+      <GapField {...props} />
       <Mirrors choices={choices} onChange={onChange} />
       <TypedField
         label="turn"

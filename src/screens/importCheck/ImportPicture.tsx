@@ -8,7 +8,7 @@ import type { OutlineImport, PlacedShape } from '../../import/types';
 import type { LayoutRing } from '../../layout/types';
 import { formatMm } from '../../units/format';
 
-const short = (value: number): string => String(Math.round(value * 100) / 100);
+const short = (value: number): string => String(Math.round(value * 1000) / 1000);
 
 function path(points: ArrayLike<number>, close: boolean, dx = 0, dy = 0): string {
   let d = '';
@@ -16,8 +16,15 @@ function path(points: ArrayLike<number>, close: boolean, dx = 0, dy = 0): string
     d += `${i === 0 ? 'M' : 'L'}${short((points[i] ?? 0) + dx)} ${short(-(points[i + 1] ?? 0) - dy)}`;
   return close ? `${d}Z` : d;
 }
+/** A circle as two half circles, so that a small one is round too. */
+function ringPath(ring: LayoutRing, dx: number, dy: number): string {
+  if (!('circle_mm' in ring)) return path(ringFromLayout(ring), true, dx, dy);
+  const [x, y, r] = ring.circle_mm;
+  const half = (way: number): string => `a${short(r)} ${short(r)} 0 1 0 ${short(way)} 0`;
+  return `M${short(x + dx - r)} ${short(-y - dy)}${half(2 * r)}${half(-2 * r)}Z`;
+}
 export const ringsPath = (rings: readonly LayoutRing[], dx = 0, dy = 0): string =>
-  rings.map((ring) => path(ringFromLayout(ring), true, dx, dy)).join('');
+  rings.map((ring) => ringPath(ring, dx, dy)).join('');
 
 interface Extent {
   readonly minX: number;
@@ -48,9 +55,9 @@ export const extentOf = (placed: readonly PlacedShape[]): Extent =>
     })),
   );
 
-/** The page's sense of a box, with a margin of 4 %. */
+/** The page's sense of a box, with a margin of 4 %; a point gets a millimetre. */
 function viewBoxOf({ minX, minY, maxX, maxY }: Extent): string {
-  const pad = Math.max(maxX - minX, maxY - minY) * 0.04;
+  const pad = Math.max(maxX - minX, maxY - minY, 1) * 0.04;
   return [minX - pad, -maxY - pad, maxX - minX + 2 * pad, maxY - minY + 2 * pad].map(short).join(' ');
 }
 
@@ -62,16 +69,22 @@ interface ImportPictureProps {
 
 export function ImportPicture({ imported, placed, plain }: ImportPictureProps) {
   const box = useMemo(() => extentOf(placed), [placed]);
-  if (placed.length === 0) return null;
   const [w, h] = [box.maxX - box.minX, box.maxY - box.minY];
   const [cx, cy] = [(imported.box.minX + imported.box.maxX) / 2, (imported.box.minY + imported.box.maxY) / 2];
   const left = plain ? imported.leftOut.flatMap((entry) => entry.lines) : [];
+  const gaps = plain ? imported.leftOut.flatMap((entry) => entry.places) : [];
   const ends = left
     .flat()
     .map(([x, y]): Extent => ({ minX: x - cx, minY: y - cy, maxX: x - cx, maxY: y - cy }));
+  if (placed.length === 0 && left.length === 0) return null;
+  const shown = around(placed.length === 0 ? ends : [box, ...ends]);
   return (
     <figure className="check-picture">
-      <svg viewBox={viewBoxOf(around([box, ...ends]))} role="img" aria-label={`${placed.length} outlines`}>
+      <svg
+        viewBox={viewBoxOf(shown)}
+        role="img"
+        aria-label={`${placed.length} outlines, ${left.length} lines left out`}
+      >
         {placed.map((shape) => (
           <path
             key={shape.name}
@@ -83,9 +96,14 @@ export function ImportPicture({ imported, placed, plain }: ImportPictureProps) {
         {left.map((line, index) => (
           <path key={index} className="check-left" d={path(line.flat(), false, -cx, -cy)} />
         ))}
+        {gaps.map(([x, y], index) => (
+          <path key={index} className="check-end" d={`M${short(x - cx)} ${short(cy - y)}h0`} />
+        ))}
       </svg>
       <figcaption data-testid="import-size">
-        {formatMm(w)} × {formatMm(h)}
+        {placed.length > 0 && `${formatMm(w)} × ${formatMm(h)}`}
+        {placed.length > 0 && left.length > 0 && ', '}
+        {left.length > 0 && `dash-dot: left out${gaps.length > 0 ? '; dots: ends that do not meet' : ''}`}
       </figcaption>
     </figure>
   );

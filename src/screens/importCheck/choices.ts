@@ -15,6 +15,8 @@ export interface ShapeChoice {
 export interface Choices {
   /** null: as the file says. */
   readonly unit: ImportUnit | null;
+  /** Ends of lines that lie this close belong together. */
+  readonly chainGap_mm: Mm;
   readonly mirrorX: boolean;
   readonly mirrorY: boolean;
   readonly turn_deg: Degrees;
@@ -25,8 +27,9 @@ export interface Choices {
 }
 export const AS_ALL: ShapeChoice = { use: true, height_mm: null, copies: null };
 
-export const firstChoices = (height_mm: Mm): Choices => ({
+export const firstChoices = (height_mm: Mm, chainGap_mm: Mm): Choices => ({
   unit: null,
+  chainGap_mm,
   mirrorX: false,
   mirrorY: false,
   turn_deg: 0,
@@ -55,7 +58,7 @@ export function chosenShapes(placed: readonly PlacedShape[], choices: Choices): 
 
 /** How the unit was found, in words. */
 export function unitText({ unit, kind }: Pick<OutlineImport, 'unit' | 'kind'>): string {
-  if (unit === null) return 'the file does not say; taken as mm';
+  if (unit === null) return 'not said, taken as mm';
   if (unit.from === 'css') return 'px, 1/96 in';
   if (unit.from === 'chosen') return `${unit.unit}, chosen here`;
   return `${unit.unit}, as the ${kind === 'svg' ? 'SVG' : 'DXF'} says`;

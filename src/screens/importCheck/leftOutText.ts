@@ -4,34 +4,43 @@
 import type { LeftOut, LeftOutKind } from '../../import/types';
 import { formatMm } from '../../units/format';
 
-const REASONS: Readonly<Record<LeftOutKind, string>> = {
-  open: 'chains whose ends do not meet',
-  branch: 'lines left over where three or more meet',
-  duplicate: 'lines drawn twice',
-  'no-area': 'outlines that enclose nothing',
-  stroke: 'lines without a fill',
-  text: 'texts',
-  dimension: 'dimensions',
-  hatch: 'hatchings',
-  image: 'images',
-  point: 'points',
-  mesh: 'faces and meshes',
-  hidden: 'invisible objects',
-  'layer-off': 'objects on a layer that is off',
-  'layer-frozen': 'objects on a frozen layer',
-  paper: 'objects of a printed sheet',
-  tilted: 'objects not parallel to the drawing',
-  missing: 'references to something the file does not hold',
-  far: 'objects that reach further than 100 m from the origin',
-  clip: 'clip paths or masks, not applied',
-  broken: 'objects that cannot be read',
-  other: 'objects that hold no outline',
+/** For one and for several. */
+const REASONS: Readonly<Record<LeftOutKind, readonly [one: string, several: string]>> = {
+  open: ['chain whose ends do not meet', 'chains whose ends do not meet'],
+  branch: ['line left over where three or more meet', 'lines left over where three or more meet'],
+  duplicate: ['line drawn twice', 'lines drawn twice'],
+  'no-area': ['outline that encloses nothing', 'outlines that enclose nothing'],
+  stroke: ['line without a fill', 'lines without a fill'],
+  text: ['text', 'texts'],
+  dimension: ['dimension', 'dimensions'],
+  hatch: ['hatching', 'hatchings'],
+  image: ['image', 'images'],
+  point: ['point', 'points'],
+  mesh: ['face or mesh', 'faces and meshes'],
+  hidden: ['invisible object', 'invisible objects'],
+  'layer-off': ['object on a layer that is off', 'objects on a layer that is off'],
+  'layer-frozen': ['object on a frozen layer', 'objects on a frozen layer'],
+  paper: ['object of a printed sheet', 'objects of a printed sheet'],
+  tilted: ['object not parallel to the drawing', 'objects not parallel to the drawing'],
+  missing: [
+    'reference to something the file does not hold',
+    'references to something the file does not hold',
+  ],
+  far: [
+    'object that reaches further than 100 m from the origin',
+    'objects that reach further than 100 m from the origin',
+  ],
+  clip: ['clip path or mask, not applied', 'clip paths or masks, not applied'],
+  broken: ['object that cannot be read', 'objects that cannot be read'],
+  other: ['object that holds no outline', 'objects that hold no outline'],
 };
+const plain = (value: number): string => String(Number(value.toFixed(3)));
 
 /** One line for the check page. */
 export function leftOutText({ kind, what, count, places, gap_mm }: LeftOut): string {
-  const where =
-    places[0] === undefined ? '' : `, first at ${formatMm(places[0][0])}, ${formatMm(places[0][1])}`;
+  const [place] = places;
+  const where = place === undefined ? '' : `, first at x ${plain(place[0])}, y ${plain(place[1])} mm`;
   const gap = gap_mm === null ? '' : `, narrowest gap ${formatMm(gap_mm)}`;
-  return `${count} × ${REASONS[kind]} (${what})${gap}${where}`;
+  const [one, several] = REASONS[kind];
+  return `${count} × ${count === 1 ? one : several} (${what})${gap}${where}`;
 }
