@@ -63,7 +63,7 @@ test('a DXF without objects is one sentence', async ({ page }) => {
   await expect(page.getByRole('dialog')).toHaveCount(0);
 });
 
-test('joining gaps up to 0.1 mm closes what was open by 0.05 mm', async ({ page }) => {
+test('closing gaps up to 0.1 mm closes what was open by 0.05 mm', async ({ page }) => {
   await openDemo(page);
   await check(page, 'open.dxf', OPEN);
   await expect(page.getByTestId('import-none')).toBeVisible();

@@ -43,7 +43,7 @@ function GapField({ imported, choices, onChange }: SettingsProps) {
   if (imported.kind !== 'dxf') return null;
   return (
     <TypedField
-      label="join gaps up to"
+      label="close gaps up to"
       what="distance of ends"
       unit="mm"
       step={0.01}
