@@ -1,30 +1,36 @@
 /**
  * The books, as functions that tests and the screen both call.
  *   Σ scan areas − double exposure + unassigned = section area
- * and what a division and a layer must keep whatever the plate: cells lie apart and inside the platform, loads add up,
- * idle time fills every working laser up to the slowest. Square millimetres, seconds; errors are relative.
+ *   a laser's figures = Σ over its pieces; exposure = the slowest load; load + idle = exposure for every working laser
+ *   time = max(minLayer, recoating + exposure); doubly exposed = seam length · seam overlap
+ * and what a division must keep whatever the plate: cells lie apart and inside the platform. Figures only; where pieces lie
+ * is asked in sound.ts. Square millimetres, millimetres, seconds.
  */
 import { intersect } from '../geometry/clipper';
-import { area } from '../geometry/region';
+import { area, boxesMeet } from '../geometry/region';
+import type { SoundCode } from '../layout/messages/soundMessages';
+import type { Fault, Params } from '../layout/result';
+import type { Process } from '../layout/types';
+import type { Mm2 } from '../units/types';
 import type { Division } from '../zoning/types';
-import type { LayerFigures } from './types';
+import type { LaserFigures, LayerFigures, Piece } from './types';
 
+/** The four terms of the book-keeping line, and by how much it fails. */
 export interface Books {
-  readonly scanned_mm2: number;
-  readonly doubleExposed_mm2: number;
-  readonly unassigned_mm2: number;
-  readonly section_mm2: number;
-  /** |left − right| / section area; 0 where there is no section. */
+  readonly scanned_mm2: Mm2;
+  readonly doubleExposed_mm2: Mm2;
+  readonly unassigned_mm2: Mm2;
+  readonly section_mm2: Mm2;
+  /** |left − right| / section area; mm² where there is no section. */
   readonly error: number;
 }
 
 /** Relative error up to which the books balance. */
 export const BOOKS_TOLERANCE = 1e-6;
-const TOLERANCE = BOOKS_TOLERANCE;
 
 /** The book-keeping line of a layer. */
 export function books(layer: LayerFigures): Books {
-  const scanned_mm2 = layer.lasers.reduce((sum, laser) => sum + laser.scanArea_mm2, 0);
+  const scanned_mm2 = sum(layer.lasers, (laser) => laser.scanArea_mm2);
   const left = scanned_mm2 - layer.doubleExposed_mm2 + layer.unassigned_mm2;
   const section_mm2 = layer.sectionArea_mm2;
   return {
@@ -36,40 +42,99 @@ export function books(layer: LayerFigures): Books {
   };
 }
 
+/** How a division's cells lie on its platform. */
 export interface Coverage {
-  /** Platform area that some laser may expose, as a part of the platform. */
+  /** Σ cell areas as a part of the platform: what some laser may expose. */
   readonly covered: number;
   /** Area in two cells at once, as a part of the platform: 0 but for rounding. */
   readonly twice: number;
 }
 
-/** How the cells lie on the platform. */
+const measured = new WeakMap<Division, Coverage>();
+
+/** How the cells lie on the platform; measured once per division. */
 export function coverage(division: Division): Coverage {
-  const platform = area(division.platform);
-  const { cells } = division;
-  let twice = 0;
-  for (let i = 0; i < cells.length; i++) {
-    for (let j = i + 1; j < cells.length; j++) twice += area(intersect(cells[i].region, cells[j].region));
-  }
-  return {
-    covered: cells.reduce((sum, cell) => sum + area(cell.region), 0) / platform,
-    twice: twice / platform,
-  };
+  let found = measured.get(division);
+  if (!found) measured.set(division, (found = measureCells(division)));
+  return found;
 }
 
-/** What is wrong with a layer's figures, in words; null where all holds. */
-export function layerFault(layer: LayerFigures, division: Division): string | null {
-  const scale = Math.max(1, layer.exposure_s);
-  if (books(layer).error > TOLERANCE) return `books are off by ${books(layer).error}`;
-  if (layer.exposure_s < layer.bestPossible_s - TOLERANCE * scale) return 'faster than the best possible';
-  for (const piece of layer.pieces) {
-    if (piece.laser >= 0 && ((division.on >>> piece.laser) & 1) === 0)
-      return 'a laser that is off has a piece';
+function measureCells({ platform, cells }: Division): Coverage {
+  let twice = 0;
+  cells.forEach((cell, i) => {
+    for (const other of cells.slice(0, i))
+      if (boxesMeet(cell.box, other.box)) twice += area(intersect(cell.region, other.region));
+  });
+  const whole = area(platform);
+  return { covered: sum(cells, (cell) => area(cell.region)) / whole, twice: twice / whole };
+}
+
+const sum = <T>(items: readonly T[], of: (item: T) => number): number =>
+  items.reduce((total, item) => total + of(item), 0);
+
+/** A fault of the program; `by` is how much is wrong. */
+export const soundFault = (code: SoundCode, params: Params): Fault => ({ code, params });
+
+/** A difference as a sentence says it. */
+export const shownBy = (by: number): number => Number(by.toPrecision(3));
+
+/** True where two figures that have to be equal differ by more than rounding; NaN differs. */
+const differ = (found: number, expected: number): boolean =>
+  !(Math.abs(found - expected) <= BOOKS_TOLERANCE * Math.max(1, Math.abs(expected)));
+
+type Sum = readonly [figure: string, found: number, expected: number, unit: string];
+
+/** The first sum that is off, as a fault of the layer or of one laser. */
+function faultOf(
+  code: 'layer-sum-off' | 'laser-sum-off',
+  sums: readonly Sum[],
+  params: Params,
+): Fault | null {
+  const wrong = sums.find(([, found, expected]) => differ(found, expected));
+  if (!wrong) return null;
+  const [figure, found, expected, unit] = wrong;
+  const by = `${shownBy(Math.abs(found - expected))} ${unit}`.trimEnd();
+  return soundFault(code, { ...params, figure, by });
+}
+
+function laserFault(laser: LaserFigures, own: readonly Piece[], exposure_s: number, half: number) {
+  const filled = laser.on ? laser.load_s + laser.idle_s : exposure_s + laser.idle_s;
+  const sums: Sum[] = [
+    ['scan area', laser.scanArea_mm2, sum(own, (p) => p.area_mm2 + p.seam_mm * half), 'mm²'],
+    ['true outline', laser.outline_mm, sum(own, (p) => p.outline_mm), 'mm'],
+    ['number of pieces', laser.pieces, own.length, ''],
+    ['load', laser.load_s, sum(own, (p) => p.load_s), 's'],
+    ['load and idle time', filled, exposure_s, 's'],
+  ];
+  return faultOf('laser-sum-off', sums, { laser: laser.id });
+}
+
+function layerSums(layer: LayerFigures, process: Process): Sum[] {
+  const { exposure_s, recoat_s, time_s, seamLength_mm, doubleExposed_mm2, pieces, seams } = layer;
+  const slowest = Math.max(0, ...layer.lasers.map((laser) => laser.load_s));
+  const unassigned = pieces.filter((piece) => piece.laser < 0);
+  return [
+    ['exposure', exposure_s, slowest, 's'],
+    ['time', time_s, Math.max(process.minLayer_s, recoat_s + exposure_s), 's'],
+    ['doubly exposed area', doubleExposed_mm2, seamLength_mm * process.seamOverlap_mm, 'mm²'],
+    ['seam length', 2 * seamLength_mm, sum(pieces, (piece) => piece.seam_mm), 'mm'],
+    ['number of cut parts', layer.cutParts, new Set(seams.map((seam) => seam.part)).size, ''],
+    ['unassigned area', layer.unassigned_mm2, sum(unassigned, (piece) => piece.area_mm2), 'mm²'],
+  ];
+}
+
+/** The first figure of a layer that disagrees with the others; null where all agree (1e-6). */
+export function figuresFault(layer: LayerFigures, process: Process): Fault | null {
+  const { error, section_mm2 } = books(layer);
+  if (!(error <= BOOKS_TOLERANCE))
+    return soundFault('books-unbalanced', { by: shownBy(error * (section_mm2 || 1)) });
+  const faster = layer.bestPossible_s - (layer.exposure_s - layer.costOfCutting_s);
+  if (!(faster <= BOOKS_TOLERANCE * Math.max(1, layer.exposure_s)))
+    return soundFault('faster-than-possible', { by: shownBy(faster) });
+  for (const [k, laser] of layer.lasers.entries()) {
+    const own = layer.pieces.filter((piece) => piece.laser === k);
+    const fault = laserFault(laser, own, layer.exposure_s, process.seamOverlap_mm / 2);
+    if (fault) return fault;
   }
-  for (const laser of layer.lasers) {
-    if (laser.load_s > layer.exposure_s + TOLERANCE * scale) return `${laser.id} is slower than the exposure`;
-    const filled = laser.on ? laser.load_s + laser.idle_s : layer.exposure_s;
-    if (Math.abs(filled - layer.exposure_s) > TOLERANCE * scale) return `${laser.id} does not add up`;
-  }
-  return null;
+  return faultOf('layer-sum-off', layerSums(layer, process), {});
 }

@@ -7,6 +7,7 @@ import type { Message } from './messages/message';
 import { OUTLINE_MESSAGES } from './messages/outlineMessages';
 import { PLATE_MESSAGES } from './messages/plateMessages';
 import { SCHEDULE_MESSAGES } from './messages/scheduleMessages';
+import { SOUND_MESSAGES } from './messages/soundMessages';
 
 export type { Message };
 export const MESSAGES = {
@@ -15,6 +16,7 @@ export const MESSAGES = {
   ...OUTLINE_MESSAGES,
   ...MESH_MESSAGES,
   ...SCHEDULE_MESSAGES,
+  ...SOUND_MESSAGES,
 } as const satisfies Record<string, Message>;
 
 export type MessageCode = keyof typeof MESSAGES;

@@ -7,6 +7,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import { downwindPlumes } from '../../src/build/downwind';
+import { layerIsSound } from '../../src/build/sound';
 import type { Analysis, LayerFigures } from '../../src/build/types';
 import type { Layout } from '../../src/layout/types';
 import { layouts, mm, runs } from '../support/random';
@@ -113,6 +114,7 @@ it('figures after any history are those of a fresh copy', { timeout: 60_000 }, (
         analysis = analyse(layout);
         if (look) readOut(analysis);
       }
+      for (const { figures } of analysis.stretches) expect(layerIsSound(analysis, figures)).toBeNull();
       expect(readOut(analysis)).toEqual(readOut(analyse(structuredClone(layout))));
     }),
     runs(60),

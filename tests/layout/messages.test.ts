@@ -6,12 +6,20 @@ import { MESH_MESSAGES } from '../../src/layout/messages/meshMessages';
 import { OUTLINE_MESSAGES } from '../../src/layout/messages/outlineMessages';
 import { PLATE_MESSAGES } from '../../src/layout/messages/plateMessages';
 import { SCHEDULE_MESSAGES } from '../../src/layout/messages/scheduleMessages';
+import { SOUND_MESSAGES } from '../../src/layout/messages/soundMessages';
 import { messageAdvice, MESSAGES, messageText, type MessageCode } from '../../src/layout/messages';
 
 const codes = Object.keys(MESSAGES) as MessageCode[];
 
 test('no code stands in two parts of the table', () => {
-  const parts = [FILE_MESSAGES, MESH_MESSAGES, OUTLINE_MESSAGES, PLATE_MESSAGES, SCHEDULE_MESSAGES];
+  const parts = [
+    FILE_MESSAGES,
+    MESH_MESSAGES,
+    OUTLINE_MESSAGES,
+    PLATE_MESSAGES,
+    SCHEDULE_MESSAGES,
+    SOUND_MESSAGES,
+  ];
   expect(parts.flatMap((part) => Object.keys(part)).sort()).toEqual([...codes].sort());
 });
 
