@@ -7,6 +7,8 @@ import type { Layout } from './types';
 
 const LINE_LENGTH = 110;
 const STEP = '  ';
+/** From so many points in its slabs on (sections of a mesh) each slab is one line: half as long, and written at once. */
+const DENSE_FROM = 10_000;
 
 /** Entries side by side where they fit on the line and none of them is broken, else one below the other. */
 function bracketed(
@@ -24,11 +26,21 @@ function bracketed(
   return `${open}\n${deeper}${entries.join(`,\n${deeper}`)}\n${indent}${close}`;
 }
 
+/** Points in a list of slabs; 0 for any other list. */
+const pointsIn = (entries: readonly unknown[]): number =>
+  entries.reduce<number>((sum, entry) => {
+    const rings: unknown = typeof entry === 'object' && entry !== null && 'rings' in entry ? entry.rings : [];
+    return Array.isArray(rings)
+      ? sum + rings.reduce<number>((count, ring) => count + (Array.isArray(ring) ? ring.length : 1), 0)
+      : sum;
+  }, 0);
+
 function pretty(value: unknown, indent: string): string {
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
   const deeper = indent + STEP;
   if (Array.isArray(value)) {
-    const entries = value.map((entry: unknown) => pretty(entry, deeper));
+    const dense = pointsIn(value) >= DENSE_FROM;
+    const entries = value.map((entry: unknown) => (dense ? JSON.stringify(entry) : pretty(entry, deeper)));
     return bracketed('[', ']', '', entries, indent);
   }
   const entries = Object.entries(value).map(

@@ -3,6 +3,7 @@
  * reported in one sentence and the open layout stays as it is.
  */
 import { fail, ok, type Fault, type Result } from '../../layout/result';
+import type { Layout } from '../../layout/types';
 import type { Context } from '../types';
 import { kindOf } from './fileKind';
 import { openLayout } from './openLayout';
@@ -30,13 +31,22 @@ async function textOf(file: File): Promise<Result<string>> {
   }
 }
 
+/** In a worker, where the file is so large that reading it would hold up the page; null where there is none. */
+async function readBeside(file: File): Promise<Result<Layout> | null> {
+  const { LARGE_CHARACTERS, readLayoutBeside } = await import('../../worker/layoutFiles');
+  return file.size > LARGE_CHARACTERS ? readLayoutBeside(file) : null;
+}
+
+async function readHere(file: File, readLayout: (text: string) => Result<Layout>): Promise<Result<Layout>> {
+  const text = await textOf(file);
+  return text.ok ? readLayout(text.value) : text;
+}
+
 async function openLayoutFile({ bench }: Context, file: File): Promise<Fault | null> {
   const { LAYOUT_LIMIT_MB, readLayout } = await import('../../layout/read');
   const large = tooLarge(file, LAYOUT_LIMIT_MB);
   if (large) return large;
-  const text = await textOf(file);
-  if (!text.ok) return text.fault;
-  const read = readLayout(text.value);
+  const read = (await readBeside(file)) ?? (await readHere(file, readLayout));
   if (!read.ok) return read.fault;
   openLayout(bench, `Open ${file.name}`, read.value);
   return null;

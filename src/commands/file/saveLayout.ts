@@ -1,12 +1,29 @@
 /** Hands the layout over as a file named after it. */
+import type { Layout } from '../../layout/types';
 import { writeLayout } from '../../layout/write';
+import { isLarge } from '../../store/savedForm';
 import { always, layoutOf } from '../make';
-import type { Command } from '../types';
+import type { Command, Context } from '../types';
 
 /** "Ferry spares, plate 1" → "ferry-spares-plate-1.json": letters and digits of any script, joined by hyphens. */
 export function fileName(layoutName: string): string {
   const words = layoutName.toLowerCase().match(/[\p{Letter}\p{Mark}\p{Number}]+/gu) ?? ['layout'];
   return `${words.join('-').slice(0, 80)}.json`;
+}
+
+const BYTES_PER_MB = 1_000_000;
+
+/** Sections of meshes: written beside the page, and said where the file cannot be opened again. */
+async function saveLarge({ bench, ports }: Context, layout: Layout): Promise<void> {
+  const [{ writeLayoutBeside }, { LAYOUT_LIMIT_MB }] = await Promise.all([
+    import('../../worker/layoutFiles'),
+    import('../../layout/read'),
+  ]);
+  const content = (await writeLayoutBeside(layout)) ?? new TextEncoder().encode(writeLayout(layout));
+  const found = Math.ceil(content.length / BYTES_PER_MB);
+  if (found > LAYOUT_LIMIT_MB)
+    bench.notify({ code: 'file-too-large-to-open', params: { found, limit: LAYOUT_LIMIT_MB } });
+  ports.download(fileName(layout.name), content, 'application/json');
 }
 
 export const saveLayout: Command = {
@@ -15,8 +32,9 @@ export const saveLayout: Command = {
   group: 'file',
   keys: ['Ctrl+S'],
   when: always,
-  run: (context) => {
+  run: (context): void | Promise<void> => {
     const layout = layoutOf(context);
+    if (isLarge(layout)) return saveLarge(context, layout);
     context.ports.download(fileName(layout.name), writeLayout(layout), 'application/json');
   },
 };

@@ -60,6 +60,12 @@ export const FILE_MESSAGES = {
     advice: 'A layout file may hold up to {limit} MB.',
     blocks: false,
   },
+  'file-too-large-to-open': {
+    text: 'The file saved now holds {found} MB and could not be opened again.',
+    advice:
+      'A layout file may hold up to {limit} MB; cut meshes into thicker layers or save fewer shapes in one file.',
+    blocks: false,
+  },
   'layout-not-json': {
     text: 'The file is not JSON: {detail}.',
     advice: 'A layout file is JSON with "format": "evenplate-layout".',
