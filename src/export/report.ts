@@ -5,33 +5,44 @@
  */
 import { downwindPlumes } from '../build/downwind';
 import { eventsOf, type ServiceEvent } from '../build/events';
-import type { Analysis, BuildFigures, LayerFigures, Problem } from '../build/types';
+import type { Analysis, BuildFigures, LaserFigures, LayerFigures, Problem } from '../build/types';
 import { checksum } from '../layout/checksum';
 import { messageText } from '../layout/messages';
-import type { LaserId, PartId } from '../layout/types';
-import type { Cm3, Hours, Litres, Mm, Mm2, Percent, Seconds } from '../units/types';
+import type { PartId } from '../layout/types';
+import type { Mm } from '../units/types';
 
-export interface ReportLaser {
-  readonly id: LaserId;
-  readonly on: boolean;
-  readonly scanArea_mm2: Mm2;
-  readonly outline_mm: Mm;
-  readonly pieces: number;
-  readonly load_s: Seconds;
-  readonly idle_s: Seconds;
+const LAYER_KEYS = [
+  'sectionArea_mm2',
+  'unassigned_mm2',
+  'doubleExposed_mm2',
+  'exposure_s',
+  'time_s',
+  'imbalanceTime_pct',
+  'imbalanceArea_pct',
+  'bestPossible_s',
+  'bestSetBy',
+] as const satisfies readonly (keyof LayerFigures)[];
+const BUILD_KEYS = [
+  'layers',
+  'time_h',
+  'exposure_h',
+  'recoat_h',
+  'heldByMinLayer_h',
+  'imbalance_pct',
+  'idle_laserH',
+  'load_laserH',
+  'dose_l',
+  'overflow_l',
+  'scanVolume_cm3',
+] as const satisfies readonly (keyof BuildFigures)[];
+
+/** One laser in the layer, in the machine's order; plumes are the mean number of others' over its beam. */
+export interface ReportLaser extends LaserFigures {
   readonly downwind_plumes: number;
 }
-export interface ReportLayer {
+/** The layer as a whole; `height_mm` is the middle of the layer asked for. */
+export interface ReportLayer extends Pick<LayerFigures, (typeof LAYER_KEYS)[number]> {
   readonly height_mm: Mm;
-  readonly sectionArea_mm2: Mm2;
-  readonly unassigned_mm2: Mm2;
-  readonly doubleExposed_mm2: Mm2;
-  readonly exposure_s: Seconds;
-  readonly time_s: Seconds;
-  readonly imbalanceTime_pct: Percent;
-  readonly imbalanceArea_pct: Percent;
-  readonly bestPossible_s: Seconds;
-  readonly bestSetBy: readonly LaserId[];
   readonly seams: {
     readonly count: number;
     readonly length_mm: Mm;
@@ -39,25 +50,16 @@ export interface ReportLayer {
     readonly witnessLines: number;
   };
 }
-export interface ReportBuild {
-  readonly layers: number;
-  readonly time_h: Hours;
-  readonly exposure_h: Hours;
-  readonly recoat_h: Hours;
-  readonly heldByMinLayer_h: Hours;
-  readonly imbalance_pct: Percent;
-  readonly idle_laserH: Hours;
-  readonly load_laserH: Hours;
-  readonly dose_l: Litres;
-  readonly overflow_l: Litres;
-  readonly scanVolume_cm3: Readonly<Record<LaserId, Cm3>>;
-}
+/** The whole build, with the recoater as it is set. */
+export type ReportBuild = Pick<BuildFigures, (typeof BUILD_KEYS)[number]>;
+/** One entry of the problems list, as a sentence. */
 export interface ReportProblem {
   readonly code: string;
   /** Absent where the problem concerns the whole plate. */
   readonly part?: PartId;
   readonly text: string;
 }
+/** The whole report; its key names carry their units. */
 export interface Report {
   readonly format: 'evenplate-report';
   readonly version: 1;
@@ -70,60 +72,25 @@ export interface Report {
   readonly problems: readonly ReportProblem[];
 }
 
+function pick<T, K extends keyof T>(from: T, keys: readonly K[]): Pick<T, K> {
+  return Object.fromEntries(keys.map((key) => [key, from[key]])) as Pick<T, K>;
+}
+
 function lasersOf(analysis: Analysis, figures: LayerFigures): ReportLaser[] {
   const plumes = downwindPlumes(analysis, figures);
-  return figures.lasers.map(({ id, on, scanArea_mm2, outline_mm, pieces, load_s, idle_s }, index) => ({
-    id,
-    on,
-    scanArea_mm2,
-    outline_mm,
-    pieces,
-    load_s,
-    idle_s,
-    downwind_plumes: plumes[index] ?? 0,
-  }));
+  return figures.lasers.map((laser, index) => ({ ...laser, downwind_plumes: plumes[index] ?? 0 }));
 }
 
-function layerOf(figures: LayerFigures, height_mm: Mm): ReportLayer {
-  const { sectionArea_mm2, unassigned_mm2, doubleExposed_mm2, exposure_s, time_s } = figures;
-  const { imbalanceTime_pct, imbalanceArea_pct, bestPossible_s, bestSetBy } = figures;
-  return {
-    height_mm,
-    sectionArea_mm2,
-    unassigned_mm2,
-    doubleExposed_mm2,
-    exposure_s,
-    time_s,
-    imbalanceTime_pct,
-    imbalanceArea_pct,
-    bestPossible_s,
-    bestSetBy,
-    seams: {
-      count: figures.seams.length,
-      length_mm: figures.seamLength_mm,
-      cutParts: figures.cutParts,
-      witnessLines: figures.witnessLines,
-    },
-  };
-}
-
-function buildOf(build: BuildFigures): ReportBuild {
-  const { layers, time_h, exposure_h, recoat_h, heldByMinLayer_h, imbalance_pct } = build;
-  const { idle_laserH, load_laserH, dose_l, overflow_l, scanVolume_cm3 } = build;
-  return {
-    layers,
-    time_h,
-    exposure_h,
-    recoat_h,
-    heldByMinLayer_h,
-    imbalance_pct,
-    idle_laserH,
-    load_laserH,
-    dose_l,
-    overflow_l,
-    scanVolume_cm3,
-  };
-}
+const layerOf = (figures: LayerFigures, height_mm: Mm): ReportLayer => ({
+  height_mm,
+  ...pick(figures, LAYER_KEYS),
+  seams: {
+    count: figures.seams.length,
+    length_mm: figures.seamLength_mm,
+    cutParts: figures.cutParts,
+    witnessLines: figures.witnessLines,
+  },
+});
 
 const problemOf = ({ code, params, parts }: Problem): ReportProblem => ({
   code,
@@ -145,7 +112,7 @@ export const report = (
   layout: { name: analysis.layout.name, checksum: checksum(analysis.layout) },
   lasers: lasersOf(analysis, figures),
   layer: layerOf(figures, height_mm),
-  build: buildOf(analysis.build),
+  build: pick(analysis.build, BUILD_KEYS),
   ...(analysis.layout.schedule === null ? {} : { events: eventsOf(analysis.layout, analysis.stretches) }),
   problems: analysis.problems.map(problemOf),
 });
