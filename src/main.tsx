@@ -3,10 +3,10 @@
  */
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { analyse } from './build/analyse';
 import { noteKeys } from './commands/earlyKeys';
 import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
+import { afterPaint } from './panels/later';
 import { Workbench } from './screens/Workbench';
 import { openWorkbench, type Visit } from './store/open';
 import { storageOf } from './store/savedForm';
@@ -27,7 +27,7 @@ const draw = ({ bench }: Visit): void => {
 
 openWorkbench({
   first: demoLayout,
-  analyse,
+  loadFinder: () => afterPaint(async () => (await import('./build/findProblems')).findProblems),
   heights: heightsLater(async () => {
     const { heights } = await import('./worker/heights');
     return heights(

@@ -1,21 +1,18 @@
 /**
- * All layers of a build, grouped where nothing changes: layout → every stretch with its figures, the build, the problems.
+ * All layers of a build, grouped where nothing changes: layout → every stretch with its figures, and the build.
  * It goes stretch by stretch, so that who runs it may pause, tell how far it is, or drop it for a newer request. What
  * did not change since the last run is taken over by object identity. Millimetres, seconds.
  */
 import { allocate, type LayerPart } from '../allocation/allocate';
 import type { DividedSection } from '../exposure/types';
-import type { MessageCode } from '../layout/messages';
 import { buildFigures } from './buildFigures';
-import { checkPlate } from './checks';
-import { divisionFaults } from './faults';
+import type { Examined } from './findProblems';
 import { layerRanges, type LayerRange } from './layers';
 import { layerFigures, modelOf } from './layerFigures';
 import { sectionsIn, type Plate } from './plate';
 import { sameQuestion, type Asked, type Known } from './recall';
-import { rulesOf, type PartSections, type Rules } from './rules';
-import { scheduleFaults } from './scheduleFaults';
-import type { LayerFigures, LayerTotals, Problem, Stretch, WholeHeight } from './types';
+import { rulesOf, type Rules } from './rules';
+import type { BuildFigures, LayerFigures, LayerTotals, Stretch } from './types';
 
 function ask(
   plate: Plate,
@@ -87,36 +84,10 @@ export function totalsOf(figures: LayerFigures): LayerTotals {
   };
 }
 
-export interface Found {
-  readonly problems: readonly Problem[];
-  readonly checks: number;
-}
-/** The whole height, the rules it was computed with, and its problems when asked for. */
-export interface Stack<F extends LayerTotals> extends Omit<WholeHeight<F>, 'problems' | 'checks'> {
-  readonly rules: Rules;
-  find(): Found;
-}
-
-/** Places that no laser reaches, as the checks of the plate name them. */
-const BEYOND: readonly MessageCode[] = ['part-off-platform', 'part-out-of-reach'];
-
-/** What blocks hand-over first, then the rest; each in the order of the parts. */
-function findProblems(
-  plate: Plate,
-  sections: readonly PartSections[],
-  rules: Rules,
-  stretches: readonly Stretch[],
-): Found {
-  const { layout, placed, divisions } = plate;
-  const standing = checkPlate(layout, placed);
-  const beyond = standing.problems.filter(({ code }) => BEYOND.includes(code)).map(({ parts }) => parts[0]);
-  const faults = divisionFaults(layout, divisions[0], placed, sections, rules.heldByNoZone, new Set(beyond));
-  const timed = scheduleFaults(layout, stretches);
-  const all = [...faults.problems, ...standing.problems, ...timed.problems];
-  return {
-    problems: [...all.filter((p) => p.blocks), ...all.filter((p) => !p.blocks)],
-    checks: faults.checks + standing.checks + timed.checks,
-  };
+/** The whole height, and what its problems are looked for in. */
+export interface Stack<F extends LayerTotals> extends Examined {
+  readonly stretches: readonly Stretch<F>[];
+  readonly build: BuildFigures;
 }
 
 const stretchOf = <F extends LayerTotals>(group: Group, t: number, figures: F): Stretch<F> => ({
@@ -198,8 +169,7 @@ export class Stacks<F extends LayerTotals> {
     }
     if (every === 1) this.forget(groups);
     const build = buildFigures(layout, stretches, plate.height_mm, rules.proven);
-    let found: Found | null = null;
-    return { stretches, build, rules, find: () => (found ??= findProblems(plate, byPart, rules, stretches)) };
+    return { plate, sections: byPart, rules, stretches, build };
   }
 
   private forget(groups: readonly Group[]): void {

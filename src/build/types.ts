@@ -125,7 +125,7 @@ export interface WholeHeight<F extends LayerTotals = LayerTotals> {
   readonly stretches: readonly Stretch<F>[];
   readonly build: BuildFigures;
   readonly problems: readonly Problem[];
-  /** Number of checks that `problems` stands for. */
+  /** Number of checks that `problems` stands for; 0: nobody has looked for problems yet. */
   readonly checks: number;
 }
 /**

@@ -24,10 +24,11 @@ export function useBench<T>(select: (state: WorkbenchState) => T): T {
   return useStore(useWorkbench().store, select);
 }
 
-/** The analysis of the present layout; re-renders when the layout, or what is known of its whole height, changes. */
+/** The analysis of the present layout; re-renders when the layout, what is known of its height, or who finds problems changes. */
 export function useAnalysis(): Analysis {
   useBench((state) => state.layout);
   useBench((state) => state.height.known);
+  useBench((state) => state.find);
   return useWorkbench().analysis();
 }
 

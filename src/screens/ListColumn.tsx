@@ -81,16 +81,16 @@ interface ListColumnProps {
 }
 
 function RailProblems({ onOpen }: { onOpen(): void }) {
-  const { problems } = useAnalysis();
+  const { problems, checks } = useAnalysis();
   return (
     <button
       type="button"
       className="rail-problems"
-      aria-label={`${problems.length} problems`}
+      aria-label={checks > 0 ? `${problems.length} problems` : 'Problems, being checked'}
       data-warn={problems.length > 0 || undefined}
       onClick={onOpen}
     >
-      {problems.length}
+      {checks > 0 ? problems.length : '…'}
     </button>
   );
 }

@@ -2,6 +2,7 @@
  * What a visit begins with: the work of the last visit, or the layout given for a first one, saved from here on. Saved
  * work that the engine fails on is set aside like text that cannot be read, so that a reload always gets one going.
  */
+import type { FindProblems } from '../build/findProblems';
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
@@ -17,6 +18,8 @@ export interface VisitOptions {
   readonly first: () => Layout;
   /** The engine's own where not given. */
   readonly analyse?: (layout: Layout) => Analysis;
+  /** Loads the code that finds problems, for the engine's own analysis; begun at once where not given. */
+  readonly loadFinder?: () => Promise<FindProblems>;
   /** Computes the whole height of high plates; everything at once where not given. */
   readonly heights?: Heights;
   readonly storage: WorkStorage | null;
@@ -49,8 +52,8 @@ const anythingSaved = (storage: WorkStorage): boolean =>
   [LAYOUT_KEY, LARGE_KEY, VIEW_KEY].some((key) => held(storage, key) !== null);
 
 async function begin(options: VisitOptions): Promise<Begun> {
-  const { first, analyse, heights, storage, loadLarge = browserLarge } = options;
-  const bare = { layout: first(), analyse, heights };
+  const { first, analyse, loadFinder, heights, storage, loadLarge = browserLarge } = options;
+  const bare = { layout: first(), analyse, loadFinder, heights };
   if (!storage || !anythingSaved(storage)) return { bench: createWorkbench(bare), known: null, fault: null };
   const { savedWork, setAside } = await import('./saved');
   const { known, timeline, view, fault } = await savedWork(storage, loadLarge);

@@ -2,7 +2,8 @@
  * The workbench's state: a document (undone and redone) and a view (never part of history).
  */
 import type { StoreApi } from 'zustand/vanilla';
-import type { KnownHeight } from '../build/analyse';
+import type { KnownHeight } from '../build/analysis';
+import type { FindProblems } from '../build/findProblems';
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout, PartId } from '../layout/types';
@@ -65,6 +66,8 @@ export interface HeightState {
 export interface WorkbenchState {
   readonly layout: Layout;
   readonly height: HeightState;
+  /** Looks for problems; null until its code has come. */
+  readonly find: FindProblems | null;
   readonly view: View;
   /** Name of the change that led to this layout; null for the one that was opened first. */
   readonly lastChange: string | null;

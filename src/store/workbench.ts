@@ -5,7 +5,8 @@
  */
 import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
-import { analyse as engineAnalyse, analyseLive, fitsAFrame, type KnownHeight } from '../build/analyse';
+import { analyseLive, analyseWith, fitsAFrame, type KnownHeight } from '../build/analysis';
+import type { FindProblems } from '../build/findProblems';
 import type { Heights, HeightNews } from '../worker/heights';
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
@@ -21,8 +22,10 @@ const NOTICE_LIMIT = 3;
 
 export interface WorkbenchOptions {
   readonly layout: Layout;
-  /** The engine's own where not given. */
+  /** The engine's own where not given, with problems as soon as the code that finds them has come. */
   readonly analyse?: (layout: Layout) => Analysis;
+  /** Loads the code that finds problems, for the engine's own analysis; begun at once where not given. */
+  readonly loadFinder?: () => Promise<FindProblems>;
   /** Computes the whole height of high plates; without it everything is computed at once. */
   readonly heights?: Heights;
   readonly view?: Partial<View>;
@@ -56,7 +59,7 @@ const tracked = ({ layout, lastChange }: WorkbenchState): Moment => ({ layout, l
 function buildStore({ layout, view, timeline, historyLimit = HISTORY_LIMIT }: WorkbenchOptions) {
   const height = NO_HEIGHT;
   const lastChange = timeline?.present.lastChange ?? null;
-  const first: WorkbenchState = { layout, height, view: { ...FIRST_VIEW, ...view }, lastChange };
+  const first: WorkbenchState = { layout, height, find: null, view: { ...FIRST_VIEW, ...view }, lastChange };
   const store = createStore<WorkbenchState>()(
     settled(
       temporal(() => first, {
@@ -109,14 +112,32 @@ function gestures(store: Store, limit: number) {
   };
 }
 
-/** The analysis of one layout and what is known of its height, kept until another one is asked for. */
-function remembered(analyse: (layout: Layout, known: KnownHeight | null) => Analysis) {
+type Analyse = (layout: Layout, known: KnownHeight | null, find: FindProblems | null) => Analysis;
+
+/** The analysis of one layout, with what is known of its height and who finds problems, until another one is asked for. */
+function remembered(analyse: Analyse) {
   let last: { readonly of: readonly unknown[]; readonly analysis: Analysis } | null = null;
-  return ({ layout, height: { known } }: WorkbenchState): Analysis => {
-    if (last?.of[0] !== layout || last.of[1] !== known)
-      last = { of: [layout, known], analysis: analyse(layout, known) };
+  return ({ layout, height: { known }, find }: WorkbenchState): Analysis => {
+    if (last?.of[0] !== layout || last.of[1] !== known || last.of[2] !== find)
+      last = { of: [layout, known, find], analysis: analyse(layout, known, find) };
     return last.analysis;
   };
+}
+
+const ownFinder = async (): Promise<FindProblems> => (await import('../build/findProblems')).findProblems;
+
+/** Puts what finds problems into the store once it has come; says so where it does not come. */
+async function bringFinder(
+  store: Store,
+  load: () => Promise<FindProblems>,
+  notify: (fault: Fault) => void,
+): Promise<void> {
+  try {
+    const find = await load();
+    store.setState({ find });
+  } catch {
+    notify({ code: 'problems-not-looked-for', params: {} });
+  }
 }
 
 /** Asks for the whole height of every plate that is too high for a frame, and keeps what becomes known in the store. */
@@ -169,18 +190,21 @@ function notices(store: Store) {
 }
 
 /**
- * A workbench holding `layout`. `analyse` is called at most once per layout and only when someone asks.
+ * A workbench holding `layout`. `analyse` is called only when someone asks, at most once per layout while
+ * neither what is known of its height nor who finds problems changes.
  * A recipe that throws leaves the layout, the history and an open gesture as they were.
  */
 export function createWorkbench(options: WorkbenchOptions): Workbench {
   const store = buildStore(options);
   const gesture = gestures(store, options.historyLimit ?? HISTORY_LIMIT);
-  const whole = options.analyse ?? engineAnalyse;
-  const analysisOf = remembered((layout, known) =>
-    options.heights && !fitsAFrame(layout) ? analyseLive(layout, known) : whole(layout),
-  );
+  const { analyse: given, loadFinder = ownFinder } = options;
+  const analysisOf = remembered((layout, known, find) => {
+    if (options.heights && !fitsAFrame(layout)) return analyseLive(layout, known);
+    return given ? given(layout) : analyseWith(layout, find);
+  });
   const told = notices(store);
   if (options.heights) followHeights(store, options.heights, told.notify);
+  if (!given) void bringFinder(store, loadFinder, told.notify);
   const history = store.temporal.getState;
   return {
     store,

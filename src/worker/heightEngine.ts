@@ -4,6 +4,7 @@
  * Works in slices of a few milliseconds and pauses between them, so it may run in a worker or, where there is none, beside
  * the page's own work.
  */
+import { findProblems } from '../build/findProblems';
 import { plateOf } from '../build/plate';
 import { layerRanges } from '../build/layers';
 import { sameAnswer } from '../build/recall';
@@ -107,7 +108,7 @@ export class HeightEngine {
   private report({ id }: HeightQuestion, layout: Layout, stack: Stack<LayerTotals>, every: number): void {
     const stretches = packStretches(stack.stretches, layout.machine.lasers);
     const { build, rules } = stack;
-    const found = every === 1 ? stack.find() : null;
+    const found = every === 1 ? findProblems(stack) : null;
     this.ports.tell({ kind: 'height', id, every, stretches, build, rules, found }, [stretches.buffer]);
   }
 

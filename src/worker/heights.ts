@@ -2,7 +2,7 @@
  * The page's side of the whole height: asks a worker, knows which shapes it has, and turns answers back into what the
  * screens read. Where no worker can be made (a page opened from a file, say), the same engine runs beside the page.
  */
-import type { KnownHeight } from '../build/analyse';
+import type { KnownHeight } from '../build/analysis';
 import type { Layout, Shape } from '../layout/types';
 import { HeightEngine } from './heightEngine';
 import type { HeightAnswer, HeightFound, HeightQuestion } from './heightMessages';

@@ -5,6 +5,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyse, analyseLive, type KnownHeight } from '../../src/build/analyse';
+import { findProblems } from '../../src/build/findProblems';
 import { layerCount, layerRanges, rangeAt } from '../../src/build/layers';
 import { plateOf } from '../../src/build/plate';
 import { Stacks, totalsOf } from '../../src/build/stack';
@@ -61,7 +62,7 @@ function known(layout: Layout): KnownHeight {
   const run = new Stacks(totalsOf).run(plateOf(layout));
   for (;;) {
     const step = run.next();
-    if (step.done) return { ...step.value, ...step.value.find(), layout, every: 1 };
+    if (step.done) return { ...step.value, ...findProblems(step.value), layout, every: 1 };
   }
 }
 

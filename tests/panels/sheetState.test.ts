@@ -3,6 +3,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../src/build/analyse';
+import { analyseWith } from '../../src/build/analysis';
 import type { Analysis, Problem } from '../../src/build/types';
 import { emptyLayout } from '../../src/layout/defaults';
 import { demoLayout } from '../../src/layout/demo';
@@ -13,7 +14,7 @@ const fault: Problem = { code: 'part-off-platform', params: {}, parts: ['P01'], 
 const advice: Problem = { ...fault, code: 'part-in-margin', blocks: false };
 const state = (more: Partial<Analysis>, left = false) =>
   sheetState(
-    { ...demo, problems: [], checks: 0, ...more },
+    { ...demo, problems: [], checks: 40, ...more },
     left ? { volume_cm3: 1, ranges: [{ from_mm: 0, to_mm: 1 }] } : null,
   );
 
@@ -35,6 +36,11 @@ describe('the sheet is', () => {
     expect(state({ whole: 'earlier' })).toMatchObject({ text: 'being checked', blocked: false });
     expect(state({ whole: 'none' })).toMatchObject({ text: 'being checked', blocked: false });
     expect(state({ whole: 'earlier', problems: [fault] }).blocked).toBe(true);
+  });
+  test('being checked, never a draft, while nobody has looked for problems', () => {
+    const { problems, checks, whole, ...rest } = analyseWith(demoLayout(), null);
+    expect([problems.length, checks, whole]).toEqual([0, 0, 'present']);
+    expect(sheetState({ ...rest, problems, checks, whole }, null)).toMatchObject({ text: 'being checked' });
   });
   test('an empty plate without parts', () => {
     expect(sheetState(analyse(emptyLayout()), null).text).toBe('empty plate');

@@ -137,6 +137,11 @@ export const PLATE_MESSAGES = {
     advice: 'The layer that is shown is right. Change the plate or load the page again; the work is saved.',
     blocks: false,
   },
+  'problems-not-looked-for': {
+    text: 'The part of Evenplate that finds problems could not be loaded, so nobody has looked for any.',
+    advice: 'Load the page again; the work is saved.',
+    blocks: false,
+  },
 } as const satisfies Record<string, Message>;
 
 export type PlateCode = keyof typeof PLATE_MESSAGES;

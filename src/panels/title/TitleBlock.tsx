@@ -3,7 +3,7 @@
  * state, and the cautions that belong to every sheet.
  */
 import { useContext, useEffect, useState } from 'react';
-import { fitsAFrame } from '../../build/analyse';
+import { fitsAFrame } from '../../build/analysis';
 import { useAnalysis, useBench } from '../../canvas/bench';
 import type { Analysis } from '../../build/types';
 import type { Layout } from '../../layout/types';
@@ -24,9 +24,9 @@ const OPEN: SheetState = { text: 'draft, not released', blocked: false, why: '' 
 
 /**
  * "NOT FOR USE" while anything blocks hand-over; otherwise a draft, which nobody has released. What is known of an earlier
- * plate only can block this one, never clear it.
+ * plate only can block this one, never clear it; nor does a list of problems that nobody has looked for yet.
  */
-export function sheetState({ problems, layout, whole }: Analysis, left: LeftOut | null): SheetState {
+export function sheetState({ problems, checks, layout, whole }: Analysis, left: LeftOut | null): SheetState {
   const faults = problems.filter((problem) => problem.blocks).length;
   if (left !== null) return { text: 'NOT FOR USE', blocked: true, why: 'unassigned area blocks hand-over' };
   if (faults > 0)
@@ -36,7 +36,7 @@ export function sheetState({ problems, layout, whole }: Analysis, left: LeftOut 
       why: `${faults} ${faults === 1 ? 'fault blocks' : 'faults block'} hand-over`,
     };
   if (layout.parts.length === 0) return { ...OPEN, text: 'empty plate' };
-  return whole === 'present' ? OPEN : { ...OPEN, text: 'being checked' };
+  return whole === 'present' && checks > 0 ? OPEN : { ...OPEN, text: 'being checked' };
 }
 
 interface CellProps {

@@ -1,0 +1,40 @@
+/**
+ * What is wrong with a build, over its whole height: how its parts stand, what the division leaves out, what its schedule
+ * meets. Its own module, so that the page can show the plate first and look for problems a moment later.
+ */
+import type { MessageCode } from '../layout/messages';
+import { checkPlate } from './checks';
+import { divisionFaults } from './faults';
+import type { Plate } from './plate';
+import type { PartSections, Rules } from './rules';
+import { scheduleFaults } from './scheduleFaults';
+import type { Stretch, WholeHeight } from './types';
+
+export type Found = Pick<WholeHeight, 'problems' | 'checks'>;
+
+/** What problems are looked for in. */
+export interface Examined {
+  readonly plate: Plate;
+  /** By part, the divided section of every stretch. */
+  readonly sections: readonly PartSections[];
+  readonly rules: Rules;
+  readonly stretches: readonly Stretch[];
+}
+export type FindProblems = (examined: Examined) => Found;
+
+/** Places that no laser reaches, as the checks of the plate name them. */
+const BEYOND: readonly MessageCode[] = ['part-off-platform', 'part-out-of-reach'];
+
+/** What blocks hand-over first, then the rest; each in the order of the parts. At least one check stands behind it. */
+export const findProblems: FindProblems = ({ plate, sections, rules, stretches }) => {
+  const { layout, placed, divisions } = plate;
+  const standing = checkPlate(layout, placed);
+  const beyond = standing.problems.filter(({ code }) => BEYOND.includes(code)).map(({ parts }) => parts[0]);
+  const faults = divisionFaults(layout, divisions[0], placed, sections, rules.heldByNoZone, new Set(beyond));
+  const timed = scheduleFaults(layout, stretches);
+  const all = [...faults.problems, ...standing.problems, ...timed.problems];
+  return {
+    problems: [...all.filter((p) => p.blocks), ...all.filter((p) => !p.blocks)],
+    checks: faults.checks + standing.checks + timed.checks,
+  };
+};
