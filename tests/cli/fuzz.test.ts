@@ -1,8 +1,8 @@
 // A layout that reading accepts always gets a report: nothing is thrown, every figure is a finite number and the books
 // are in order (Σ scan areas − double exposure + unassigned = section area, 1e-6). Layouts are random: shapes with
 // holes, islands and outlines that cross themselves, parts anywhere on and off the platform, every division, lasers
-// switched off, short reach, pins, seams "none". The seeds are pinned and stand in
-// the names of the tests; acceptance and refusal have a floor each, so a run that tries nothing fails.
+// switched off, short reach, pins, seams "none". The seeds are pinned and stand in the
+// names of the tests; acceptance and refusal have a floor each, so a run that tries nothing fails.
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { reportAt } from '../../src/cli/analyse';
@@ -175,7 +175,8 @@ test.each(SEEDS)('seed %i: whatever reading accepts gets a sound report', { time
   const refused = Object.values(tally.refused).reduce((sum, count) => sum + count, 0);
   expect(tally.accepted + refused).toBe(RUNS);
   expect(tally.reports + tally.outside).toBe(tally.accepted);
-  expect(tally.reports, JSON.stringify(tally)).toBeGreaterThanOrEqual(RUNS / 4);
+  // The whole tally is shown where the floor is missed.
+  expect({ ...tally, enough: tally.reports >= RUNS / 4 && refused > 0 }).toMatchObject({ enough: true });
 });
 
 /** Something every layout must not hold, put into one that may be sound, with the code it is refused by. */
@@ -205,5 +206,5 @@ test.each(SEEDS)('seed %i: the same layouts with one thing spoilt are all refuse
     }),
     { seed, numRuns: RUNS },
   );
-  for (const [code] of SPOILS) expect(seen[code] ?? 0, code).toBeGreaterThan(0);
+  expect(new Set(Object.keys(seen))).toEqual(new Set(SPOILS.map(([code]) => code)));
 });
