@@ -40,6 +40,7 @@ export interface LayerPart {
   readonly timeFactor: number;
   readonly rule: Rule;
 }
+/** Who exposes what in one layer, what it takes, and what it could take at best. Seconds; sets of machine lasers. */
 export interface Allocation {
   /** In the order of the parts given. */
   readonly parts: readonly AssembledPart[];

@@ -10,6 +10,7 @@ import type { Mm } from '../units/types';
 import type { CutFragment } from './cutFragment';
 import type { Fate } from './fate';
 
+/** A whole fragment or one side of a cut, told by figures alone. */
 export interface Side extends Given {
   readonly fragment: number;
   /** −1: the fragment is whole. */
@@ -17,6 +18,10 @@ export interface Side extends Given {
   /** Extent along the cut's normal. */
   readonly extent_mm: Mm;
 }
+/**
+ * A part with its cuts made, without its polygons: what touches what along which length; `links` count within
+ * `sides`.
+ */
 export interface Figures {
   readonly sides: readonly Side[];
   readonly links: readonly Link[];

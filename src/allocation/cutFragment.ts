@@ -14,11 +14,13 @@ import type { TimeModel } from '../exposure/timeModel';
 import type { Between, Fragment } from '../exposure/types';
 import type { Mm, Seconds } from '../units/types';
 
+/** Unit normal of a cut, pointing to +x (to +y where it has no x). */
 export type Normal = readonly [number, number];
 
 /** What of a fragment lies at n·p ≤ c: areas, true outline, chord at c. */
 export type Profile = Pick<SweepProfile, 'min' | 'max' | 'area' | 'outline' | 'chord' | 'atArea'>;
 
+/** A fragment swept along the normal of its cuts; c is n·p on the platform, millimetres. */
 export interface CutFragment {
   readonly fragment: Fragment;
   readonly normal: Normal;

@@ -21,6 +21,7 @@ interface Element extends Given {
   /** −1: the fragment is whole. */
   readonly side: number;
 }
+/** A part with its cuts made by polygons. */
 export interface CutPart {
   readonly assembled: AssembledPart;
   /** Sides none of which may stay. */

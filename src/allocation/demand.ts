@@ -12,12 +12,14 @@ import type { Seconds } from '../units/types';
 import { has, membersOf, singleOf } from '../zoning/lasers';
 import type { LaserSet } from '../zoning/types';
 
+/** Load that any laser of a set may take, in any split. */
 export interface SharedDemand {
   /** Index of the fragment; −1: the gap of a group of fragments, of no one fragment. */
   readonly fragment: number;
   readonly set: LaserSet;
   readonly load_s: Seconds;
 }
+/** Everything one part asks for in one layer, before anything is decided. */
 export interface Demand extends Keeps {
   /** Fixed load by laser index, sparse. */
   readonly fixed: ReadonlyMap<number, Seconds>;

@@ -7,6 +7,7 @@ import type { Mm, Seconds } from '../units/types';
 import { placeCut, type CutFragment } from './cutFragment';
 import type { CrumbSide, Fate } from './fate';
 
+/** One fragment to be cut: its shares move until the loads come out even. */
 export interface Draft {
   readonly fragment: number;
   readonly cut: CutFragment;
@@ -26,6 +27,7 @@ interface Stand {
   readonly positions: readonly Mm[];
 }
 
+/** True where more than one laser still has a share, so that there is a cut to place. */
 export const keepsSeveral = (draft: Draft): boolean => draft.shares_s.filter((share) => share > 0).length > 1;
 
 /** Worked out once per set of shares; the next places are looked for from the last ones. */

@@ -4,6 +4,7 @@
 import type { Mm } from '../units/types';
 import type { CutFragment } from './cutFragment';
 
+/** Whole to one laser, or in sides: side i lies between positions i − 1 and i along the cut's normal. */
 export type Fate =
   | { readonly kind: 'laser'; readonly laser: number }
   | {

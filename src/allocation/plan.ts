@@ -46,6 +46,7 @@ export interface FreePart {
   readonly id: PartId;
   readonly demand: Demand;
 }
+/** One laser's share of a shared demand; the laser by machine index. */
 export interface Share {
   readonly laser: number;
   readonly load_s: Seconds;

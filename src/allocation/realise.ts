@@ -21,18 +21,21 @@ import type { Plan, Share } from './plan';
 import { assembleUncut } from './remembered';
 import { Spreader } from './spread';
 
+/** What cuts are made with in one step of the zoning. */
 export interface RealiseContext {
   readonly machine: Machine;
   readonly division: Division;
   readonly model: TimeModel;
   readonly limits: Limits;
 }
+/** A part whose shared fragments were planned. */
 export interface PartToRealise {
   readonly id: PartId;
   readonly section: DividedSection;
   readonly timeFactor: number;
   readonly demand: Demand;
 }
+/** A plan as it came out, seams and gaps included. */
 export interface Realised {
   /** Per part, in the order given. */
   readonly parts: readonly AssembledPart[];
@@ -43,6 +46,7 @@ export interface Realised {
   /** Parts that a cut was drafted in. */
   readonly drafted: readonly number[];
 }
+/** A fragment that could not be cut as planned. */
 export interface Crumbled {
   /** In the order of the parts given. */
   readonly part: number;

@@ -6,6 +6,7 @@
  */
 import type { Seconds } from '../units/types';
 
+/** One cut fragment whose load several lasers share. */
 export interface Spreadable {
   readonly lasers: readonly number[];
   readonly total_s: Seconds;

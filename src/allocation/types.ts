@@ -16,17 +16,20 @@ export interface SharedPart {
   readonly fixedLasers: number;
   readonly fragments: readonly SharedLoad[];
 }
+/** One layer put to the solver. */
 export interface BalanceProblem {
   readonly laserCount: number;
   /** Load per laser that cannot move. */
   readonly fixed_s: readonly Seconds[];
   readonly parts: readonly SharedPart[];
 }
+/** The least time of the slowest laser, and why it is no less. */
 export interface Bound {
   readonly best_s: Seconds;
   /** The binding subset: of tied ones the smallest, then by index order. */
   readonly setBy: number;
 }
+/** Who takes what; the slowest laser works `best_s`. */
 export interface BalanceSolution extends Bound {
   readonly loads_s: readonly Seconds[];
   /** [part][fragment][laser] → seconds */
@@ -43,6 +46,7 @@ export interface StickyPart {
   /** Load per stretch. */
   readonly loads_s: readonly Seconds[];
 }
+/** A whole build put to the solver: one laser is wanted for each of `parts`. */
 export interface WholeProblem {
   readonly laserCount: number;
   /** Number of layers of each stretch. */
@@ -53,6 +57,7 @@ export interface WholeProblem {
   readonly shared: readonly (readonly SharedLoad[])[];
   readonly parts: readonly StickyPart[];
 }
+/** The choice of lasers and what it costs. */
 export interface WholeSolution {
   /** Laser per part. */
   readonly laserOf: readonly number[];

@@ -2,7 +2,7 @@
  * How slantwise the lasers strike the parts of one layer: the largest angle of incidence of every part and laser, with the
  * spot's length there as a multiple of its length straight below the scanner, 1 / cos θ. Degrees.
  */
-import { largestIncidence } from '../exposure/incidence';
+import { largestIncidence, spotStretch } from '../exposure/incidence';
 import type { Region } from '../geometry/types';
 import type { Layout } from '../layout/types';
 import type { Degrees } from '../units/types';
@@ -30,7 +30,7 @@ export function incidences({ machine }: Layout, pieces: readonly Piece[]): reado
   return [...regions.values()]
     .map(({ part, laser, regions: own }) => {
       const angle_deg = largestIncidence(machine.lasers[laser], own) ?? 0;
-      return { part, laser, angle_deg, spot: 1 / Math.cos((angle_deg * Math.PI) / 180) };
+      return { part, laser, angle_deg, spot: spotStretch(angle_deg) };
     })
     .sort((a, b) => b.angle_deg - a.angle_deg);
 }

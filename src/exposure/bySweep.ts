@@ -32,7 +32,7 @@ const sense = (a: HalfPlane, nx: number, ny: number): number =>
   a.nx === nx && a.ny === ny ? 1 : a.nx === -nx && a.ny === -ny ? -1 : 0;
 
 /** The slices in which cells meet an island's box; null where lines of more than one direction cross it. */
-export function slicingOf(box: Box, cells: readonly Cell[]): Slicing | null {
+function slicingOf(box: Box, cells: readonly Cell[]): Slicing | null {
   let nx = 0;
   let ny = 0;
   const slices: Slice[] = [];
@@ -145,6 +145,7 @@ function segmentsOn({ nx, ny, c }: BorderLine, ends: Float64Array): Float64Array
   return segments;
 }
 
+/** What the division makes of one island. */
 export interface IslandFragments {
   readonly fragments: readonly Fragment[];
   /** Indices count within this island. */

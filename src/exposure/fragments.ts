@@ -105,7 +105,7 @@ function divideIsland(island: PlacedIsland, cells: readonly Cell[]): IslandFragm
 const TOUCH_MM = 1e-4;
 
 /** Length of all segments x0, y0, x1, y1. */
-export function segmentsLength(segments: Float64Array): Mm {
+function segmentsLength(segments: Float64Array): Mm {
   let sum = 0;
   for (let i = 0; i < segments.length; i += 4) {
     sum += Math.hypot(segments[i + 2] - segments[i], segments[i + 3] - segments[i + 1]);

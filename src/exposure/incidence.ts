@@ -8,15 +8,14 @@ import type { Degrees, Mm } from '../units/types';
 
 type Optics = Pick<Laser, 'foot_mm' | 'workingHeight_mm'>;
 
-const slope = ({ foot_mm, workingHeight_mm }: Optics, x: Mm, y: Mm): number =>
-  Math.hypot(x - foot_mm[0], y - foot_mm[1]) / workingHeight_mm;
+const DEG_PER_RAD = 180 / Math.PI;
 
 /** Angle of incidence at a point of the platform; 0 straight below the scanner. */
-export const incidenceAt = (laser: Optics, x: Mm, y: Mm): Degrees =>
-  (Math.atan(slope(laser, x, y)) * 180) / Math.PI;
+export const incidenceAt = ({ foot_mm: [footX, footY], workingHeight_mm }: Optics, x: Mm, y: Mm): Degrees =>
+  DEG_PER_RAD * Math.atan(Math.hypot(x - footX, y - footY) / workingHeight_mm);
 
-/** Length of the spot there as a multiple of its length straight below: 1 / cos θ. */
-export const spotStretch = (laser: Optics, x: Mm, y: Mm): number => Math.hypot(1, slope(laser, x, y));
+/** Length of the spot at an angle of incidence as a multiple of its length straight below: 1 / cos θ. */
+export const spotStretch = (angle_deg: Degrees): number => 1 / Math.cos(angle_deg / DEG_PER_RAD);
 
 /** The largest angle of incidence over a laser's regions (always at a vertex); null where it exposes nothing. */
 export function largestIncidence(laser: Optics, regions: readonly Region[]): Degrees | null {

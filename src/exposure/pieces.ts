@@ -29,6 +29,7 @@ export interface PartGeometry {
   readonly borders: readonly { readonly a: number; readonly b: number; readonly segments: Float64Array }[];
   readonly section: Region;
 }
+/** What one laser exposes of a part without a break; figures as the load formula wants them, before seam overlap. */
 export interface PartPiece {
   readonly laser: number;
   readonly area_mm2: Mm2;

@@ -9,6 +9,7 @@ import { boxOf, turnAndMove } from '../geometry/region';
 import type { Box, Region } from '../geometry/types';
 import type { Mm, Mm2 } from '../units/types';
 
+/** What turning and moving do not change: section area, hatch area, length of the true outline. */
 export interface IslandMeasures {
   readonly area_mm2: Mm2;
   readonly hatch_mm2: Mm2;
@@ -22,6 +23,7 @@ export interface IslandSweep {
   readonly hatch: SweepProfile | null;
 }
 
+/** A region moved; the same object where it is not. */
 export const moved = (region: Region, x: Mm, y: Mm): Region =>
   x === 0 && y === 0 ? region : turnAndMove(region, 0, x, y);
 
@@ -65,6 +67,7 @@ const boxAt = (box: Box, x: Mm, y: Mm): Box => ({
   maxY: box.maxY + y,
 });
 
+/** An island where its part stands, in platform coordinates; outlines are moved on first use. */
 export class PlacedIsland {
   readonly box: Box;
   private sectionMade: Region | null = null;

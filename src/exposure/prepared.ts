@@ -47,6 +47,7 @@ interface Prepared {
   readonly box: Box;
   readonly repaired: boolean;
 }
+/** A shape in its own coordinates, turned or not. */
 export interface PreparedShape {
   readonly slabs: readonly PreparedSlab[];
   readonly height_mm: Mm;
@@ -55,6 +56,7 @@ export interface PreparedShape {
   /** An outline of one of its slabs was repaired; looks at all of them. */
   readonly repaired: () => boolean;
 }
+/** A part where it stands, in platform coordinates. */
 export interface PlacedPart {
   readonly part: Part;
   readonly id: PartId;
@@ -127,7 +129,7 @@ function keep<K, V>(map: Map<K, V>, key: K, limit: number, make: () => V): V {
 }
 
 /** A shape's sections, hatch areas and footprint in its own coordinates. */
-export function preparedShape(shape: Shape, inset_mm: Mm): PreparedShape {
+function preparedShape(shape: Shape, inset_mm: Mm): PreparedShape {
   let byInset = shapes.get(shape);
   if (!byInset) shapes.set(shape, (byInset = new Map()));
   return keep(byInset, inset_mm, INSETS_KEPT, () => prepareShape(shape, inset_mm));

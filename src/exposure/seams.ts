@@ -6,6 +6,7 @@
 import type { Region } from '../geometry/types';
 import type { Mm } from '../units/types';
 
+/** One seam: a pair of lasers and one connected run of segments. */
 export interface PartSeam {
   /** The lower laser index first. */
   readonly lasers: readonly [number, number];
@@ -14,11 +15,13 @@ export interface PartSeam {
   readonly length_mm: Mm;
   readonly witnessLines: number;
 }
+/** The seams of one part in one layer. */
 export interface PartSeams {
   readonly seams: readonly PartSeam[];
   /** Outline points with a seam end, each counted once. */
   readonly witnessLines: number;
 }
+/** A border between two given fragments, by the lasers on its sides; x0, y0, x1, y1 per segment. */
 export interface LaserBorder {
   readonly lasers: readonly [number, number];
   readonly segments: Float64Array;

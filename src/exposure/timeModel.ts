@@ -11,6 +11,7 @@
 import type { Process } from '../layout/types';
 import type { Mm, Mm2, Seconds } from '../units/types';
 
+/** The formula's factors for one process. */
 export interface TimeModel {
   /** s per mm² of hatch area */
   readonly perArea: number;
@@ -28,6 +29,7 @@ export interface TimeModel {
 
 const MS_PER_S = 1000;
 
+/** The factors of a process; milliseconds become seconds here. */
 export function timeModel(process: Process): TimeModel {
   const gap_s = process.vectorGap_ms / MS_PER_S;
   const perArea =
@@ -45,6 +47,7 @@ export function timeModel(process: Process): TimeModel {
   };
 }
 
+/** A, P and S of the formula. */
 export interface PieceMeasures {
   /** Hatch area after the inset, without seam overlap. */
   readonly hatch_mm2: Mm2;

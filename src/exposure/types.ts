@@ -51,6 +51,7 @@ export interface Border {
   /** The line it lies on where figures alone made it; null otherwise. */
   readonly line: BorderLine | null;
 }
+/** The section of one part in one layer, divided; borders count within `fragments`. */
 export interface DividedSection extends Keeps {
   readonly fragments: readonly Fragment[];
   readonly borders: readonly Border[];

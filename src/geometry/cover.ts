@@ -14,7 +14,7 @@ import { signedArea } from './ring';
 import type { Box, Region, Ring } from './types';
 
 /** No two parts stand in a gap as narrow as this. */
-export const SAMPLE_MM: Mm = 1;
+const SAMPLE_MM: Mm = 1;
 const FEWEST_ROWS = 8;
 const MOST_ROWS = 1024;
 

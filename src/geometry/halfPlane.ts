@@ -36,7 +36,7 @@ export function cutByLine(t: TaggedRegion, h: HalfPlane): { inside: TaggedRegion
 }
 
 /** The part of a region inside one half-plane. */
-export function clipToHalfPlane(t: TaggedRegion, h: HalfPlane): TaggedRegion {
+function clipToHalfPlane(t: TaggedRegion, h: HalfPlane): TaggedRegion {
   const where = crossings.measure(t, h);
   if (where === 'inside') return t;
   return where === 'outside' ? NOTHING : crossings.side(t, 1);

@@ -17,6 +17,7 @@ interface EdgeOnLine {
   readonly edge: number;
 }
 
+/** First `measure`, then `side` for one or both sides of the same region and line. */
 export class LineCrossings {
   private nx = 0;
   private ny = 0;

@@ -6,6 +6,7 @@
 import type { Mm, Mm2 } from '../units/types';
 import type { TaggedRegion } from './types';
 
+/** One region swept in one direction; c outside min … max gives nothing or all. */
 export interface SweepProfile {
   /** Smallest and largest n·p of the region. */
   readonly min: Mm;

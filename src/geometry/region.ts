@@ -6,8 +6,6 @@ import type { Degrees, Mm, Mm2 } from '../units/types';
 import { ringContains, ringInRing, ringLength, signedArea } from './ring';
 import type { Box, Region, Ring } from './types';
 
-/** The region without area; one object, so that what is kept by identity is kept once. */
-export const EMPTY_REGION: Region = [];
 const EMPTY_BOX: Box = { minX: Infinity, minY: Infinity, maxX: -Infinity, maxY: -Infinity };
 
 /** Area: the sum of the rings' signed areas. */

@@ -7,6 +7,7 @@ import type { Ring } from './types';
 /** Rings of less area are dropped: they are rounding, not material. */
 const LEAST_AREA_MM2 = 1e-9;
 
+/** One ring at a time: `begin`, its points in order, `finish`. */
 export class RingWriter {
   private n = 0;
   private xy = new Float64Array(2048);

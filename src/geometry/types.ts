@@ -8,6 +8,7 @@ export type Ring = Float64Array;
 /** A clean area: outer rings counter-clockwise, holes clockwise, nothing crosses, so Σ signed ring areas = area. */
 export type Region = readonly Ring[];
 
+/** A rectangle along the axes; inside out (min > max) where it holds nothing. */
 export interface Box {
   readonly minX: Mm;
   readonly minY: Mm;

@@ -3,8 +3,9 @@
  * point, a true minus sign, and the same number of digits for the same magnitude so that figures keep their width.
  * `formatField` is the exception: it gives back exactly what a field holds (whole micrometres).
  */
-import type { Cm3, Degrees, Hours, Litres, Mm, Mm2, MmPerSecond, Percent, Px, Seconds, Watts } from './types';
+import type { Cm3, Degrees, Hours, Litres, Mm, Mm2, Percent, Seconds } from './types';
 
+/** Between a number and its unit; a line is not broken there (U+202F). */
 export const NARROW_SPACE = '\u202f';
 const MINUS = '\u2212';
 const NOT_A_NUMBER = '–';
@@ -31,19 +32,22 @@ export function formatNumber(value: number, digits = 4, maxDecimals = 3): string
 
 const withUnit = (text: string, unit: string): string => text + NARROW_SPACE + unit;
 
+/** Lengths: four significant digits, down to the micrometre. */
 export const formatMm = (value: Mm): string => withUnit(formatNumber(value), 'mm');
+/** Areas: four significant digits, at most two decimals. */
 export const formatMm2 = (value: Mm2): string => withUnit(formatNumber(value, 4, 2), 'mm²');
+/** Volumes: four significant digits, at most two decimals. */
 export const formatCm3 = (value: Cm3): string => withUnit(formatNumber(value, 4, 2), 'cm³');
+/** Times of a layer: four significant digits, down to the millisecond. */
 export const formatSeconds = (value: Seconds): string => withUnit(formatNumber(value), 's');
 /** Hours; whoever shows them adds the word "estimate". */
 export const formatHours = (value: Hours): string => withUnit(formatNumber(value, 4, 2), 'h');
+/** Percent: three significant digits, at most two decimals. */
 export const formatPercent = (value: Percent): string => withUnit(formatNumber(value, 3, 2), '%');
+/** Powder: four significant digits, at most two decimals. */
 export const formatLitres = (value: Litres): string => withUnit(formatNumber(value, 4, 2), 'l');
-export const formatWatts = (value: Watts): string => withUnit(formatNumber(value, 4, 0), 'W');
-export const formatSpeed = (value: MmPerSecond): string => withUnit(formatNumber(value, 4, 1), 'mm/s');
 /** Degrees; the sign stands at the number without a space (ISO 80000-1, 7.1.4 [memory]). */
 export const formatDegrees = (value: Degrees): string => `${formatNumber(value, 4, 1)}°`;
-export const formatPx = (value: Px): string => withUnit(formatNumber(value, 4, 0), 'px');
 /** A count of things: whole, never rounded. */
 export const formatCount = (value: number): string =>
   Number.isFinite(value) ? String(Math.round(value)) : NOT_A_NUMBER;

@@ -7,6 +7,7 @@
 import { roundDeg, roundMm } from './round';
 import type { Degrees, Mm } from './types';
 
+/** Why an entry is refused; codes of the table of messages. */
 export type ParseCode =
   'length-unreadable' | 'length-too-large' | 'angle-unreadable' | 'angle-too-large' | 'number-unreadable';
 /** The same form as a Result of layout/, with the codes that this folder can give. */

@@ -27,7 +27,8 @@ interface DraftCell {
 
 const regionOf = (rings: readonly LayoutRing[]): Region => clean(rings.map(ringFromLayout), 'evenOdd').region;
 
-export const platformRegion = (machine: Machine): Region => {
+/** The platform as a rectangle about the origin. */
+const platformRegion = (machine: Machine): Region => {
   const w = machine.platform.width_mm / 2;
   const d = machine.platform.depth_mm / 2;
   return [Float64Array.of(-w, -d, w, -d, w, d, -w, d)];
@@ -204,7 +205,7 @@ function draftCells(
  * The division of a machine's platform under a zoning; its cells count from `firstCell`. Pure; `divide` below
  * remembers it.
  */
-export function computeDivision(machine: Machine, zoning: Zoning, firstCell = 0): Division {
+function computeDivision(machine: Machine, zoning: Zoning, firstCell = 0): Division {
   const platform = platformRegion(machine);
   const on = lasersOn(machine);
   const reach = reachOf(machine, platform);

@@ -4,7 +4,9 @@
 import type { LaserId, Machine } from '../layout/types';
 import type { LaserSet } from './types';
 
+/** The set of one laser. */
 export const only = (laser: number): LaserSet => (1 << laser) >>> 0;
+/** True where a laser, by machine index, is in the set. */
 export const has = (set: LaserSet, laser: number): boolean => ((set >>> laser) & 1) === 1;
 
 /** Laser indices in the set, ascending. */

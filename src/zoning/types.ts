@@ -9,6 +9,7 @@ import type { Mm } from '../units/types';
 /** A set of lasers: bit i stands for the machine's i-th laser (at most 31 lasers). */
 export type LaserSet = number;
 
+/** A region given to lasers by the strategy, before reach and switched-off lasers count. */
 export interface Zone {
   /** Lasers that this zone is given to, switched off or not. */
   readonly lasers: LaserSet;
@@ -32,6 +33,7 @@ export interface ZoneLine {
   readonly ny: number;
   readonly c: Mm;
 }
+/** What one step of the zoning makes of a machine's platform. */
 export interface Division {
   readonly laserIds: readonly LaserId[];
   readonly platform: Region;

@@ -8,9 +8,9 @@ const laser = { foot_mm: [-75, -75] as const, workingHeight_mm: 540 };
 describe('incidence', () => {
   it('is 0 below the scanner and 45° one working height away', () => {
     expect(incidenceAt(laser, -75, -75)).toBe(0);
-    expect(spotStretch(laser, -75, -75)).toBe(1);
+    expect(spotStretch(0)).toBe(1);
     expect(incidenceAt(laser, -75 + 540, -75)).toBeCloseTo(45, 12);
-    expect(spotStretch(laser, -75, -75 + 540)).toBeCloseTo(Math.SQRT2, 12);
+    expect(spotStretch(45)).toBeCloseTo(Math.SQRT2, 12);
   });
   it.each([
     [10, 1.015427],
@@ -19,7 +19,7 @@ describe('incidence', () => {
     // 1/cos θ: 10° 1.015427, 20° 1.064178 [mathematics].
     const away = 540 * Math.tan((angle * Math.PI) / 180);
     expect(incidenceAt(laser, -75 + away * 0.6, -75 + away * 0.8)).toBeCloseTo(angle, 9);
-    expect(spotStretch(laser, -75 + away * 0.6, -75 + away * 0.8)).toBeCloseTo(factor, 6);
+    expect(spotStretch(angle)).toBeCloseTo(factor, 6);
   });
   it('is largest at the corner farthest from the foot', () => {
     const farthest = (Math.atan(Math.hypot(175, 95) / 540) * 180) / Math.PI;

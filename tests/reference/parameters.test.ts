@@ -5,7 +5,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
-import { spotStretch } from '../../src/exposure/incidence';
+import { incidenceAt, spotStretch } from '../../src/exposure/incidence';
 import { machine, plate, rect, standing } from '../support/plates';
 
 const SETS = [
@@ -43,6 +43,6 @@ describe('a slanting beam', () => {
   ])('at %d° makes the spot %d times as long: 1/cos θ [mathematics]', (degrees, stretch) => {
     const laser = { foot_mm: [30, -40] as const, workingHeight_mm: 500 };
     const away = 500 * Math.tan((degrees * Math.PI) / 180);
-    expect(spotStretch(laser, 30 + 0.6 * away, -40 + 0.8 * away)).toBeCloseTo(stretch, 6);
+    expect(spotStretch(incidenceAt(laser, 30 + 0.6 * away, -40 + 0.8 * away))).toBeCloseTo(stretch, 6);
   });
 });

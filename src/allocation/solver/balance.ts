@@ -17,12 +17,13 @@ import { divideAll, divideByFlow, divisible, type Give } from './shares';
 import { slackOf, watchedSets } from './slack';
 import type { Budget } from './tree';
 
+/** How much the solver may try. */
 export interface BalanceOptions {
   /** How long to search for fewer cuts and flatter loads: sets of lasers looked at. More proves more. */
   readonly work?: number;
 }
 /** 0.1 to 0.4 ms as measured where it is used up; a search that cannot end takes less (cuts.ts, flatten.ts). */
-export const DEFAULT_WORK = 40_000;
+const DEFAULT_WORK = 40_000;
 
 /** Solves one group; true where its number of cuts is proven the fewest. */
 function solveGroup(

@@ -17,6 +17,7 @@ const MOST_DIVES = 6;
 /** Steps of a search that cannot come to its end, where it still finds something now and then; more where lasers are few. */
 const fewSteps = (lasers: number): number => (lasers <= 3 ? 800 : 300);
 
+/** Which items stay whole, and how many do not. */
 export interface Plan {
   /** Item → laser it is whole on, −1: cut. */
   readonly laserOf: Int32Array;
@@ -30,7 +31,7 @@ export interface Dive extends Plan {
 const countCuts = (laserOf: Int32Array): number => laserOf.reduce((n, k) => (k < 0 ? n + 1 : n), 0);
 
 /** The largest items that join lasers not yet joined by divisible load: what a basic solution would cut at most. */
-export function joiners(lasers: number, items: readonly Item[], free: readonly Fragment[]): Uint8Array {
+function joiners(lasers: number, items: readonly Item[], free: readonly Fragment[]): Uint8Array {
   const held = new Uint8Array(items.length);
   const root = Array.from({ length: lasers }, (_, k) => k);
   const join = (mask: number): boolean => {
@@ -52,7 +53,7 @@ export function joiners(lasers: number, items: readonly Item[], free: readonly F
 }
 
 /** Places every item that is not held back, in order; then tries the others once more, the smallest first. */
-export function dive(start: Slack, items: readonly Item[], held: Uint8Array, prefer?: Int32Array): Dive {
+function dive(start: Slack, items: readonly Item[], held: Uint8Array, prefer?: Int32Array): Dive {
   const slack = copyOf(start);
   const laserOf = new Int32Array(items.length).fill(-1);
   const place = (i: number): void => {
@@ -98,6 +99,10 @@ function construct(start: Slack, { decisions, free }: Group, budget: Budget): Pl
   return best;
 }
 
+/**
+ * A search over a group's decisions with nothing decided; it accepts the first answer. `slack` is changed by the
+ * search.
+ */
 export function treeOf(slack: Slack, group: Group, loads: Groups, budget: Budget): Tree {
   return {
     slack,

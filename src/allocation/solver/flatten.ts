@@ -16,6 +16,7 @@ import { searchTree, type Budget, type Tree } from './tree';
 /** Most moves and exchanges of one call. */
 const MOST_STEPS = 64;
 
+/** A choice and the flattest loads it allows: decision → laser (−1: cut), laser → seconds. */
 export interface Flat {
   readonly laserOf: Int32Array;
   readonly loads_s: Float64Array;

@@ -10,6 +10,7 @@ import { allOf, comesBefore, lowestOf, RELATIVE_TIE, sizeOf } from './sets';
 /** Load by set of lasers, every set once. */
 export type Groups = ReadonlyMap<number, Seconds>;
 
+/** Where a flow put the groups, and what stopped it. */
 export interface Filling {
   /** Sets of lasers, one per group. */
   readonly masks: readonly number[];
@@ -130,7 +131,7 @@ export function fill(groups: Groups, room_s: readonly Seconds[], scale_s: Second
 }
 
 /** Load that only lasers of `set` can take. */
-export function loadOnlyOf(set: number, fixed_s: readonly Seconds[], groups: Groups): Seconds {
+function loadOnlyOf(set: number, fixed_s: readonly Seconds[], groups: Groups): Seconds {
   let sum = 0;
   for (let rest = set; rest !== 0; rest &= rest - 1) sum += fixed_s[lowestOf(rest)]!;
   for (const [mask, load] of groups) if ((mask & ~set) === 0) sum += load;

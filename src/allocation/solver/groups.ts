@@ -29,6 +29,7 @@ export interface Item {
 export interface Decision extends Item {
   readonly fragments: readonly Fragment[];
 }
+/** Lasers that share load, directly or through others; masks count within the group. */
 export interface Group {
   /** Index in the layer per laser of the group. */
   readonly lasers: readonly number[];
@@ -38,6 +39,7 @@ export interface Group {
   /** Largest load first, then by part id. */
   readonly decisions: readonly Decision[];
 }
+/** A layer fallen into groups that share nothing with each other. */
 export interface Parted {
   /** Per laser of the layer: fixed load and the fragments only it may take. */
   readonly settled_s: Float64Array;

@@ -12,6 +12,7 @@ import { lowestOf } from './sets';
 /** More sets than this are not watched one by one. */
 const MOST_SETS = 4096;
 
+/** The watched sets of a group and the time each has left. */
 export interface Slack {
   readonly lasers: number;
   /** Single lasers first (index = laser), then unions. */
@@ -24,7 +25,7 @@ export interface Slack {
 }
 
 /** Every union of overlapping masks, by ascending mask; null where there are too many. */
-export function unionsOf(masks: readonly number[]): number[] | null {
+function unionsOf(masks: readonly number[]): number[] | null {
   const queue = [...new Set(masks)].sort((a, b) => a - b);
   const parts = Int32Array.from(queue);
   const top = parts.at(-1) ?? 0;

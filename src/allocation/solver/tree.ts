@@ -15,6 +15,7 @@ export const OVERHEAD = 20;
 export interface Budget {
   left: number;
 }
+/** A search under way; `slack` and `laserOf` are as the branch looked at has them. */
 export interface Tree {
   readonly slack: Slack;
   readonly decisions: readonly Decision[];
@@ -30,6 +31,7 @@ export interface Tree {
   /** True where nothing below can be of use. */
   readonly hopeless: (() => boolean) | null;
 }
+/** Accepted; searched to the end without; the budget ran out first. */
 export type Outcome = 'found' | 'none' | 'unknown';
 
 const alike = (a: Decision, b: Decision): boolean =>
@@ -37,6 +39,7 @@ const alike = (a: Decision, b: Decision): boolean =>
   a.masks.length === b.masks.length &&
   a.masks.every((mask, i) => mask === b.masks[i] && a.loads_s[i] === b.loads_s[i]);
 
+/** Per decision, how many before it ask for the same loads of the same lasers, counted without a gap. */
 export const equalsOf = (decisions: readonly Decision[]): Int32Array => {
   const equals = new Int32Array(decisions.length);
   for (let i = 1; i < decisions.length; i++)

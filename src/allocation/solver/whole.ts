@@ -14,6 +14,7 @@ import { prove, rootOf } from './wholeProof';
 import { searchWhole } from './wholeSearch';
 import { emptyState } from './wholeState';
 
+/** How much the solver may try. */
 export interface WholeOptions {
   /** How long to search and to prove, as a multiple of the usual. */
   readonly effort?: number;

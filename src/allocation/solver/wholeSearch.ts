@@ -12,6 +12,7 @@ const KICK = 3;
 /** Below this part of itself Σ load² has not changed. */
 const SAME_SQUARES = 1e-10;
 
+/** A laser per part, Σ layers × exposure (seconds), and the loads of every stretch from the slowest down. */
 export interface Choice {
   readonly laserOf: Int32Array;
   readonly exposure_s: number;
@@ -28,12 +29,14 @@ export function compareFlat(a: readonly FlatLoads[], b: readonly FlatLoads[]): n
   return 0;
 }
 
+/** The choice a state stands at, copied. */
 export const choiceOf = (state: WholeState): Choice => ({
   laserOf: state.laserOf.slice(),
   exposure_s: totalOf(state),
   flatness: flatnessOf(state),
 });
 
+/** True where a is the better choice: shorter by more than `tiny_s`, or as short and flatter. */
 export function isBetter(a: Choice, b: Choice, tiny_s: number): boolean {
   const difference = a.exposure_s - b.exposure_s;
   return Math.abs(difference) > tiny_s ? difference < 0 : compareFlat(a.flatness, b.flatness) < 0;
@@ -51,7 +54,7 @@ export function longestFirst(state: WholeState): number[] {
 }
 
 /** Places every part of `order`, each where it adds least. */
-export function placeAll(state: WholeState, order: readonly number[]): void {
+function placeAll(state: WholeState, order: readonly number[]): void {
   const effect: Effect = { exposure_s: 0, squares: 0 };
   for (const p of order) {
     let best = -1;

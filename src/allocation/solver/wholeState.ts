@@ -12,6 +12,7 @@ import { byMaskOf } from './groups';
 import { lowestOf, RELATIVE_TIE, sizeOf } from './sets';
 import { watchedSets } from './slack';
 
+/** A choice in the making, with the sums that tell what a change costs. */
 export interface WholeState {
   readonly problem: WholeProblem;
   readonly lasers: number;

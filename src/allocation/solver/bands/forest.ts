@@ -6,10 +6,12 @@
 import { lowestOf } from '../sets';
 import { EITHER, MOST_LASERS, type BandLayer } from './layer';
 
+/** The three runs of a band: items bound to its child side, to its parent side, and free to choose. */
 export const CHILD = 0;
 export const PARENT = 1;
 export const CHOICE = 2;
 
+/** All trees of a layer in flat arrays; lasers, bands and items by their index in the layer. */
 export interface Forest {
   /** Lasers, every parent before its children. */
   readonly order: Int32Array;
@@ -125,5 +127,6 @@ export function topOf({ start, top_s }: Forest, run: number, n: number): number 
   return count === 0 ? 0 : top_s[start[run] + count - 1];
 }
 
+/** Load of a band's items and free fragments together, whichever side they go to. */
 export const loadOfBand = ({ sum_s, free_s }: Forest, band: number): number =>
   sum_s[3 * band] + sum_s[3 * band + 1] + sum_s[3 * band + 2] + free_s[band];

@@ -42,7 +42,7 @@ function placeChoosers(reach: Reach, b: number, up: number, over_s: number, to: 
 }
 
 /** Items of a run to a laser, the first `cuts` of them cut. */
-export const sendRun = (
+const sendRun = (
   { start, sorted }: Forest,
   run: number,
   laser: number,

@@ -8,6 +8,7 @@
 import type { Budget } from '../tree';
 import { CHILD, CHOICE, PARENT, topOf, type Forest } from './forest';
 
+/** The forest, and how carefully it is asked. */
 export interface Reach {
   readonly forest: Forest;
   readonly itemLoad_s: Float64Array;
