@@ -3,6 +3,7 @@
  */
 import { allocateBalanced, allocateWholeParts } from './division/allocation';
 import { laserCommands } from './division/lasers';
+import { stepCommands } from './division/steps';
 import { fewerStrips, moreStrips } from './division/strips';
 import { strategyCommands } from './division/strategies';
 import { zoneLineCommands } from './division/zoneLine';
@@ -51,6 +52,7 @@ export const COMMANDS: readonly Command[] = [
   ...allocationCommands,
   ...stripCommands,
   ...zoneLineCommands,
+  ...stepCommands,
   ...laserCommands,
   ...scheduleCommands,
   ...viewCommands,

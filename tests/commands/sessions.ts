@@ -76,6 +76,14 @@ const step = <A extends unknown[]>(
     .tuple(...(args as fc.Arbitrary<unknown>[]))
     .map((values) => ({ name, args: values, run: (layout) => run(layout, ...(values as A)) }));
 
+/** Those that begin, move or take away a step of the zoning. */
+export const OVER_HEIGHT: readonly string[] = [
+  'addStep',
+  'removeStep',
+  'moveStep',
+  'moveStepByLayers',
+  'wholeFieldBetween',
+];
 const steps = [
   step('moveParts', [some, wild, wild], (l, p, x, y) => op.moveParts(l, idsOf(l, p), x, y)),
   step('placePart', [some, wild, wild], (l, p, x, y) => op.placePart(l, idsOf(l, p)[0] ?? '', x, y)),
@@ -111,6 +119,11 @@ const steps = [
   ),
   step('removeParts', [some], (l, p) => op.removeParts(l, idsOf(l, p))),
   step('removeShape', [index], (l, i) => op.removeShape(l, Object.keys(l.shapes)[i] ?? '')),
+  step('addStep', [wild], op.addStep),
+  step('removeStep', [index], op.removeStep),
+  step('moveStep', [index, wild], op.moveStep),
+  step('moveStepByLayers', [index, count], op.moveStepByLayers),
+  step('wholeFieldBetween', [wild, fc.option(wild)], op.wholeFieldBetween),
   step(
     'setStrategy',
     [

@@ -9,6 +9,7 @@ export { freePlace, partBox, takenBoxes } from './place';
 export * from './process';
 export * from './schedule';
 export * from './shapes';
+export * from './steps';
 export * from './streams';
 export { FEWEST_STRIPS, MOST_STRIPS, setStrategy, usableLasers } from './strategy';
 export { groupPivot, turnTogether } from './turn';
