@@ -8,6 +8,7 @@ import { TimePerLayer } from '../canvas/TimePerLayer';
 import { Segmented } from '../panels/controls/Segmented';
 import { HeightNews, WorstHeight } from '../panels/views/HeightNews';
 import { HeightBar } from '../panels/views/HeightBar';
+import { useSoundCheck } from './useSoundCheck';
 
 const BladePanel = lazy(() => import('../panels/blade/BladePanel').then((m) => ({ default: m.BladePanel })));
 
@@ -50,6 +51,7 @@ function RightView() {
 }
 
 export function LowerViews() {
+  useSoundCheck();
   return (
     <>
       <section className="view elevation" aria-label="Elevation">
