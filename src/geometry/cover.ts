@@ -9,6 +9,7 @@
  */
 import type { Mm } from '../units/types';
 import { unite } from './clipper';
+import { edgesOf } from './edges';
 import { area, boxOf, containsPoint } from './region';
 import { signedArea } from './ring';
 import type { Box, Region, Ring } from './types';
@@ -69,7 +70,7 @@ class Cover {
   ) {
     this.box = boxOf(region);
     this.holes = region.filter((ring) => signedArea(ring) < 0);
-    this.edges = edgesOf(region);
+    this.edges = edgesOf(region).ends;
     const count = this.edges.length / 4;
     this.rows = Math.min(MOST_ROWS, Math.max(FEWEST_ROWS, count));
     this.rowHeight = (this.box.maxY - this.box.minY + 2 * slack) / this.rows;
@@ -155,14 +156,4 @@ class Cover {
     }
     return false;
   }
-}
-
-function edgesOf(region: Region): Float64Array {
-  const edges: number[] = [];
-  for (const ring of region)
-    for (let i = 0; i < ring.length; i += 2) {
-      const j = i + 2 === ring.length ? 0 : i + 2;
-      edges.push(ring[i], ring[i + 1], ring[j], ring[j + 1]);
-    }
-  return Float64Array.from(edges);
 }

@@ -3,6 +3,7 @@
  * TOUCH_MM count as touching. Millimetres.
  */
 import type { Mm } from '../units/types';
+import { edgesOf, type Edges } from './edges';
 import type { Ring } from './types';
 
 /** Points nearer than this count as touching: far below the micrometre that layouts are kept to. */
@@ -11,36 +12,11 @@ const TOUCH_MM: Mm = 1e-6;
 /** 'apart': nothing meets but neighbours. 'touching': a vertex lies on an outline. 'crossing': outlines cross or overlap. */
 export type OutlineState = 'apart' | 'touching' | 'crossing';
 
-interface Edges {
-  readonly count: number;
-  /** ax, ay, bx, by per edge */
-  readonly ends: Float64Array;
-  /** Index of the edge after it on the same ring. */
-  readonly next: Int32Array;
-}
-
-function edgesOf(rings: readonly Ring[]): Edges {
-  let count = 0;
-  for (const ring of rings) count += ring.length >> 1;
-  const ends = new Float64Array(4 * count);
-  const next = new Int32Array(count);
-  let e = 0;
-  for (const ring of rings) {
-    const first = e;
-    for (let i = 0; i < ring.length; i += 2) {
-      const j = i + 2 === ring.length ? 0 : i + 2;
-      ends.set([ring[i], ring[i + 1], ring[j], ring[j + 1]], 4 * e);
-      next[e] = j === 0 ? first : e + 1;
-      e++;
-    }
-  }
-  return { count, ends, next };
-}
-
 /** How the outlines of these rings lie to each other and to themselves. */
 export function checkOutlines(rings: readonly Ring[]): OutlineState {
   const edges = edgesOf(rings);
-  const { ends, count } = edges;
+  const { ends } = edges;
+  const count = edges.next.length;
   const least = new Float64Array(count);
   for (let e = 0; e < count; e++) least[e] = Math.min(ends[4 * e], ends[4 * e + 2]);
   const order = Array.from({ length: count }, (_, e) => e).sort((a, b) => least[a] - least[b]);

@@ -4,6 +4,7 @@
  * others are measured. Millimetres.
  */
 import type { Mm } from '../units/types';
+import { edgesOf } from './edges';
 import type { Region, Ring, TaggedRegion } from './types';
 
 /** A few units of the polygon engine's grid on the largest platforms. */
@@ -14,27 +15,16 @@ const PLACES = [0.29, 0.5, 0.73];
 interface Outline {
   /** x0, y0, x1, y1 per edge */
   readonly ends: Float64Array;
-  /** Edge by its first vertex; two vertices with one key only cost the quick way. */
+  /** Place in `ends` by the edge's first vertex; two vertices with one key only cost the quick way. */
   readonly edgeAt: ReadonlyMap<number, number>;
 }
 
 const keyOf = (x: Mm, y: Mm): number => x * 0.7548776662466927 + y * 0.5698402909980532;
 
 function outlineOf(region: Region): Outline {
-  let count = 0;
-  for (const ring of region) count += ring.length >> 1;
-  const ends = new Float64Array(4 * count);
+  const { ends } = edgesOf(region);
   const edgeAt = new Map<number, number>();
-  let e = 0;
-  for (const ring of region)
-    for (let i = 0; i < ring.length; i += 2, e++) {
-      const j = i + 2 === ring.length ? 0 : i + 2;
-      ends[4 * e] = ring[i];
-      ends[4 * e + 1] = ring[i + 1];
-      ends[4 * e + 2] = ring[j];
-      ends[4 * e + 3] = ring[j + 1];
-      edgeAt.set(keyOf(ring[i], ring[i + 1]), e);
-    }
+  for (let i = 0; i < ends.length; i += 4) edgeAt.set(keyOf(ends[i], ends[i + 1]), i);
   return { ends, edgeAt };
 }
 
@@ -74,9 +64,8 @@ function addEdge(x0: Mm, y0: Mm, x1: Mm, y1: Mm, outline: Outline, points: numbe
 }
 
 function isOriginalEdge(x0: Mm, y0: Mm, x1: Mm, y1: Mm, { ends, edgeAt }: Outline): boolean {
-  const e = edgeAt.get(keyOf(x0, y0));
-  if (e === undefined) return false;
-  const i = 4 * e;
+  const i = edgeAt.get(keyOf(x0, y0));
+  if (i === undefined) return false;
   return ends[i] === x0 && ends[i + 1] === y0 && ends[i + 2] === x1 && ends[i + 3] === y1;
 }
 

@@ -3,6 +3,7 @@
  * have no lines; the nearest zone edge inside the platform takes their place. The answer is the cut's unit normal,
  * pointing to +x (to +y where it has no x).
  */
+import { edgesOf } from '../geometry/edges';
 import { boxOf } from '../geometry/region';
 import type { Box } from '../geometry/types';
 import type { Division } from './types';
@@ -23,17 +24,13 @@ interface Edge {
   readonly length: number;
 }
 
-function edgesOf(division: Division): Edge[] {
+function zoneEdges(division: Division): Edge[] {
   const edges: Edge[] = [];
   const limits = boxOf(division.platform);
-  for (const zone of division.zones) {
-    for (const ring of zone.region) {
-      for (let i = 0; i < ring.length; i += 2) {
-        const j = (i + 2) % ring.length;
-        const edge = makeEdge(ring[i], ring[i + 1], ring[j], ring[j + 1]);
-        if (edge.length > 0 && !onLimits(edge, limits)) edges.push(edge);
-      }
-    }
+  const { ends } = edgesOf(division.zones.flatMap(({ region }) => region));
+  for (let i = 0; i < ends.length; i += 4) {
+    const edge = makeEdge(ends[i], ends[i + 1], ends[i + 2], ends[i + 3]);
+    if (edge.length > 0 && !onLimits(edge, limits)) edges.push(edge);
   }
   return edges;
 }
@@ -63,7 +60,7 @@ const edgeCache = new WeakMap<Division, Edge[]>();
 
 function nearestEdge(division: Division, x: number, y: number): Edge | null {
   let edges = edgeCache.get(division);
-  if (!edges) edgeCache.set(division, (edges = edgesOf(division)));
+  if (!edges) edgeCache.set(division, (edges = zoneEdges(division)));
   let best: Edge | null = null;
   let least = Infinity;
   for (const edge of edges) {

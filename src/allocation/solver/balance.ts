@@ -25,6 +25,18 @@ export interface BalanceOptions {
 /** 0.1 to 0.4 ms as measured where it is used up; a search that cannot end takes less (cuts.ts, flatten.ts). */
 const DEFAULT_WORK = 40_000;
 
+/** All load as divisible, up to a target per laser: where the sets of lasers are too many to watch. */
+function fillByFlow(
+  { fixed_s }: Group,
+  targets_s: Float64Array,
+  all: readonly Fragment[],
+  best_s: number,
+  give: Give,
+): void {
+  const room_s = fixed_s.map((own, k) => Math.max(0, targets_s[k]! - own));
+  divideByFlow(room_s, all, best_s, give);
+}
+
 /** Solves one group; true where its number of cuts is proven the fewest. */
 function solveGroup(
   group: Group,
@@ -40,13 +52,7 @@ function solveGroup(
   const tiny_s = best_s * RELATIVE_TIE;
   const open = new Int32Array(group.decisions.length).fill(-1);
   if (sets === null) {
-    const targets_s = loadsOf(group, open);
-    divideByFlow(
-      group.fixed_s.map((own, k) => Math.max(0, targets_s[k]! - own)),
-      all,
-      best_s,
-      give,
-    );
+    fillByFlow(group, loadsOf(group, open), all, best_s, give);
     return group.decisions.length === 0;
   }
   const slack = slackOf(
