@@ -6,7 +6,7 @@ import { createRoot } from 'react-dom/client';
 import { noteKeys } from './commands/earlyKeys';
 import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
-import { afterPaint } from './panels/later';
+import { afterPaint } from './canvas/later';
 import { Workbench } from './screens/Workbench';
 import { openWorkbench, type Visit } from './store/open';
 import { storageOf } from './store/savedForm';

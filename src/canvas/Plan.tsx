@@ -4,7 +4,7 @@
  * what it shows has changed, in the frame of the change; more layers would cost more than they save, for every layer is
  * handed on to the screen with every frame.
  */
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { Suspense, useCallback, useMemo, useRef, useState } from 'react';
 import { Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
 import type { Analysis } from '../build/types';
@@ -19,15 +19,16 @@ import type { Ctx, Sheet } from './draw/pen';
 import { besideRulers, drawRulers } from './draw/rulers';
 import { drawItems } from './draw/sections';
 import type { PlanUiStore } from './gestures/planUi';
+import { later } from './later';
 import { divisionAt, layerFiguresAt } from './layerAt';
 import { PaintLayer } from './PaintLayer';
 import { GROUNDS, type Theme } from './palette';
 import { keepSame, planItems, type PartItem } from './plan/items';
-import { PlanHandles } from './PlanHandles';
-import { PlanHint, PlanTip, PointerMarks } from './PlanTip';
 import { useTheme } from './theme';
 import { usePlanPointer } from './usePlanPointer';
 import { useCamera, useCameraOfEverything, useFittedCamera, useSize } from './viewport';
+
+const OverPlan = later(() => import('./OverPlan').then((m) => m.OverPlan));
 
 /** Hands back the list it gave last time as long as nothing in it has changed. */
 const keeper = () => {
@@ -136,10 +137,9 @@ export function Plan() {
       {size.width > 0 && size.height > 0 && (
         <>
           <Paints size={size} shown={shown} ui={host.ui} />
-          <PlanHint />
-          <PlanHandles host={host} size={size} onPress={pressHandle} />
-          <PointerMarks host={host} size={size} />
-          <PlanTip host={host} size={size} analysis={analysis} layer={layer} />
+          <Suspense fallback={null}>
+            <OverPlan host={host} size={size} onPress={pressHandle} analysis={analysis} layer={layer} />
+          </Suspense>
         </>
       )}
     </div>

@@ -9,15 +9,9 @@ import { zoneLines } from '../zoning/lines';
 import type { ZoneLine } from '../zoning/types';
 import { useAnalysis, useBench, useWorkbench } from './bench';
 import type { Size } from './camera';
-import {
-  lineGesture,
-  setStream,
-  streamDirection,
-  streamGesture,
-  streamStep,
-  type Stream,
-} from './gestures/edits';
+import { lineGesture } from './gestures/edits';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
+import { setStream, streamDirection, streamGesture, streamStep, type Stream } from './gestures/streams';
 import { Handle } from './Handle';
 import { divisionAt } from './layerAt';
 import { gripPlaces, streamPlace, streamTagSide } from './plan/places';

@@ -7,7 +7,7 @@ import { toScreen } from './camera';
 import type { Controller } from './gestures/controller';
 import type { Input, PlanHost } from './gestures/gesture';
 import { isCornerTool, isDrawTool } from './gestures/planUi';
-import { arrowOf, heldOf } from './Handle';
+import { arrowOf, heldOf } from './heldKeys';
 
 const MODIFIERS = ['Shift', 'Alt', 'Control', 'Meta'];
 const CROSS_STEP_MM = 1;

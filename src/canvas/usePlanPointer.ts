@@ -18,7 +18,7 @@ import type { Size } from './camera';
 import { createController, type Controller, type DrawingTools } from './gestures/controller';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
 import { createPlanUi, isDrawTool } from './gestures/planUi';
-import { heldOf } from './Handle';
+import { heldOf } from './heldKeys';
 import { crossKey, useSpacePan, useUrgentKeys } from './planKeys';
 import { cameraOf } from './viewport';
 

@@ -12,13 +12,12 @@ import { listenToDrops, pagePorts } from '../commands/pagePorts';
 import type { Context, Ports } from '../commands/types';
 import { CommandContext } from '../panels/commandContext';
 import { Readout } from '../panels/readout/Readout';
-import { TitleBlock } from '../panels/title/TitleBlock';
 import type { Workbench as Bench } from '../store/types';
 import { DialogBoundary } from './DialogBoundary';
 import { ErrorBoundary } from './ErrorBoundary';
 import type { ListTab } from './ListColumn';
 import { FirstRun } from './FirstRun';
-import { afterPaint, later } from '../panels/later';
+import { afterPaint, later } from '../canvas/later';
 import { useDropMark } from './useDropMark';
 import { useTypedLine } from './useTypedLine';
 import '../panels/tokens.css';
@@ -32,6 +31,7 @@ const PlanHead = later(() => import('../panels/views/ToolBar').then((m) => m.Pla
 const EmptyPlate = later(() => import('./EmptyPlate').then((m) => m.EmptyPlate));
 const ListColumn = later(() => import('./ListColumn').then((m) => m.ListColumn));
 const LowerViews = later(() => import('./LowerViews').then((m) => m.LowerViews));
+const TitleBlock = later(() => import('../panels/title/TitleBlock').then((m) => m.TitleBlock));
 const Notices = later(() => import('./Notices').then((m) => m.Notices));
 const HelpDialog = lazy(() => import('./HelpDialog'));
 const AboutDialog = lazy(() => import('./AboutDialog'));
@@ -188,7 +188,9 @@ function Page({ bench, early }: PageProps) {
         <Suspense fallback={<WaitingViews />}>
           <LowerViews />
         </Suspense>
-        <TitleBlock />
+        <Suspense fallback={<footer className="title-block" />}>
+          <TitleBlock />
+        </Suspense>
         <Suspense fallback={null}>
           <Notices />
         </Suspense>

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { removeParts } from '../../src/commands/operations';
-import { streamGesture } from '../../src/canvas/gestures/edits';
+import { streamGesture } from '../../src/canvas/gestures/streams';
 import { turnGesture } from '../../src/canvas/gestures/turning';
 import { ALT, SHIFT, planHands } from './hands';
 

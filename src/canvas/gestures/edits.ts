@@ -1,16 +1,15 @@
 /**
- * Drags that change what stands on the plate: parts moved, zone lines, gas flow and blade. Each works on the
- * present layout, so nothing else that changed meanwhile is lost. Millimetres, degrees counter-clockwise from +x.
+ * Drags that change what stands on the plate: parts moved, zone lines. Each works on the present layout, so
+ * nothing else that changed meanwhile is lost. Millimetres on the platform.
  */
 import { moveParts } from '../../commands/operations/parts';
-import { setGasFlow, setRecoater } from '../../commands/operations/streams';
 import { setZoneLine } from '../../commands/operations/zoneLines';
 import type { Layout, PartId } from '../../layout/types';
 import { onShown, plateOf } from '../../store/shown';
-import type { Degrees, Mm, PlatePoint } from '../../units/types';
+import type { Mm, PlatePoint } from '../../units/types';
 import { zoneLines } from '../../zoning/lines';
 import type { ZoneLine } from '../../zoning/types';
-import { TURN_STEP_DEG, directionOf, snapMm, type Modifiers } from '../snapping';
+import { snapMm } from '../snapping';
 import { editGesture, type Gesture, type Input, type PlanHost } from './gesture';
 import { mmWords, placeWords } from './words';
 
@@ -68,33 +67,5 @@ export const lineGesture = (
     ),
     words: (to) => [lines.map((line) => `${lineName(line)} ${mmWords(present(line), to.held)}`).join('  ')],
     clicked,
-  });
-};
-
-export type Stream = 'gas' | 'blade';
-const FREE_GAS_DEG: Degrees = 1;
-const SIDE_DEG: Degrees = 90;
-
-/** Flow and blade as the layout has them. */
-export const streamDirection = (layout: Layout, stream: Stream): Degrees =>
-  stream === 'gas' ? layout.machine.gasFlow.towards_deg : layout.machine.recoater.towards_deg;
-
-export const setStream = (layout: Layout, stream: Stream, towards: Degrees): Layout =>
-  stream === 'gas' ? setGasFlow(layout, towards) : setRecoater(layout, towards);
-
-/** Gas: whole degrees, 15° steps with Shift. Blade: the four sides, 15° steps with Shift. */
-export const streamStep = (stream: Stream, held: Modifiers): Degrees =>
-  held.shift ? TURN_STEP_DEG : stream === 'gas' ? FREE_GAS_DEG : SIDE_DEG;
-
-/** Takes an arrow around the platform; it blows from where it stands towards the centre. */
-export const streamGesture = (host: PlanHost, start: Input, stream: Stream): Gesture => {
-  const target = (to: Input): Degrees => {
-    const step = streamStep(stream, to.held);
-    return (Math.round((directionOf({ x: 0, y: 0 }, to.at) + 180) / step) * step) % 360;
-  };
-  return editGesture(host, start, {
-    label: stream === 'gas' ? 'Turn the gas flow' : 'Turn the blade',
-    change: (layout, to) => setStream(layout, stream, target(to)),
-    words: (to) => [`${stream === 'gas' ? 'gas flows' : 'blade moves'} towards ${target(to)}°`],
   });
 };

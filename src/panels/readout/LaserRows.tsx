@@ -10,7 +10,7 @@ import { hatchBackground, laserStyle } from '../../canvas/palette';
 import type { LaserFigures } from '../../build/types';
 import { formatCount, formatField } from '../../units/format';
 import type { Seconds } from '../../units/types';
-import { later } from '../later';
+import { later } from '../../canvas/later';
 import { useLayer } from '../useLayer';
 import { useLightHandlers, useLit } from '../useLight';
 import { useTheme } from '../../canvas/theme';

@@ -6,7 +6,7 @@ import { lazy, Suspense, useState } from 'react';
 import { useStore } from 'zustand';
 import { formatNumber } from '../../units/format';
 import { useBench } from '../../canvas/bench';
-import { later } from '../later';
+import { later } from '../../canvas/later';
 import { useLayer } from '../useLayer';
 import { BookKeeping } from './BookKeeping';
 import { BuildList } from './BuildList';
