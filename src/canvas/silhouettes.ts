@@ -35,8 +35,8 @@ function extentAlong(ring: LayoutRing, ux: number, uy: number): Range {
     return [middle - r, middle + r];
   }
   let [low, high] = [Infinity, -Infinity];
-  for (const [x, y] of ring) {
-    const along = ux * x + uy * y;
+  for (const point of ring) {
+    const along = ux * point[0] + uy * point[1];
     if (along < low) low = along;
     if (along > high) high = along;
   }

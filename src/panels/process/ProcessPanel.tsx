@@ -1,9 +1,12 @@
 /**
  * The layout's note, the process numbers that the time model uses, and the limits that are settings. Units as shown beside each field.
  */
+import { useMemo } from 'react';
+import { cutForOtherLayers } from '../../build/cutLayer';
 import { useBench } from '../../canvas/bench';
 import { setLimits, setProcess, setTexts } from '../../commands/operations';
 import type { Limits, Process } from '../../layout/types';
+import { formatField } from '../../units/format';
 import { Block } from '../controls/Block';
 import { LengthField, NumberField } from '../controls/fields';
 import { NoteField } from '../controls/NoteField';
@@ -97,6 +100,23 @@ const set =
   (layout) =>
     setProcess(layout, fields);
 
+/** Sections of meshes hold for the layers they were cut for. */
+function CutOtherwise() {
+  const layout = useBench((state) => state.layout);
+  const others = useMemo(() => cutForOtherLayers(layout), [layout]);
+  if (others.length === 0) return null;
+  return (
+    <ul className="lack-hint" data-testid="cut-otherwise">
+      {others.map(({ shape, layer_mm }) => (
+        <li key={shape}>
+          The sections of {shape} were cut for layers of {formatField(layer_mm)} mm. Open its mesh again to
+          cut it for this process.
+        </li>
+      ))}
+    </ul>
+  );
+}
+
 function ExposureBlock({ process }: { readonly process: Process }) {
   const edit = useEdit();
   return (
@@ -107,6 +127,7 @@ function ExposureBlock({ process }: { readonly process: Process }) {
         recipe={(layout, name) => setProcess(layout, { name })}
       />
       <Entries entries={TIME} values={process} recipe={set} />
+      <CutOtherwise />
       <SegmentedField
         label="vectors by"
         value={process.vectorCount}
