@@ -117,7 +117,7 @@ export function Plan() {
   const size = useSize(element);
   useFittedCamera(size);
   useCameraOfEverything(size);
-  const { host, pressHandle, handlers } = usePlanPointer(element, size);
+  const { host, controller, pressHandle, handlers } = usePlanPointer(element, size);
   const cursor = useStore(host.ui, (ui) => (ui.panKey ? 'grab' : ui.cursor));
   const shown = usePlanItems(useStore(host.ui, (ui) => ui.moving));
   const { analysis, layer } = shown;
@@ -138,7 +138,15 @@ export function Plan() {
         <>
           <Paints size={size} shown={shown} ui={host.ui} />
           <Suspense fallback={null}>
-            <OverPlan host={host} size={size} onPress={pressHandle} analysis={analysis} layer={layer} />
+            <OverPlan
+              element={element}
+              host={host}
+              controller={controller}
+              size={size}
+              onPress={pressHandle}
+              analysis={analysis}
+              layer={layer}
+            />
           </Suspense>
         </>
       )}

@@ -123,3 +123,9 @@ export const plateTransform = (
   const origin = toScreen({ x: 0, y: 0 }, camera, size);
   return [camera.pxPerMm, 0, 0, -camera.pxPerMm, origin.left, origin.top];
 };
+
+/** The nearest place with so much room to the canvas' edges and rulers. */
+export const keepInside = (p: ScreenPoint, size: Size, roomX: Px, roomY = roomX): ScreenPoint => ({
+  left: Math.min(size.width - roomX, Math.max(RULER_LEFT_PX + roomX, p.left)),
+  top: Math.min(size.height - RULER_BOTTOM_PX - roomY, Math.max(roomY, p.top)),
+});

@@ -2,7 +2,7 @@
  * The plan's own keys: the cross that arrows move while a drawing tool is in hand, keys for what is under way, Space held
  * to pan. Platform millimetres.
  */
-import { useEffect, type KeyboardEvent, type RefObject } from 'react';
+import { useEffect, type RefObject } from 'react';
 import { toScreen } from './camera';
 import type { Controller } from './gestures/controller';
 import type { Input, PlanHost } from './gestures/gesture';
@@ -39,7 +39,7 @@ const pressCross = (host: PlanHost, controller: Controller, input: Input) => {
  * Arrows move the cross, Space presses with it, and so does Enter, which for an outline of corners ends it. True where
  * the key was used.
  */
-export const crossKey = (host: PlanHost, controller: Controller, event: KeyboardEvent): boolean => {
+const crossKey = (host: PlanHost, controller: Controller, event: KeyboardEvent): boolean => {
   const { tool } = host.bench.store.getState().view;
   if (!isDrawTool(tool)) return false;
   const input = crossInput(host, event);
@@ -56,10 +56,24 @@ const isElsewhere = (target: EventTarget | null): boolean =>
   target instanceof Element &&
   target.closest('input, textarea, select, [contenteditable], [role=dialog]') !== null;
 
-/** Keys while something is under way come before the page's commands: Escape cancels, others wait. */
-export function useUrgentKeys(host: PlanHost, controller: Controller): void {
+/** Keys of the cross, while the plan itself has the focus. */
+function useCrossKeys(element: RefObject<HTMLElement | null>, host: PlanHost, controller: Controller): void {
   useEffect(() => {
-    const down = (event: globalThis.KeyboardEvent) => {
+    const plan = element.current;
+    const down = (event: KeyboardEvent) => {
+      if (event.target !== plan || !crossKey(host, controller, event)) return;
+      event.preventDefault();
+      event.stopPropagation();
+    };
+    plan?.addEventListener('keydown', down);
+    return () => plan?.removeEventListener('keydown', down);
+  }, [element, host, controller]);
+}
+
+/** Keys while something is under way come before the page's commands: Escape cancels, others wait. */
+function useUrgentKeys(host: PlanHost, controller: Controller): void {
+  useEffect(() => {
+    const down = (event: KeyboardEvent) => {
       if (MODIFIERS.includes(event.key)) controller.modifiers(heldOf(event));
       if (!controller.busy() && isElsewhere(event.target)) return;
       const used = controller.key(event.key);
@@ -68,7 +82,7 @@ export function useUrgentKeys(host: PlanHost, controller: Controller): void {
       event.preventDefault();
       event.stopPropagation();
     };
-    const up = (event: globalThis.KeyboardEvent) => {
+    const up = (event: KeyboardEvent) => {
       if (MODIFIERS.includes(event.key)) controller.modifiers(heldOf(event));
     };
     const away = () => controller.cancel();
@@ -85,19 +99,19 @@ export function useUrgentKeys(host: PlanHost, controller: Controller): void {
 }
 
 /** Space held over the plan pans; focus on a button elsewhere keeps its own Space. */
-export function useSpacePan(element: RefObject<HTMLElement | null>, host: PlanHost): void {
+function useSpacePan(element: RefObject<HTMLElement | null>, host: PlanHost): void {
   useEffect(() => {
     const isOurs = () => {
       const focused = document.activeElement;
       const free = focused === null || focused === document.body || focused === element.current;
       return free && host.ui.getState().pointer !== null && element.current?.matches(':hover') === true;
     };
-    const down = (event: globalThis.KeyboardEvent) => {
+    const down = (event: KeyboardEvent) => {
       if (event.key !== ' ' || !isOurs()) return;
       event.preventDefault();
       host.ui.setState({ panKey: true });
     };
-    const up = (event: globalThis.KeyboardEvent) => {
+    const up = (event: KeyboardEvent) => {
       if (event.key === ' ') host.ui.setState({ panKey: false });
     };
     const away = () => host.ui.setState({ panKey: false });
@@ -110,4 +124,19 @@ export function useSpacePan(element: RefObject<HTMLElement | null>, host: PlanHo
       window.removeEventListener('blur', away);
     };
   }, [element, host]);
+}
+
+export interface PlanKeysProps {
+  /** The plan's own element. */
+  readonly element: RefObject<HTMLElement | null>;
+  readonly host: PlanHost;
+  readonly controller: Controller;
+}
+
+/** Listens to the plan's keys for as long as it is mounted; shows nothing. */
+export function PlanKeys({ element, host, controller }: PlanKeysProps): null {
+  useUrgentKeys(host, controller);
+  useSpacePan(element, host);
+  useCrossKeys(element, host, controller);
+  return null;
 }

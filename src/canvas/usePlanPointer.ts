@@ -8,7 +8,6 @@ import {
   useMemo,
   useRef,
   useState,
-  type KeyboardEvent,
   type PointerEvent,
   type RefObject,
 } from 'react';
@@ -19,7 +18,6 @@ import { createController, type Controller, type DrawingTools } from './gestures
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
 import { createPlanUi, isDrawTool } from './gestures/planUi';
 import { heldOf } from './heldKeys';
-import { crossKey, useSpacePan, useUrgentKeys } from './planKeys';
 import { cameraOf } from './viewport';
 
 type PlanElement = RefObject<HTMLElement | null>;
@@ -28,6 +26,7 @@ type PressHandle = (event: PointerEvent, begin: (start: Input) => Gesture) => vo
 
 export interface PlanPointer {
   readonly host: PlanHost;
+  readonly controller: Controller;
   readonly pressHandle: PressHandle;
   readonly handlers: {
     readonly onPointerDown: (event: PointerEvent) => void;
@@ -37,7 +36,6 @@ export interface PlanPointer {
     readonly onLostPointerCapture: () => void;
     readonly onPointerLeave: () => void;
     readonly onDoubleClick: () => void;
-    readonly onKeyDown: (event: KeyboardEvent) => void;
   };
 }
 
@@ -160,8 +158,6 @@ export function usePlanPointer(element: PlanElement, size: Size): PlanPointer {
   const { host, controller } = useController(size);
   const pointer = useOnePointer(element);
   useDrawingTools();
-  useUrgentKeys(host, controller);
-  useSpacePan(element, host);
   useWheelZoom(element, controller);
   useFreshTool(element, host, controller);
 
@@ -177,10 +173,5 @@ export function usePlanPointer(element: PlanElement, size: Size): PlanPointer {
     element.current?.focus({ preventScroll: true });
     controller.begin(begin(inputOf(event)));
   };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.target !== element.current || !crossKey(host, controller, event)) return;
-    event.preventDefault();
-    event.stopPropagation();
-  };
-  return { host, pressHandle, handlers: { ...pointerHandlers(controller, pointer, inputOf), onKeyDown } };
+  return { host, controller, pressHandle, handlers: pointerHandlers(controller, pointer, inputOf) };
 }

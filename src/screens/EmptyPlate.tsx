@@ -3,6 +3,7 @@
  */
 import { useBench } from '../canvas/bench';
 import { useCommand } from '../panels/useCommands';
+import './overlays.css';
 
 export function EmptyPlate() {
   const empty = useBench((state) => state.layout.parts.length === 0 && state.view.tool === 'select');

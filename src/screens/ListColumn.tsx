@@ -4,11 +4,12 @@
  */
 import { Tabs } from 'radix-ui';
 import type { ReactNode } from 'react';
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useCallback } from 'react';
 import { useAnalysis } from '../canvas/bench';
 import { PartsPanel } from '../panels/parts/PartsPanel';
 import { ProblemList } from '../panels/parts/ProblemList';
 import { DivisionIcon } from '../panels/division/icons';
+import { useTypedLine } from './useTypedLine';
 import './list.css';
 
 const DivisionPanel = lazy(() =>
@@ -100,6 +101,11 @@ export function ListColumn({ tab, open, onTab, onOpen }: ListColumnProps) {
     onOpen(next !== tab || !open);
     onTab(next);
   };
+  const showDivision = useCallback(() => {
+    onOpen(true);
+    onTab('division');
+  }, [onOpen, onTab]);
+  useTypedLine(showDivision);
   return (
     <Tabs.Root
       className="view list"

@@ -3,6 +3,7 @@
  */
 import { useBench, useWorkbench } from '../canvas/bench';
 import { messageAdvice, messageText } from '../layout/messages';
+import './overlays.css';
 
 export function Notices() {
   const bench = useWorkbench();

@@ -2,90 +2,52 @@
  * The sheet: header, list, plan, readout, elevation, time per layer, title block, and what opens over it. The one place
  * where commands meet the page (files, dialogs, keys, drops).
  */
-import { lazy, Suspense, useCallback, useEffect, useLayoutEffect, useMemo, useState } from 'react';
-import { BenchProvider, useWorkbench } from '../canvas/bench';
+import { Suspense, useCallback, useEffect, useLayoutEffect, useMemo, useState } from 'react';
+import { BenchProvider } from '../canvas/bench';
 import { Plan } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
 import type { EarlyKeys } from '../commands/earlyKeys';
-import { kindOf } from '../commands/file/fileKind';
 import { listenToDrops, pagePorts } from '../commands/pagePorts';
 import type { Context, Ports } from '../commands/types';
 import { CommandContext } from '../panels/commandContext';
 import { Readout } from '../panels/readout/Readout';
 import type { Workbench as Bench } from '../store/types';
-import { DialogBoundary } from './DialogBoundary';
 import { ErrorBoundary } from './ErrorBoundary';
 import type { ListTab } from './ListColumn';
 import { FirstRun } from './FirstRun';
+import type { Open } from './OpenDialog';
 import { afterPaint, later } from '../canvas/later';
 import { useDropMark } from './useDropMark';
-import { useTypedLine } from './useTypedLine';
 import '../panels/tokens.css';
-import '../panels/header/header.css';
 import '../panels/controls/controls.css';
 import './workbench.css';
-import './overlays.css';
 
-const Header = later(() => import('../panels/header/Header').then((m) => m.Header));
-const PlanHead = later(() => import('../panels/views/ToolBar').then((m) => m.PlanHead));
-const EmptyPlate = later(() => import('./EmptyPlate').then((m) => m.EmptyPlate));
-const ListColumn = later(() => import('./ListColumn').then((m) => m.ListColumn));
-const LowerViews = later(() => import('./LowerViews').then((m) => m.LowerViews));
-const TitleBlock = later(() => import('../panels/title/TitleBlock').then((m) => m.TitleBlock));
-const Notices = later(() => import('./Notices').then((m) => m.Notices));
-const HelpDialog = lazy(() => import('./HelpDialog'));
-const AboutDialog = lazy(() => import('./AboutDialog'));
-const CopiesDialog = lazy(() => import('./CopiesDialog'));
-const ImportCheck = lazy(() => import('./ImportCheck'));
-const MeshCheck = lazy(() => import('./MeshCheck'));
+const aroundPlate = () => import('./aroundPlate');
+const Header = later(async () => (await aroundPlate()).Header);
+const PlanHead = later(async () => (await aroundPlate()).PlanHead);
+const EmptyPlate = later(async () => (await aroundPlate()).EmptyPlate);
+const ListColumn = later(async () => (await aroundPlate()).ListColumn);
+const LowerViews = later(async () => (await aroundPlate()).LowerViews);
+const TitleBlock = later(async () => (await aroundPlate()).TitleBlock);
+const Notices = later(async () => (await aroundPlate()).Notices);
+const OpenDialog = later(async () => (await aroundPlate()).OpenDialog);
 
-type Open =
-  | { readonly kind: 'help' | 'about' | 'copies' }
-  /** Files dropped together are checked one after the other. */
-  | {
-      readonly kind: 'import';
-      readonly files: readonly [File, ...File[]];
-      /** Of the first one in the row, so that each gets a page of its own. */
-      readonly turn: number;
-    }
-  | null;
 interface ListState {
   readonly tab: ListTab;
   readonly open: boolean;
 }
 
-/** The check page of the first file; the others follow when it is closed. */
-function FileCheck({ file, onClose }: { readonly file: File; onClose(): void }) {
-  const Check = kindOf(file.name) === 'mesh' ? MeshCheck : ImportCheck;
-  return <Check file={file} onClose={onClose} />;
-}
-
 /** What is open once the present dialog is closed. */
-function afterClosing(open: Open): Open {
+function afterClosing(open: Open | null): Open | null {
   if (open?.kind !== 'import') return null;
   const [, next, ...rest] = open.files;
   return next ? { ...open, files: [next, ...rest], turn: open.turn + 1 } : null;
 }
 
-const withFile = (open: Open, file: File): Open =>
+const withFile = (open: Open | null, file: File): Open =>
   open?.kind === 'import'
     ? { ...open, files: [...open.files, file] }
     : { kind: 'import', files: [file], turn: 1 };
-
-function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): void }) {
-  const bench = useWorkbench();
-  if (open === null) return null;
-  return (
-    <DialogBoundary key={open.kind === 'import' ? open.turn : open.kind} bench={bench} onClose={onClose}>
-      <Suspense fallback={null}>
-        {open.kind === 'help' && <HelpDialog onClose={onClose} />}
-        {open.kind === 'about' && <AboutDialog onClose={onClose} />}
-        {open.kind === 'copies' && <CopiesDialog onClose={onClose} />}
-        {open.kind === 'import' && <FileCheck key={open.turn} file={open.files[0]} onClose={onClose} />}
-      </Suspense>
-    </DialogBoundary>
-  );
-}
 
 /** The ground in force, for every token of tokens.css. */
 function Ground() {
@@ -98,7 +60,7 @@ function Ground() {
 
 /** Commands bound to this page: dialogs, the check page, the list's tabs. */
 function usePage(bench: Bench, early: EarlyKeys) {
-  const [open, setOpen] = useState<Open>(null);
+  const [open, setOpen] = useState<Open | null>(null);
   const [list, setList] = useState<ListState>({ tab: 'parts', open: false });
   const [keysHeard, setKeysHeard] = useState(false);
   const context = useMemo((): Context => {
@@ -113,7 +75,7 @@ function usePage(bench: Bench, early: EarlyKeys) {
   useEffect(() => {
     let stop: (() => void) | null = null;
     let gone = false;
-    void afterPaint(() => import('../commands/keyboard')).then(({ listenToKeys }) => {
+    void afterPaint(aroundPlate).then(({ listenToKeys }) => {
       if (gone) return;
       stop = listenToKeys(window, context, early);
       setKeysHeard(true);
@@ -125,7 +87,6 @@ function usePage(bench: Bench, early: EarlyKeys) {
   }, [context, early]);
   useEffect(() => listenToDrops(window, context), [context]);
   const close = useCallback(() => setOpen(afterClosing), []);
-  useTypedLine(useCallback(() => setList({ tab: 'division', open: true }), []));
   return { open, close, list, setList, context, keysHeard };
 }
 
@@ -195,7 +156,7 @@ function Page({ bench, early }: PageProps) {
           <Notices />
         </Suspense>
       </main>
-      <OpenDialog open={open} onClose={close} />
+      <Suspense fallback={null}>{open && <OpenDialog open={open} onClose={close} />}</Suspense>
     </CommandContext>
   );
 }

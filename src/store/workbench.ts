@@ -124,7 +124,9 @@ function remembered(analyse: Analyse) {
   };
 }
 
-const ownFinder = async (): Promise<FindProblems> => (await import('../build/findProblems')).findProblems;
+/** The engine's own. */
+export const loadFindProblems = async (): Promise<FindProblems> =>
+  (await import('../build/findProblems')).findProblems;
 
 /** Puts what finds problems into the store once it has come; says so where it does not come. */
 async function bringFinder(
@@ -197,7 +199,7 @@ function notices(store: Store) {
 export function createWorkbench(options: WorkbenchOptions): Workbench {
   const store = buildStore(options);
   const gesture = gestures(store, options.historyLimit ?? HISTORY_LIMIT);
-  const { analyse: given, loadFinder = ownFinder } = options;
+  const { analyse: given, loadFinder = loadFindProblems } = options;
   const analysisOf = remembered((layout, known, find) => {
     if (options.heights && !fitsAFrame(layout)) return analyseLive(layout, known);
     return given ? given(layout) : analyseWith(layout, find);

@@ -9,7 +9,7 @@ import type { Part, Platform } from '../../layout/types';
 import type { Camera } from '../../store/types';
 import type { Degrees, PlatePoint, Px, ScreenPoint } from '../../units/types';
 import type { ZoneLine } from '../../zoning/types';
-import { RULER_BOTTOM_PX, RULER_LEFT_PX, toScreen, type Size } from '../camera';
+import { keepInside, RULER_BOTTOM_PX, RULER_LEFT_PX, toScreen, type Size } from '../camera';
 import { edgePoint, lineEnds } from './lineEnds';
 
 /** Half of the smallest target (WCAG 2.2, 2.5.8: 24 px). */
@@ -19,12 +19,6 @@ const STREAM_ASIDE_PX: Px = 30;
 const STREAM_HALF_PX: Px = 18;
 const GRIP_OUT_PX: Px = 10;
 const TURN_OUT_PX: Px = 26;
-
-/** The nearest place with so much room to the canvas' edges and rulers. */
-export const keepInside = (p: ScreenPoint, size: Size, roomX: Px, roomY = roomX): ScreenPoint => ({
-  left: Math.min(size.width - roomX, Math.max(RULER_LEFT_PX + roomX, p.left)),
-  top: Math.min(size.height - RULER_BOTTOM_PX - roomY, Math.max(roomY, p.top)),
-});
 
 const radians = (angle: Degrees): number => (angle * Math.PI) / 180;
 

@@ -10,6 +10,7 @@ import { keyText, useCommand } from '../useCommands';
 import { CommandButton } from './CommandButton';
 import { DivisionSwitch } from './DivisionSwitch';
 import { GroundIcon, RedoIcon, UndoIcon } from './icons';
+import './header.css';
 
 const FileMenu = lazy(() => import('./FileMenu'));
 

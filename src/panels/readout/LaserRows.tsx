@@ -22,7 +22,7 @@ import type { LaserFigureKind } from './figureNames';
 import type { Lack } from './lack';
 import { lackOf } from './lack';
 
-const LackHints = later(() => import('./LackHints').then((m) => m.LackHints));
+const LackHints = later(() => import('./afterFigures').then((m) => m.LackHints));
 
 interface BarProps {
   readonly laser: number;

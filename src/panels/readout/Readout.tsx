@@ -9,14 +9,15 @@ import { useBench } from '../../canvas/bench';
 import { later } from '../../canvas/later';
 import { useLayer } from '../useLayer';
 import { BookKeeping } from './BookKeeping';
-import { BuildList } from './BuildList';
 import { LaserRows } from './LaserRows';
 import { LargeFigures, SmallFigures } from './LayerFiguresList';
 import { createExplained, ExplainedContext, useExplained } from './explained';
 import './readout.css';
 
-const WholeChoices = later(() => import('./WholeChoices').then((m) => m.WholeChoices));
-const PlumeList = later(() => import('./PlumeList').then((m) => m.PlumeList));
+const afterFigures = () => import('./afterFigures');
+const WholeChoices = later(async () => (await afterFigures()).WholeChoices);
+const BuildList = later(async () => (await afterFigures()).BuildList);
+const PlumeList = later(async () => (await afterFigures()).PlumeList);
 const ExplanationCard = lazy(() => import('./ExplanationCard'));
 
 /** Nothing until the first figure is asked about. */
@@ -54,8 +55,8 @@ export function Readout() {
           )}
           <LargeFigures figures={figures} />
           <SmallFigures figures={figures} />
-          <BuildList analysis={analysis} />
           <Suspense fallback={null}>
+            <BuildList analysis={analysis} />
             <PlumeList analysis={analysis} figures={figures} />
           </Suspense>
         </div>

@@ -1,0 +1,43 @@
+/**
+ * What is open over the sheet: help, about, copies, or the check page of the first file that waits.
+ */
+import { lazy, Suspense } from 'react';
+import { useWorkbench } from '../canvas/bench';
+import { kindOf } from '../commands/file/fileKind';
+import { DialogBoundary } from './DialogBoundary';
+
+const HelpDialog = lazy(() => import('./HelpDialog'));
+const AboutDialog = lazy(() => import('./AboutDialog'));
+const CopiesDialog = lazy(() => import('./CopiesDialog'));
+const ImportCheck = lazy(() => import('./ImportCheck'));
+const MeshCheck = lazy(() => import('./MeshCheck'));
+
+export type Open =
+  | { readonly kind: 'help' | 'about' | 'copies' }
+  /** Files dropped together are checked one after the other. */
+  | {
+      readonly kind: 'import';
+      readonly files: readonly [File, ...File[]];
+      /** Of the first one in the row, so that each gets a page of its own. */
+      readonly turn: number;
+    };
+
+/** The check page of the first file; the others follow when it is closed. */
+function FileCheck({ file, onClose }: { readonly file: File; onClose(): void }) {
+  const Check = kindOf(file.name) === 'mesh' ? MeshCheck : ImportCheck;
+  return <Check file={file} onClose={onClose} />;
+}
+
+export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): void }) {
+  const bench = useWorkbench();
+  return (
+    <DialogBoundary key={open.kind === 'import' ? open.turn : open.kind} bench={bench} onClose={onClose}>
+      <Suspense fallback={null}>
+        {open.kind === 'help' && <HelpDialog onClose={onClose} />}
+        {open.kind === 'about' && <AboutDialog onClose={onClose} />}
+        {open.kind === 'copies' && <CopiesDialog onClose={onClose} />}
+        {open.kind === 'import' && <FileCheck key={open.turn} file={open.files[0]} onClose={onClose} />}
+      </Suspense>
+    </DialogBoundary>
+  );
+}
