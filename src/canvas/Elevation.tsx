@@ -1,7 +1,7 @@
 /**
  * The elevation: parts from the front. x is the plan's own axis (same camera), z goes upward and is shared with the
- * time per layer. Stretches of equal sections are marked by lines and brackets; the line across is the height the plan
- * is cut at. Millimetres.
+ * time per layer. Stretches of equal sections are marked by thin lines, changes of zones by wide dashed ones; the full
+ * line across is the height the plan is cut at. Millimetres.
  */
 import { memo, useMemo, useRef, type PointerEvent } from 'react';
 import type { Analysis, Stretch } from '../build/types';
@@ -11,6 +11,7 @@ import './elevation.css';
 import { faultNumbers } from './draw/overlay';
 import { HeightHandle, setHeightAt } from './HeightLine';
 import { tickLabel, ticks } from './ruler';
+import { StepHandles, StepLines, StepNames } from './StepHandles';
 import { covers, namePlace, silhouettes, type Block, type Silhouette } from './silhouettes';
 import { useCamera, useSize } from './viewport';
 import { Z_LEFT_PX, zAxis, type ZAxis } from './zAxis';
@@ -215,6 +216,8 @@ export function Elevation() {
               <PartFront key={silhouette.id} silhouette={silhouette} frame={frame} state={state} />
             ))}
             <Names fronts={fronts} frame={frame} />
+            <StepLines axis={axis} left={Z_LEFT_PX} right={size.width} />
+            <StepNames axis={axis} left={Z_LEFT_PX} />
             <rect className="elev-platform" x={left} y={base} width={Math.max(0, right - left)} height={4} />
             <rect className="elev-ruler-ground" x={0} y={0} width={Z_LEFT_PX} height={size.height} />
             <ZRuler axis={axis} pxPerMm={camera.pxPerMm} />
@@ -223,6 +226,7 @@ export function Elevation() {
             </text>
           </svg>
           <HeightHandle axis={axis} width={size.width} />
+          <StepHandles axis={axis} width={size.width} />
         </>
       )}
     </div>

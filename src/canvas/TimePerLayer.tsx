@@ -11,6 +11,7 @@ import { useAnalysisLater, useBench, useWorkbench } from './bench';
 import './elevation.css';
 import { setHeightAt } from './HeightLine';
 import { tickLabel, ticks } from './ruler';
+import { StepLines } from './StepHandles';
 import { areaPath, bestPath, meanLoad, TIME_KINDS, type ChartFrame } from './timeChart';
 import { useSize } from './viewport';
 import { zAxis, type ZAxis } from './zAxis';
@@ -154,6 +155,7 @@ export function TimePerLayer() {
           </defs>
           {shown && <Lit stretch={shown} frame={frame} />}
           <Areas stretches={stretches} frame={frame} />
+          <StepLines axis={axis} left={LEFT_PX} right={size.width} />
           <TimeAxis frame={frame} most_s={frame.most_s} />
           <Legend />
           {build.layers > 0 && <line className="time-height" x1={0} x2={size.width} y1={y} y2={y} />}

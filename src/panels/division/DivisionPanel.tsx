@@ -1,24 +1,39 @@
 /**
- * The chosen division as numbers: lines, shared band, lasers of the zones, and the rule that gives load to lasers.
+ * The division as numbers: where it changes over height; of the one shown its lines, shared band, lasers of the zones; the
+ * rule that gives load to lasers.
  */
 import { useBench } from '../../canvas/bench';
 import { setAllocation } from '../../commands/operations';
-import { plateShown } from '../../store/shown';
+import { plateShown, shownStep } from '../../store/shown';
+import { formatField } from '../../units/format';
 import { Block } from '../controls/Block';
 import { SegmentedField } from '../controls/Segmented';
 import { useEdit } from '../useEdit';
 import { CrossingFields, SharedBandFields, StripFields } from './LineFields';
+import { StepList } from './StepList';
 import { ZoneLaserFields } from './ZoneLaserFields';
+
+const LASERS = { title: 'LASERS OF THE ZONES' };
+
+/** Where several divisions stand over each other, the blocks say whose numbers they hold. */
+function useWhere(): { readonly note?: string } {
+  const from_mm = useBench(({ layout, view }) =>
+    layout.zoning.length === 1 ? null : layout.zoning[shownStep(layout, view.height_mm)]!.from_mm,
+  );
+  return from_mm === null ? {} : { note: `from ${formatField(from_mm)} mm` };
+}
 
 export function DivisionPanel() {
   const edit = useEdit();
   const zoning = useBench((state) => plateShown(state).zoning);
   const platform = useBench((state) => state.layout.machine.platform);
   const allocation = useBench((state) => state.layout.allocation);
+  const where = useWhere();
   return (
     <div className="fields-panel">
+      <StepList />
       {'sharedBand_mm' in zoning && (
-        <Block title={zoning.strategy === 'quadrants' ? 'QUADRANTS' : 'STRIPS'}>
+        <Block title={zoning.strategy === 'quadrants' ? 'QUADRANTS' : 'STRIPS'} {...where}>
           {zoning.strategy === 'quadrants' ? (
             <CrossingFields zoning={zoning} platform={platform} />
           ) : (
@@ -27,7 +42,7 @@ export function DivisionPanel() {
           <SharedBandFields width_mm={zoning.sharedBand_mm} platform={platform} />
         </Block>
       )}
-      <Block title={zoning.strategy === 'drawn' ? 'DRAWN ZONES' : 'LASERS OF THE ZONES'}>
+      <Block {...(zoning.strategy === 'drawn' ? { title: 'DRAWN ZONES', ...where } : LASERS)}>
         <ZoneLaserFields zoning={zoning} />
       </Block>
       <Block title="SHARED LOAD">

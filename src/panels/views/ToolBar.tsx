@@ -8,6 +8,7 @@ import { formatField } from '../../units/format';
 import { parseLength } from '../../units/parse';
 import { Segmented } from '../controls/Segmented';
 import { TypedField } from '../controls/TypedField';
+import { StepShown } from '../division/StepShown';
 import { CommandButton } from '../header/CommandButton';
 import { TOOL_ICONS } from '../header/icons';
 import { keyText } from '../useCommands';
@@ -79,12 +80,13 @@ function ZoomButtons() {
   );
 }
 
-/** Tools, height of what is drawn, zoom: the head of the plan. */
+/** Tools, height of what is drawn, which zones are shown, zoom: the head of the plan. */
 export function PlanHead() {
   return (
     <>
       <ToolBar />
       <span className="view-gap" />
+      <StepShown />
       <ZoomButtons />
     </>
   );

@@ -1,0 +1,169 @@
+/**
+ * Zones by height in the real page, on Tall one, which was computed by hand: in quadrants 109.113 h; all four lasers sharing
+ * the tall part above 60 mm 54.113 h, and as every layer above 60 mm costs the same, halfway for a change at 150 mm.
+ */
+import { readFileSync } from 'node:fs';
+import type { Page } from '@playwright/test';
+import { chooseFile, expect, figure, focusPlan, openDemo, test, typeInto } from './page';
+
+const QUADRANTS_H = 109.1;
+const SHARED_H = 54.11;
+const HALFWAY_H = (109.113 + 54.113) / 2;
+
+test.beforeEach(async ({ page }) => {
+  await openDemo(page);
+  await chooseFile(page, () => page.keyboard.press('Control+o'), 'shared/examples/tall-one.json');
+  await expect(page.getByTestId('layout-name')).toHaveValue(/Tall one/);
+  await page.getByTestId('tab-division').click();
+  await expectHours(page, QUADRANTS_H);
+});
+
+const expectHours = (page: Page, hours: number) =>
+  expect.poll(() => figure(page, 'build-hours')).toBeCloseTo(hours, 1);
+
+/** Whole field from 60 mm on, by keys. */
+const shareAbove = async (page: Page): Promise<void> => {
+  await typeInto(page, 'height', '60');
+  await focusPlan(page);
+  await page.keyboard.press('v');
+  await expect(page.getByTestId('step-from-1')).toHaveValue('60');
+  await page.keyboard.press('r');
+  await expectHours(page, SHARED_H);
+};
+
+/** Where a height lies in the elevation: the handle of a change stands on it. */
+const handleMiddle = async (page: Page, index = 1): Promise<readonly [number, number]> => {
+  const box = (await page.getByTestId(`step-handle-${index}`).boundingBox())!;
+  return [box.x + box.width / 2, box.y + box.height / 2];
+};
+
+test('the whole field from 60 mm on takes half the hours, undo brings them back, redo halves them again', async ({
+  page,
+}) => {
+  await shareAbove(page);
+  await expect(page.getByTestId('step-shown')).toHaveText('zones 2 of 2, from 60 mm');
+  await expect(page.getByTestId('step-1')).toContainText('60 mm to the top');
+  await expect(page.getByTestId('step-1')).toContainText('whole field');
+  await expect(page.getByTestId('step-1')).toHaveAttribute('aria-current', 'true');
+  await page.keyboard.press('Control+z');
+  await expectHours(page, QUADRANTS_H);
+  await page.keyboard.press('Control+z');
+  await expect(page.getByTestId('step-1')).toHaveCount(0);
+  await page.keyboard.press('Control+y');
+  await page.keyboard.press('Control+y');
+  await expectHours(page, SHARED_H);
+});
+
+test('the panel leads to each division, moves it by a typed number and takes it away', async ({ page }) => {
+  await shareAbove(page);
+  await page.getByTestId('step-0').click();
+  // layers 1 to 1000: the middle one is the 500th, whose middle is at 29.97 mm
+  await expect(page.getByTestId('height')).toHaveValue('29.97');
+  await expect(page.getByTestId('step-shown')).toHaveText('zones 1 of 2, from 0 mm');
+  await expect(page.getByTestId('crossing-x')).toBeVisible();
+  await focusPlan(page);
+  await page.keyboard.press('Shift+PageUp');
+  await expect(page.getByTestId('step-shown')).toHaveText('zones 2 of 2, from 60 mm');
+  await expect(page.getByTestId('crossing-x')).toHaveCount(0);
+  await typeInto(page, 'step-from-1', '150');
+  await expectHours(page, HALFWAY_H);
+  // 2.4 in are 60.96 mm, 1016 layers of 0.06 mm
+  await typeInto(page, 'step-from-1', '2.4 in');
+  await expect(page.getByTestId('step-from-1')).toHaveValue('60.96');
+  await typeInto(page, 'step-from-1', '60,04');
+  await expect(page.getByTestId('step-from-1')).toHaveValue('60.06');
+  await typeInto(page, 'step-from-1', '0');
+  await expect(page.getByTestId('zones-over-height').getByRole('alert')).toContainText('0.06 to 399.96');
+  await page.getByTestId('step-from-1').press('Escape');
+  await page.getByTestId('step-remove-1').click();
+  await expectHours(page, QUADRANTS_H);
+  await page.getByTestId('command-undo').click();
+  await expect(page.getByTestId('step-from-1')).toHaveValue('60.06');
+});
+
+test('the whole field is suggested where one laser works alone, with its hours before and after', async ({
+  page,
+}) => {
+  await expect(page.getByTestId('suggestion')).toContainText('From 60 mm to the top L4 works, 3 wait');
+  await expect(page.getByTestId('suggestion-figures')).toContainText(/109\.1\sh now, 54\.11\sh with it/);
+  await expect(page.getByTestId('suggestion-figures')).toContainText('1 part cut');
+  await page.getByTestId('suggestion-use').click();
+  await expectHours(page, SHARED_H);
+  await expect(page.getByTestId('suggestion-done')).toHaveText(/109\.1\sh before, 54\.11\sh now/);
+  await expect(page.getByTestId('suggestion')).toHaveCount(0);
+  await page.getByTestId('command-undo').click();
+  await expectHours(page, QUADRANTS_H);
+  await expect(page.getByTestId('suggestion-done')).toHaveCount(0);
+  await expect(page.getByTestId('suggestion')).toBeVisible();
+});
+
+test('the line in the elevation is dragged layer by layer: one entry of history, and Escape gives it up', async ({
+  page,
+}) => {
+  await shareAbove(page);
+  const from = page.getByTestId('step-from-1');
+  const handle = page.getByTestId('step-handle-1');
+  const [x, y] = await handleMiddle(page);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - 30, y - 40, { steps: 8 });
+  await page.mouse.up();
+  const dragged = Number(await from.inputValue());
+  expect(dragged).toBeGreaterThan(60);
+  expect((await handleMiddle(page))[1]).toBeCloseTo(y - 40, 0);
+  const layers = dragged / 0.06;
+  expect(Math.abs(layers - Math.round(layers))).toBeLessThan(1e-6);
+  // every layer of 0.06 mm that L4 does alone again costs the same
+  await expectHours(page, 54.113 + ((dragged - 60) / 180) * (109.113 - 54.113));
+  await page.getByTestId('command-undo').click();
+  await expect(from).toHaveValue('60');
+
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x, y - 50, { steps: 8 });
+  await expect(from).not.toHaveValue('60');
+  await page.keyboard.press('Escape');
+  await expect(from).toHaveValue('60');
+  await page.mouse.move(x, y - 60, { steps: 4 });
+  await page.mouse.up();
+  await expect(from).toHaveValue('60');
+  await expectHours(page, SHARED_H);
+
+  await handle.focus();
+  await page.keyboard.press('ArrowUp');
+  await expect(from).toHaveValue('60.06');
+  await page.keyboard.press('Shift+ArrowDown');
+  await expect(from).toHaveValue('59.46');
+  await expect(page.getByTestId('step-handle-1')).toHaveAttribute('aria-valuetext', /from 59\.46/);
+  for (let i = 0; i < 2; i++) await page.getByTestId('command-undo').click();
+  await expect(from).toHaveValue('60');
+});
+
+test('a change of zones survives a reload, and a file that is saved and opened again', async ({ page }) => {
+  await shareAbove(page);
+  await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
+  const sum = await page.getByTestId('checksum').innerText();
+  const download = page.waitForEvent('download');
+  await page.keyboard.press('Control+s');
+  const path = await (await download).path();
+  const saved = JSON.parse(readFileSync(path, 'utf8'));
+  expect(saved.version).toBe(2);
+  expect(saved.zoning.map((step: { from_mm: number }) => step.from_mm)).toEqual([0, 60]);
+  // longer than the work waits to be saved
+  await page.waitForTimeout(1500);
+  await page.reload();
+  await expect(page.getByTestId('checksum')).toHaveText(sum);
+  await expectHours(page, SHARED_H);
+  await expect(page.locator('main[data-keys]')).toBeVisible();
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+z');
+  await expectHours(page, QUADRANTS_H);
+  await chooseFile(page, () => page.keyboard.press('Control+o'), {
+    name: 'saved.json',
+    mimeType: 'application/json',
+    buffer: readFileSync(path),
+  });
+  await expect(page.getByTestId('checksum')).toHaveText(sum);
+  await expectHours(page, SHARED_H);
+  await expect(page.getByTestId('step-handle-1')).toBeVisible();
+});
