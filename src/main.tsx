@@ -10,7 +10,6 @@ import { afterPaint } from './canvas/later';
 import { Workbench } from './screens/Workbench';
 import { openWorkbench, type Visit } from './store/open';
 import { storageOf } from './store/savedForm';
-import { loadFindProblems } from './store/workbench';
 import { heightsLater } from './worker/heightsLater';
 
 const early = noteKeys(window);
@@ -28,7 +27,7 @@ const draw = ({ bench }: Visit): void => {
 
 openWorkbench({
   first: demoLayout,
-  loadFinder: () => afterPaint(loadFindProblems),
+  later: afterPaint,
   heights: heightsLater(async () => {
     const { heights } = await import('./worker/heights');
     return heights(

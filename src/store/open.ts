@@ -2,7 +2,6 @@
  * What a visit begins with: the work of the last visit, or the layout given for a first one, saved from here on. Saved
  * work that the engine fails on is set aside like text that cannot be read, so that a reload always gets one going.
  */
-import type { FindProblems } from '../build/findProblems';
 import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
@@ -11,15 +10,18 @@ import type { PageEvents, Saving, SavingOptions } from './persist';
 import { held, LARGE_KEY, LAYOUT_KEY, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
 import type { Heights } from '../worker/heights';
 import type { Workbench } from './types';
-import { createWorkbench } from './workbench';
+import { createWorkbench, loadFindProblems } from './workbench';
+
+type LoadLater = <T>(load: () => Promise<T>) => Promise<T>;
+const atOnce: LoadLater = (load) => load();
 
 export interface VisitOptions {
   /** Opened where nothing readable is saved. */
   readonly first: () => Layout;
   /** The engine's own where not given. */
   readonly analyse?: (layout: Layout) => Analysis;
-  /** Loads the code that finds problems, for the engine's own analysis; begun at once where not given. */
-  readonly loadFinder?: () => Promise<FindProblems>;
+  /** Loads what the first paint does not need (finding problems, saving) when its time has come; at once where not given. */
+  readonly later?: LoadLater;
   /** Computes the whole height of high plates; everything at once where not given. */
   readonly heights?: Heights;
   readonly storage: WorkStorage | null;
@@ -52,8 +54,8 @@ const anythingSaved = (storage: WorkStorage): boolean =>
   [LAYOUT_KEY, LARGE_KEY, VIEW_KEY].some((key) => held(storage, key) !== null);
 
 async function begin(options: VisitOptions): Promise<Begun> {
-  const { first, analyse, loadFinder, heights, storage, loadLarge = browserLarge } = options;
-  const bare = { layout: first(), analyse, loadFinder, heights };
+  const { first, analyse, heights, storage, loadLarge = browserLarge, later = atOnce } = options;
+  const bare = { layout: first(), analyse, heights, loadFinder: () => later(loadFindProblems) };
   if (!storage || !anythingSaved(storage)) return { bench: createWorkbench(bare), known: null, fault: null };
   const { savedWork, setAside } = await import('./saved');
   const { known, timeline, view, fault } = await savedWork(storage, loadLarge);
@@ -64,11 +66,15 @@ async function begin(options: VisitOptions): Promise<Begun> {
   return { bench: createWorkbench({ ...bare, view }), known: null, fault: broken };
 }
 
-/** Saves from here on, as soon as the code for it has come; says so where it does not come. */
-async function save(bench: Workbench, options: Omit<SavingOptions, 'begun'>): Promise<Saving | null> {
+/** Saves what changes from here on, as soon as the code for it has come; says so where it does not come. */
+async function save(
+  bench: Workbench,
+  later: LoadLater,
+  options: Omit<SavingOptions, 'begun'>,
+): Promise<Saving | null> {
   const begun = bench.store.getState();
   try {
-    const { keepSaved } = await import('./persist');
+    const { keepSaved } = await later(() => import('./persist'));
     return keepSaved(bench, { ...options, begun });
   } catch {
     bench.notify({ code: 'work-not-saved-unloaded', params: {} });
@@ -87,8 +93,8 @@ export interface Visit {
  * reads saved work cannot be loaded: nothing is opened then, and nothing is written over the saved work.
  */
 export async function openWorkbench(options: VisitOptions): Promise<Visit> {
-  const { storage, loadLarge = browserLarge, pages } = options;
+  const { storage, loadLarge = browserLarge, pages, later = atOnce } = options;
   const { bench, known, fault } = await begin(options);
   if (fault) bench.notify(fault);
-  return { bench, saving: save(bench, { storage, loadLarge, pages, known }) };
+  return { bench, saving: save(bench, later, { storage, loadLarge, pages, known }) };
 }
