@@ -29,8 +29,11 @@ describe('the range of height that wastes most', () => {
     expect(worstText(worst)).toMatch(/^From 60 mm to the top L4 works, 3 wait: 55\.\d/);
   });
 
-  test('is none where every layer is even', () => {
+  test('is none where nothing is built, and even loads are called so', () => {
     expect(worstRange([])).toBeNull();
+    const range = { from_mm: 0, to_mm: 9, toTop: true, working: ['L1', 'L2'], waiting: [], exposure_h: 43 };
+    expect(worstText({ ...range, lost_h: 0.05 })).toMatch(/^Loads are even: .* 0\.05/);
+    expect(worstText({ ...range, lost_h: 0.5 })).toMatch(/^Over the whole height all 2 lasers work unevenly/);
   });
 
   test('of the Ring is its whole height: all four work, none waits', () => {

@@ -17,9 +17,14 @@ function who({ working, waiting }: WorstRange): string {
   return `${some(working, 'work')}, ${some(waiting, 'wait')}`;
 }
 
+/** Less than this part of the exposure is not worth naming a height for. */
+const EVEN = 0.01;
+
 /** "From 60 mm to the top L4 works, 3 wait: 55.01 h lost" */
 export const worstText = (worst: WorstRange): string =>
-  `${place(worst)} ${who(worst)}: ${formatHours(worst.lost_h)} lost`;
+  worst.lost_h < EVEN * worst.exposure_h
+    ? `Loads are even: no height loses more than ${formatHours(worst.lost_h)}`
+    : `${place(worst)} ${who(worst)}: ${formatHours(worst.lost_h)} lost`;
 
 /** What "lost" means, and who waits. */
 export const worstMeaning = ({ working, waiting, lost_h, exposure_h }: WorstRange): string =>
