@@ -90,9 +90,9 @@ function partFault(part: string, pieces: readonly Piece[], section: Region): Fau
   return by > tolerance ? soundFault('pieces-miss-section', { part, by: shownBy(by) }) : null;
 }
 
-/** A part whose pieces are not up to the plan of one layer: it keeps its laser over the height. */
-const keepsLaser = ({ allocation }: Layout, { laser, seams }: Part): boolean =>
-  laser === null && (seams === 'none' || allocation === 'wholeParts');
+/** True where the pieces of a part are up to the plan of one layer: it need not keep its laser over the height. */
+const isPlanned = ({ allocation }: Layout, { laser, seams }: Part): boolean =>
+  laser !== null || (seams === 'free' && allocation === 'balanced');
 
 interface Layer {
   readonly plate: Plate;
@@ -102,22 +102,25 @@ interface Layer {
   readonly figures: LayerFigures;
 }
 
-/** The layer's shared load as the solver is asked for it; what keeps its laser counts as it was exposed. */
+/** The layer's shared load as the solver is asked for it; parts that share none count as they were exposed. */
 function problemOf({ plate, step, sections, figures }: Layer): BalanceProblem {
   const { layout } = plate;
   const { division, model } = plate.contexts[step];
   const compact = compactOf(division);
   const fixed_s = layout.machine.lasers.map(() => 0);
   const parts: SharedPart[] = [];
+  const asked = new Set<number>();
   sections.forEach((section, p) => {
     const part = layout.parts[p];
-    if (!section || keepsLaser(layout, part)) return;
+    if (!section || !isPlanned(layout, part)) return;
     const demand = rememberedDemand(section, model, part.timeFactor);
+    if (demand.decided) return;
+    asked.add(p);
     for (const [laser, load_s] of demand.fixed) fixed_s[laser] += load_s;
     parts.push(askedOf(compact, part.id, demand));
   });
   for (const { part, laser, load_s } of figures.pieces)
-    if (laser >= 0 && keepsLaser(layout, layout.parts[part])) fixed_s[laser] += load_s;
+    if (laser >= 0 && !asked.has(part)) fixed_s[laser] += load_s;
   return { laserCount: compact.lasers.length, fixed_s: compact.lasers.map((k) => fixed_s[k]), parts };
 }
 

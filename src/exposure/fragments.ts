@@ -63,6 +63,8 @@ function sectionInCell(island: PlacedIsland, cell: Cell): TaggedRegion {
 /** Hatch of each of a section's parts in one cell; without an inset the hatch of a part is the part. */
 function hatchOfParts(island: PlacedIsland, cell: Cell, parts: readonly TaggedRegion[]): Region[] {
   if (island.hatch === island.section) return parts.map((part) => part.rings);
+  // Parts of a cell that was united from several may touch, and hatch then runs from one into the other.
+  if (parts.length > 1 && !cell.convex) return parts.map((part) => intersect(island.hatch, part.rings));
   const hatch = clipToCell(island.hatch, cell);
   if (parts.length === 1) return [hatch];
   return shareOut(components(hatch), parts).map((own) => own.flat());
