@@ -167,3 +167,51 @@ test('a change of zones survives a reload, and a file that is saved and opened a
   await expectHours(page, SHARED_H);
   await expect(page.getByTestId('step-handle-1')).toBeVisible();
 });
+
+/** Tall one whose tall part changes a little in every layer: too many layers for one frame. */
+const inManySlabs = (): Buffer => {
+  const layout = JSON.parse(readFileSync('shared/examples/tall-one.json', 'utf8'));
+  const outline = (i: number) => [
+    [0, 0],
+    [100, 0],
+    [100, 100 - (i % 7) / 1000],
+    [0, 100],
+  ];
+  layout.shapes.tall.slabs = Array.from({ length: 4000 }, (_, i) => ({
+    to_mm: Math.round(60 * (i + 1)) / 1000,
+    rings: [outline(i)],
+  }));
+  return Buffer.from(JSON.stringify(layout));
+};
+
+/** Tops and bottoms that elevation and time per layer have had in any frame, while the page said what. */
+const watchViews = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const seen = new Set<string>();
+    Object.assign(window, { seenViews: seen });
+    const view = (id: string) => document.querySelector(`[data-testid="${id}"]`)!;
+    const watch = (): void => {
+      const boxes = ['elevation-view', 'times-view'].map((id) => view(id).getBoundingClientRect());
+      const said = view('height-news').textContent!.replace(/[\d ]+/g, ' ');
+      seen.add([...boxes.map(({ top, bottom }) => `${top}-${bottom}`), said].join('|'));
+      requestAnimationFrame(watch);
+    };
+    watch();
+  });
+
+for (const width of [1440, 1024])
+  test(`elevation and time per layer share z while a high plate is being computed, ${width} px wide`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height: 900 });
+    await watchViews(page);
+    const file = { name: 'tall.json', mimeType: 'application/json', buffer: inManySlabs() };
+    await chooseFile(page, () => page.keyboard.press('Control+o'), file);
+    await expect(page.getByTestId('times-view')).toHaveAttribute('data-whole', 'present');
+    await shareAbove(page);
+    await expect(page.getByTestId('times-view')).toHaveAttribute('data-whole', 'present');
+    const seen = await page.evaluate(() => [...(window as unknown as { seenViews: Set<string> }).seenViews]);
+    const views = seen.map((entry) => entry.split('|'));
+    expect(views.filter(([, , said]) => said !== '').length).toBeGreaterThan(0);
+    for (const [elevation, times, said] of views) expect(times, said).toBe(elevation);
+  });

@@ -15,6 +15,8 @@ import type { ZAxis } from './zAxis';
 const HISTORY = 'Move a change of zones';
 /** Of the handle's middle, from the right edge of the elevation. */
 const HANDLE_RIGHT_PX: Px = 14;
+/** Handles nearer to each other than this stand beside each other. */
+const HANDLE_PX: Px = 24;
 /** Names nearer to each other than this would not be read. */
 const NAME_PX: Px = 14;
 const SHIFTED_LAYERS = 10;
@@ -39,6 +41,13 @@ const named = (edges: readonly StepEdge[]): readonly StepEdge[] =>
     (kept, edge) => (kept.length === 0 || edge.y - kept.at(-1)!.y >= NAME_PX ? [...kept, edge] : kept),
     [],
   );
+
+/** How many handles' widths each handle stands from the right, so that it can be taken hold of. */
+const columns = (edges: readonly StepEdge[]): readonly number[] =>
+  edges.reduce<number[]>((kept, { y }, i) => {
+    const near = i > 0 && edges[i - 1]!.y - y < HANDLE_PX;
+    return [...kept, near ? kept[i - 1]! + 1 : 0];
+  }, []);
 
 interface LinesProps {
   readonly axis: ZAxis;
@@ -95,13 +104,19 @@ function dragStep(bench: Workbench, axis: ZAxis, { index, y }: StepEdge, event: 
   bench.beginGesture(HISTORY);
 }
 
-function StepHandle({ axis, edge, width }: { axis: ZAxis; edge: StepEdge; width: Px }) {
+interface HandleProps {
+  readonly axis: ZAxis;
+  readonly edge: StepEdge;
+  readonly left: Px;
+}
+
+function StepHandle({ axis, edge, left }: HandleProps) {
   const bench = useWorkbench();
   const { index, from_mm } = edge;
   const limits = stepLimits(bench.store.getState().layout, index);
   return (
     <Handle
-      at={{ left: width - HANDLE_RIGHT_PX, top: edge.y }}
+      at={{ left, top: edge.y }}
       label={`Change of zones ${index}, its height`}
       value={from_mm}
       least={limits?.min ?? from_mm}
@@ -127,7 +142,14 @@ function StepHandle({ axis, edge, width }: { axis: ZAxis; edge: StepEdge; width:
 
 /** Handles of all changes of zones that stand in the view. */
 export function StepHandles({ axis, width }: { axis: ZAxis; width: Px }) {
-  return useStepEdges(axis).map((edge) => (
-    <StepHandle key={edge.index} axis={axis} edge={edge} width={width} />
+  const edges = useStepEdges(axis);
+  const column = columns(edges);
+  return edges.map((edge, i) => (
+    <StepHandle
+      key={edge.index}
+      axis={axis}
+      edge={edge}
+      left={width - HANDLE_RIGHT_PX - HANDLE_PX * column[i]!}
+    />
   ));
 }

@@ -17,9 +17,9 @@ export function useHeightNews(): string | null {
     case 'present':
       return null;
     case 'sampled':
-      return `from one of ${every} layers; all of them: ${percent} %`;
+      return `from one of ${every} layers; ${percent} %`;
     case 'earlier':
-      return `before the last change; being computed: ${percent} %`;
+      return `of the plate before; computing ${percent} %`;
     case 'none':
       return `being computed: ${percent} %`;
   }
