@@ -229,9 +229,9 @@ export class LineCrossings {
   /** From a leaving crossing to the entering one: a cut edge, but for the stretches that were outline already. */
   private writeLine(t: TaggedRegion, leaving: number, entering: number): void {
     const end = this.t[entering];
-    if (end - this.t[leaving] <= SNAP_MM) return;
-    this.writer.point(this.x[leaving], this.y[leaving], 1);
     let at = this.t[leaving];
+    if (Math.abs(end - at) <= SNAP_MM) return;
+    this.writer.point(this.x[leaving], this.y[leaving], end > at ? 1 : this.tagBack(t, leaving, entering));
     for (const edge of this.onLine) {
       if (edge.from < at - SNAP_MM || edge.to > end + SNAP_MM) continue;
       const ring = t.rings[edge.ring];
@@ -242,6 +242,18 @@ export class LineCrossings {
       if (edge.to < end - SNAP_MM) this.writer.point(ring[j], ring[j + 1], 1);
       at = edge.to;
     }
+  }
+
+  /**
+   * The tag of a stretch that runs back along the line, as an outline does that rounding has turned inside out there:
+   * that of the outline's own edge between the two crossings.
+   */
+  private tagBack(t: TaggedRegion, leaving: number, entering: number): number {
+    const r = this.ring[leaving];
+    const n = t.rings[r].length >> 1;
+    const between = (this.edge[leaving] + 1) % n;
+    const isOwn = this.ring[entering] === r && (between + 1) % n === this.edge[entering];
+    return isOwn ? t.cut[r][between] : 1;
   }
 
   private reserveDistances(rings: readonly Ring[]): void {

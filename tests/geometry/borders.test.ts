@@ -11,6 +11,9 @@ import { tagCutEdges } from '../../src/geometry/tag';
 import type { Region, TaggedRegion } from '../../src/geometry/types';
 import { SEED, halfPlane, starRegion, taggedLength } from './shapes';
 
+/** Random regions on a busy machine. */
+const TIMEOUT = { timeout: 60_000 };
+
 const frame: Region = [...rectangle(0, 0, 30, 20), reversed(rectangle(5, 5, 15, 15)[0])];
 const left = (c: number) => ({ nx: 1, ny: 0, c });
 const right = (c: number) => ({ nx: -1, ny: 0, c: -c });
@@ -53,7 +56,7 @@ describe('tagCutEdges', () => {
     expect(taggedLength(piece, 1)).toBeCloseTo(10, 6);
     expect(taggedLength(piece, 0)).toBeCloseTo(30 + 10 + 20 + 10, 6);
   });
-  it('agrees with the exact cut on random regions and lines', () => {
+  it('agrees with the exact cut on random regions and lines', TIMEOUT, () => {
     fc.assert(
       fc.property(starRegion, halfPlane, (region, h) => {
         const exact = cutByLine(untagged(region), h).inside;
@@ -96,7 +99,7 @@ describe('sharedBorder', () => {
     expect(border).toHaveLength(8);
     expect(length(border)).toBeCloseTo(2 * (Math.sqrt(150 ** 2 - 100) - Math.sqrt(120 ** 2 - 100)), 1);
   });
-  it('finds rounded borders of the polygon engine as well as exact ones', () => {
+  it('finds rounded borders of the polygon engine as well as exact ones', TIMEOUT, () => {
     fc.assert(
       fc.property(starRegion, fc.double({ min: 5, max: 40, noNaN: true }), (region, r) => {
         const disc: Region = [circleRing(13.37, -4.2, r)];

@@ -9,6 +9,9 @@ import { reversed, ringOf } from '../../src/geometry/ring';
 import type { Region } from '../../src/geometry/types';
 import { SEED, cellRegion, gridCells, jsts, starRegion } from './shapes';
 
+/** Random regions on a busy machine. */
+const TIMEOUT = { timeout: 60_000 };
+
 const seeded = { seed: SEED, numRuns: 150 };
 const frame: Region = [...rectangle(0, 0, 30, 20), reversed(rectangle(5, 5, 15, 15)[0])];
 
@@ -131,7 +134,7 @@ describe('clean', () => {
 });
 
 describe('union, intersection and difference', () => {
-  it('agree with jsts on random regions', () => {
+  it('agree with jsts on random regions', TIMEOUT, () => {
     fc.assert(
       fc.property(starRegion, starRegion, (a, b) => {
         const [ja, jb] = [jsts(a), jsts(b)];
@@ -148,7 +151,7 @@ describe('union, intersection and difference', () => {
       seeded,
     );
   });
-  it('count unit cells right', () => {
+  it('count unit cells right', TIMEOUT, () => {
     fc.assert(
       fc.property(gridCells, gridCells, (a, b) => {
         const [ra, rb] = [cellRegion(a), cellRegion(b)];
@@ -236,7 +239,7 @@ describe('insets', () => {
     const dumbbell = unite([rectangle(0, 0, 10, 10), rectangle(10, 4, 20, 6), rectangle(20, 0, 30, 10)]);
     expect(components(inset(dumbbell, 1.5))).toHaveLength(2);
   });
-  it('agree with jsts on random regions', () => {
+  it('agree with jsts on random regions', TIMEOUT, () => {
     fc.assert(
       fc.property(starRegion, fc.double({ min: 0.02, max: 3, noNaN: true }), (region, d) => {
         // jsts keeps crumbs of holes that an outset closes entirely, so outsets are compared without holes.

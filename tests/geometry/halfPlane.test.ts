@@ -18,6 +18,9 @@ import {
   type Cells,
 } from './shapes';
 
+/** Random regions on a busy machine. */
+const TIMEOUT = { timeout: 60_000 };
+
 const left = (c: number): HalfPlane => ({ nx: 1, ny: 0, c });
 const below = (c: number): HalfPlane => ({ nx: 0, ny: 1, c });
 const right = (c: number): HalfPlane => ({ nx: -1, ny: 0, c: -c });
@@ -127,7 +130,7 @@ describe('cutByLine', () => {
     expect(components(other.inside.rings).map(area)).toEqual([12.5, 12.5]);
     expect(components(other.outside.rings).map(area)).toEqual([50]);
   });
-  it('agrees with jsts on area, outline and number of pieces of random regions', () => {
+  it('agrees with jsts on area, outline and number of pieces of random regions', TIMEOUT, () => {
     fc.assert(
       fc.property(starRegion, halfPlane, (region, h) => {
         const whole = jsts(region);
@@ -148,7 +151,7 @@ describe('cutByLine', () => {
       { seed: SEED, numRuns: 300 },
     );
   });
-  it('counts unit cells right where vertices and edges lie on the line, at any turn', () => {
+  it('counts unit cells right where vertices and edges lie on the line, at any turn', TIMEOUT, () => {
     fc.assert(
       fc.property(
         gridCells,
@@ -229,7 +232,7 @@ function countCells(cells: Cells, from: number, to: number) {
 
 describe('convex cells', () => {
   const box = [left(20), right(-5), below(15), { nx: 0, ny: -1, c: 10 }];
-  it('measure by areaInConvex what clipToConvex cuts out and what jsts finds', () => {
+  it('measure by areaInConvex what clipToConvex cuts out and what jsts finds', TIMEOUT, () => {
     fc.assert(
       fc.property(starRegion, fc.array(halfPlane, { minLength: 1, maxLength: 5 }), (region, planes) => {
         let theirs = jsts(region);
