@@ -126,25 +126,6 @@ describe('a reload', () => {
     expect(again.bench.store.getState().view.theme).toBe('dark');
   });
 
-  test('brings back what was done while the code that saves was held back for the first paint', async () => {
-    const storage = memory();
-    let paint: () => void = () => undefined;
-    const painted = new Promise<void>((resolve) => (paint = resolve));
-    const { bench, saving } = await openWorkbench({
-      first: smallPlate,
-      analyse: countingAnalyse().analyse,
-      storage,
-      later: (load) => painted.then(load),
-    });
-    bench.change('Name', renamed('before the first paint'));
-    await vi.advanceTimersByTimeAsync(10 * SAVE_DELAY_MS);
-    expect(storage.map.size).toBe(0);
-    paint();
-    await saving;
-    vi.advanceTimersByTime(SAVE_DELAY_MS);
-    expect(nameOf(await visit(storage))).toBe('before the first paint');
-  });
-
   test('has the whole height computed by the same worker as a first visit', async () => {
     const storage = memory();
     for (const [name, found] of [
