@@ -11,7 +11,7 @@ import type { FindProblems, Found } from './findProblems';
 import { layerAt, layerCount, middleOfLayer, rangeAt } from './layers';
 import { layerFigures } from './layerFigures';
 import { plateOf, type Plate } from './plate';
-import type { Rules } from './rules';
+import { anyKeepsLaser, type Rules } from './rules';
 import { figuresIn, rulesIn, Stacks, type Stack } from './stack';
 import type { Analysis, BuildFigures, LayerFigures, WholeHeight } from './types';
 
@@ -100,6 +100,18 @@ const NO_BUILD: Omit<BuildFigures, 'scanVolume_cm3'> = {
 };
 const NOTHING_KNOWN = { ...NOT_LOOKED_FOR, stretches: [], build: { ...NO_BUILD, scanVolume_cm3: {} } };
 
+const layersMade = new WeakMap<Layout, Map<number, LayerFigures>>();
+
+/** Figures made so far of a layout's layers; kept where they do not depend on what is known of the whole height. */
+function madeOf(layout: Layout): Map<number, LayerFigures> {
+  let made = layersMade.get(layout);
+  if (!made) {
+    made = new Map();
+    if (!anyKeepsLaser(layout)) layersMade.set(layout, made);
+  }
+  return made;
+}
+
 /**
  * The analysis at once: layers are computed when they are asked for, the whole height is what `known` says, of this
  * layout or of an earlier one. While it is of an earlier one, parts that keep their laser over the height are given to
@@ -109,7 +121,7 @@ export function analyseLive(layout: Layout, known: KnownHeight | null): Analysis
   const plate = plateOf(layout);
   const present = known?.layout === layout ? known : null;
   const whole = !known ? 'none' : !present ? 'earlier' : present.every > 1 ? 'sampled' : 'present';
-  const made = new Map<number, LayerFigures>();
+  const made = madeOf(layout);
   const layerIn = (layer: number): LayerFigures => {
     const range = rangeAt(plate.placed, layout.zoning, layout.process.layer_mm, layer);
     const figures =

@@ -31,6 +31,10 @@ export interface Rules {
 const keepsLaser = (layout: Layout, part: Part): boolean =>
   part.laser === null && (part.seams === 'none' || layout.allocation === 'wholeParts');
 
+/** True where a part keeps its laser over the height: then no layer can be divided without knowing the others. */
+export const anyKeepsLaser = (layout: Layout): boolean =>
+  layout.parts.some((part) => keepsLaser(layout, part));
+
 /** Lasers that may expose all of a part in every layer. */
 export function holdersOf(sections: PartSections, model: TimeModel, timeFactor: number): LaserSet {
   let set = ~0;

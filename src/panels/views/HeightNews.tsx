@@ -17,6 +17,7 @@ export function useHeightNews(): string | null {
     case 'present':
       return null;
     case 'sampled':
+      if (every === 1) return null;
       return `from one of ${every} layers; ${percent} %`;
     case 'earlier':
       return `of the plate before; computing ${percent} %`;
