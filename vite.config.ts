@@ -14,5 +14,5 @@ export default defineConfig({
     // What the first paint needs comes in one file: it packs better than ten.
     rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
   },
-  test: { include: ['tests/**/*.test.{ts,tsx}'], environment: 'node' },
+  test: { include: ['tests/**/*.test.{ts,tsx}'], environment: 'node', testTimeout: 60_000 },
 });

@@ -3,7 +3,7 @@
  * once the plate has been still for a moment. Nothing is suggested that would not pay. Hours are estimates.
  */
 import { useEffect, useMemo, useState } from 'react';
-import { fitsAFrame } from '../../build/analyse';
+import { fitsAFrame } from '../../build/analysis';
 import { plateOf } from '../../build/plate';
 import { Stacks, totalsOf } from '../../build/stack';
 import type { Analysis } from '../../build/types';
