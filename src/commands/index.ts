@@ -1,10 +1,15 @@
 /**
  * The one list of commands. Keyboard, buttons, help and tests read it; no key appears twice.
  */
-import { allocateBalanced, allocateWholeParts } from './division/allocation';
+import { addStrip } from './division/addStrip';
+import { allocateBalanced } from './division/allocateBalanced';
+import { allocateWholeParts } from './division/allocateWholeParts';
+import { changeFromHere } from './division/changeFromHere';
+import { goToStepCommands } from './division/goToStep';
 import { laserCommands } from './division/lasers';
-import { stepCommands } from './division/steps';
-import { fewerStrips, moreStrips } from './division/strips';
+import { nextZoneLine } from './division/nextZoneLine';
+import { removeChange } from './division/removeChange';
+import { removeStrip } from './division/removeStrip';
 import { strategyCommands } from './division/strategies';
 import { zoneLineCommands } from './division/zoneLine';
 import { toolCommands } from './draw/tools';
@@ -23,21 +28,25 @@ import { saveLayout } from './file/saveLayout';
 import { dialogCommands } from './help/dialogs';
 import { moveCommands } from './part/move';
 import { pinCommands } from './part/pin';
-import { seamsFree, seamsNone } from './part/seams';
+import { seamsFree } from './part/seamsFree';
+import { seamsNone } from './part/seamsNone';
 import { turnCommands } from './part/turn';
+import { unpin } from './part/unpin';
 import { dropSchedule } from './schedule/dropSchedule';
 import { planStart } from './schedule/planStart';
 import type { Command, Context } from './types';
 import { heightDown, heightUp } from './view/height';
 import { theme } from './view/theme';
-import { zoomFit, zoomIn, zoomOut } from './view/zoom';
+import { zoomIn, zoomOut } from './view/zoom';
+import { zoomFit } from './view/zoomFit';
 
 const fileCommands = [newPlate, openDemo, openLayoutFile, openOutlines, saveLayout];
 const editCommands = [undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack];
 const seamCommands = [seamsFree, seamsNone];
 const allocationCommands = [allocateBalanced, allocateWholeParts];
 const scheduleCommands = [planStart, dropSchedule];
-const stripCommands = [moreStrips, fewerStrips];
+const stepCommands = [changeFromHere, removeChange, ...goToStepCommands];
+const stripCommands = [addStrip, removeStrip];
 const viewCommands = [zoomIn, zoomOut, zoomFit, heightUp, heightDown, theme];
 
 export const COMMANDS: readonly Command[] = [
@@ -47,10 +56,12 @@ export const COMMANDS: readonly Command[] = [
   ...turnCommands,
   ...seamCommands,
   ...pinCommands,
+  unpin,
   ...toolCommands,
   ...strategyCommands,
   ...allocationCommands,
   ...stripCommands,
+  nextZoneLine,
   ...zoneLineCommands,
   ...stepCommands,
   ...laserCommands,

@@ -1,4 +1,4 @@
-/** Pins the selected parts to a laser by its number on the machine; 0 lifts the pin. */
+/** Pins the selected parts to a laser by its number on the machine. */
 import { documentCommand, hasSelection, layoutOf } from '../make';
 import { setPartFields } from '../operations';
 import type { Command } from '../types';
@@ -19,12 +19,6 @@ const pinCommand = (number: number): Command =>
       setPartFields(layout, view.selection, { laser: layout.machine.lasers[number - 1]?.id ?? null }),
   );
 
-export const unpin = documentCommand(
-  { id: 'unpin', label: 'Pin to no laser', group: 'part', keys: ['0'], when: hasSelection },
-  (layout, view) => setPartFields(layout, view.selection, { laser: null }),
+export const pinCommands: readonly Command[] = Array.from({ length: NUMBERED_LASERS }, (_, i) =>
+  pinCommand(i + 1),
 );
-
-export const pinCommands: readonly Command[] = [
-  ...Array.from({ length: NUMBERED_LASERS }, (_, i) => pinCommand(i + 1)),
-  unpin,
-];

@@ -27,15 +27,3 @@ const zoom = (id: string, label: string, keys: readonly string[], factor: number
 
 export const zoomIn = zoom('zoom-in', 'Zoom in', ['+', '='], STEP);
 export const zoomOut = zoom('zoom-out', 'Zoom out', ['-'], 1 / STEP);
-/** The platform first; from there, where parts stand off it, the platform and all of them, and back. */
-export const zoomFit: Command = {
-  id: 'zoom-fit',
-  label: 'Fit the platform; again: parts off it too',
-  group: 'view',
-  keys: ['Home'],
-  when: (context) => viewOf(context).camera !== null || viewOf(context).everything !== null,
-  run: (context) => {
-    const { camera, everything } = viewOf(context);
-    context.bench.setView({ camera: camera === null ? everything : null });
-  },
-};
