@@ -78,13 +78,12 @@ function checked(value: JsonObject, version: number): Result<Layout> {
 
 /**
  * Reads a layout from a JSON value.
- * Faults: layout-wrong-format, layout-wrong-version, layout-newer-version, layout-unknown-key, layout-missing-key,
+ * Faults: layout-not-object, layout-wrong-format, layout-wrong-version, layout-newer-version, layout-unknown-key, layout-missing-key,
  * layout-wrong-value and those of semantics.ts.
  */
 export function readLayoutValue(value: unknown): Result<Layout> {
-  if (!isObject(value) || value['format'] !== FORMAT) {
-    return fail('layout-wrong-format', { found: valueText(isObject(value) ? value['format'] : value) });
-  }
+  if (!isObject(value)) return fail('layout-not-object', { found: valueText(value) });
+  if (value['format'] !== FORMAT) return fail('layout-wrong-format', { found: valueText(value['format']) });
   const version = versionOf(value);
   return version.ok ? checked(value, version.value) : version;
 }

@@ -123,11 +123,22 @@ describe('text that is no layout', () => {
     expect(code('{"format": "evenplate-layout",')).toContain('layout-not-json');
     expect(code('ISO-10303-21;')).toContain('layout-not-json');
   });
-  test.each(['null', '3', '"x"', '[]', '{}', '[[[[1]]]]', '{"format":null}'])('%s has no format', (text) => {
+  test.each(['{}', '{"format":null}', '{"format":["evenplate-layout"]}'])('%s has no format', (text) => {
     expect(code(text)).toContain('layout-wrong-format');
   });
+  test.each([
+    ['null', 'null'],
+    ['3', '3'],
+    ['"x"', '"x"'],
+    ['[]', 'a list of 0'],
+    ['[[[[1]]]]', 'a list of 1'],
+  ])('%s is not an object', (text, found) => {
+    expect(code(text)).toBe(
+      `layout-not-object: This is not a layout: the file holds ${found}, not an object.`,
+    );
+  });
   test('nesting a million deep is refused', () => {
-    expect(code('['.repeat(1_000_000) + ']'.repeat(1_000_000))).toMatch(/layout-(wrong-format|not-json)/);
+    expect(code('['.repeat(1_000_000) + ']'.repeat(1_000_000))).toMatch(/layout-(not-object|not-json)/);
   });
   test('a byte order mark is skipped', () => {
     expect(readLayout(`\ufeff${JSON.stringify(sample())}`).ok).toBe(true);

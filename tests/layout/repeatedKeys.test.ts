@@ -94,10 +94,10 @@ test('a layout that names a shape twice, or its version, is refused with the pla
   expect(sentence(text)).toBe('accepted');
   const block = '"block":{"slabs":[{"to_mm":9,"rings":[{"circle_mm":[0,0,9]}]}]},';
   expect(sentence(text.replace('"shapes":{', `"shapes":{${block}`))).toBe(
-    'shapes has the key "block" twice, the second time at line 1.',
+    'The key "block" stands twice in shapes, the second time at line 1.',
   );
   expect(sentence(text.replace('{', '{"version":1,\n'))).toBe(
-    'the layout has the key "version" twice, the second time at line 2.',
+    'The key "version" stands twice in the layout, the second time at line 2.',
   );
   expect(sentence(text.replace('"to_mm":5,', '"to_mm":5,"to_mm":6,'))).toContain('shapes.block.slabs[0]');
 });

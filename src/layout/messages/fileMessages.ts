@@ -31,6 +31,11 @@ export const FILE_MESSAGES = {
     blocks: false,
   },
 
+  'number-exponent': {
+    text: '“{found}”: exponents are not read.',
+    advice: 'Type all digits, such as 0.001 or 1500.',
+    blocks: false,
+  },
   'field-range': {
     text: '{what}: “{found}” is out of range.',
     advice: 'Accepted: {accepted}.',
@@ -71,6 +76,11 @@ export const FILE_MESSAGES = {
     advice: 'A layout file is JSON with "format": "evenplate-layout".',
     blocks: false,
   },
+  'layout-not-object': {
+    text: 'This is not a layout: the file holds {found}, not an object.',
+    advice: 'A layout file is one JSON object with "format": "evenplate-layout".',
+    blocks: false,
+  },
   'layout-wrong-format': {
     text: 'This is not a layout: its "format" is {found}.',
     advice: 'A layout has "format": "evenplate-layout".',
@@ -92,7 +102,7 @@ export const FILE_MESSAGES = {
     blocks: false,
   },
   'layout-repeated-key': {
-    text: '{path} has the key {key} twice, the second time at line {line}.',
+    text: 'The key {key} stands twice in {path}, the second time at line {line}.',
     advice: 'A key may stand once; remove one of the two or give it another name.',
     blocks: false,
   },
