@@ -39,7 +39,7 @@ export interface BladeSettings {
   /** The blade also lays powder on its way back: rises and sides count from either way. */
   readonly bothWays: boolean;
 }
-export const BLADE_SETTINGS: BladeSettings = { stroke_mm: 1, side_deg: 5, side_mm: 5, bothWays: false };
+const BLADE_SETTINGS: BladeSettings = { stroke_mm: 1, side_deg: 5, side_mm: 5, bothWays: false };
 
 /** The settings that a machine's blade is looked at with. */
 export const settingsOf = ({ mode }: Recoater): BladeSettings => ({
@@ -61,18 +61,6 @@ export interface BladeContact {
   readonly sides: readonly MetSide[];
   /** Total length of the sides. */
   readonly sides_mm: Mm;
-}
-
-/** Sections that overlap are summed. @param towards_deg where the blade travels to */
-export function bladeContact(
-  sections: readonly Region[],
-  towards_deg: Degrees,
-  settings = BLADE_SETTINGS,
-): BladeContact {
-  const [ux, uy] = cosSin(towards_deg);
-  const moved = sections.map((region) => ({ sweep: sweepOf(region, ux, uy), by_mm: 0 }));
-  const sides = sections.map((region) => sidesMet(region, ux, uy, ruleOf(settings)));
-  return contactOf(sumOfSweeps(moved), sides, settings);
 }
 
 const ruleOf = ({ side_deg, side_mm, bothWays }: BladeSettings) => ({
@@ -178,7 +166,10 @@ export function movedSweep(slab: Slab, towards_deg: Degrees, settings: BladeSett
   return { sweep: slabContact(slab, towards_deg, settings).sweep, by_mm: ux * x + uy * y };
 }
 
-/** What the blade meets in a layer, from the slab of each part in it (null: above the part). */
+/**
+ * What the blade meets in a layer, from the slab of each part in it (null: above the part). Sections that overlap are
+ * summed. @param towards_deg where the blade travels to
+ */
 export function contactOfSlabs(
   slabs: readonly (Slab | null)[],
   towards_deg: Degrees,

@@ -11,7 +11,7 @@ import { problem } from './problem';
 import type { Problem } from './types';
 
 /** Sides up to this length are nothing to list. */
-export const LONG_SIDE_MM: Mm = 20;
+const LONG_SIDE_MM: Mm = 20;
 
 const shown = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)));
 

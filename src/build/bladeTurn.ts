@@ -22,12 +22,6 @@ interface Blade {
   readonly recoater: Recoater;
   readonly layer_mm: Mm;
 }
-export interface OwnRise {
-  readonly rise_mm: Mm;
-  /** The lowest slab that rises so. */
-  readonly from_mm: Mm;
-  readonly to_mm: Mm;
-}
 export interface TurnAdvice {
   readonly turn_deg: Degrees;
   /** The part's own steepest rise over its height, as it stands and after the turn. */
@@ -45,14 +39,11 @@ const builtSlabs = ({ sections }: PlacedPart, layer_mm: Mm): PlacedSlab[] =>
   sections.filter((slab) => lastLayerBelow(slab.to_mm, layer_mm) > lastLayerBelow(slab.from_mm, layer_mm));
 
 /** The steepest rise that the part makes by itself. */
-export function ownRise(part: PlacedPart, { recoater, layer_mm }: Blade): OwnRise {
-  let worst: OwnRise = { rise_mm: 0, from_mm: 0, to_mm: 0 };
-  for (const slab of builtSlabs(part, layer_mm)) {
-    const { rise_mm } = slabContact(slab, recoater.towards_deg, settingsOf(recoater));
-    if (rise_mm > worst.rise_mm) worst = { rise_mm, from_mm: slab.from_mm, to_mm: slab.to_mm };
-  }
-  return worst;
-}
+const ownRise = (part: PlacedPart, { recoater, layer_mm }: Blade): Mm =>
+  builtSlabs(part, layer_mm).reduce(
+    (worst, slab) => Math.max(worst, slabContact(slab, recoater.towards_deg, settingsOf(recoater)).rise_mm),
+    0,
+  );
 
 /** Turns by size: 5, −5, 10, −10 … 180. */
 const TURNS: readonly Degrees[] = Array.from({ length: 360 / STEP_DEG - 1 }, (_, i) => {
@@ -75,7 +66,7 @@ export function* findTurn(
   { recoater, layer_mm }: Blade,
 ): Generator<undefined, TurnAdvice | null> {
   const settings = settingsOf(recoater);
-  const now_mm = ownRise(part, { recoater, layer_mm }).rise_mm;
+  const now_mm = ownRise(part, { recoater, layer_mm });
   const regions = coarseToFine(builtSlabs(part, layer_mm)).map(ownSection);
   let best: TurnAdvice | null = null;
   for (const turn_deg of TURNS) {
@@ -98,15 +89,6 @@ const coarseToFine = <T>(slabs: readonly T[]): T[] =>
   Array.from({ length: SLABS_A_STEP }, (_, offset) =>
     slabs.filter((__, i) => i % SLABS_A_STEP === offset),
   ).flat();
-
-/** The same at once. */
-export function bestTurn(part: PlacedPart, blade: Blade): TurnAdvice | null {
-  const run = findTurn(part, blade);
-  for (;;) {
-    const step = run.next();
-    if (step.done) return step.value;
-  }
-}
 
 /** The longest side nearly parallel to the blade that a part shows it, over `least_mm`; null where there is none. */
 export function longestSide(part: PlacedPart, { recoater, layer_mm }: Blade, least_mm: Mm): LongSide | null {

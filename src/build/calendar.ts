@@ -79,7 +79,7 @@ export const attendedAt = (attended: Attended, at: string): boolean =>
 /** Starts are looked for on quarters of an hour … */
 const STEP_MIN = 15;
 /** … within this many days. */
-export const SEARCH_DAYS = 14;
+const SEARCH_DAYS = 14;
 
 /**
  * The first quarter of an hour after `after` that is attended and from which every one of `offsets_min` (whole minutes

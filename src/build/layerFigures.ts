@@ -39,7 +39,7 @@ export function modelOf(process: Process): TimeModel {
   return model;
 }
 
-export const recoatTime = ({ recoater }: Machine): Seconds =>
+const recoatTime = ({ recoater }: Machine): Seconds =>
   recoater.mode === 'oneWay' ? recoater.oneWay_s : recoater.bothWays_s;
 
 const regions = new WeakMap<PartPiece, Region>();

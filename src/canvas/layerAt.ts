@@ -2,7 +2,7 @@
  * Which stretch and layer the screen shows at a height: heights outside the build show the nearest layer.
  * Layer k covers (k−1)·t … k·t. Millimetres above the platform; layers count from 1.
  */
-import type { Analysis, LayerFigures, Stretch } from '../build/types';
+import type { Analysis, LayerFigures } from '../build/types';
 import { layerAt } from '../build/layers';
 import { shownStep } from '../store/shown';
 import type { Mm } from '../units/types';
@@ -14,14 +14,11 @@ export const layerNumber = ({ build, layout }: Analysis, height_mm: Mm): number 
   return layerAt(inside, layout.process.layer_mm, build.height_mm);
 };
 
-/** −1 for an empty build. */
+/** Which stretch of equal sections the screen shows at a height; −1 for an empty build. */
 export const stretchIndexAt = (analysis: Analysis, height_mm: Mm): number => {
   const layer = layerNumber(analysis, height_mm);
   return analysis.stretches.findIndex((stretch) => layer >= stretch.firstLayer && layer <= stretch.lastLayer);
 };
-
-export const stretchAt = (analysis: Analysis, height_mm: Mm): Stretch | null =>
-  analysis.stretches[stretchIndexAt(analysis, height_mm)] ?? null;
 
 /** Figures of the layer at a height; null for an empty build. */
 export const layerFiguresAt = (analysis: Analysis, height_mm: Mm): LayerFigures | null =>

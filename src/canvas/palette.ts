@@ -93,7 +93,7 @@ const channels = (hex: string): readonly number[] =>
   [1, 3, 5].map((at) => parseInt(hex.slice(at, at + 2), 16));
 
 /** `share` of `over` laid on `under`, both "#RRGGBB". */
-export const mix = (under: string, over: string, share: number): string => {
+const mix = (under: string, over: string, share: number): string => {
   const top = channels(over);
   const mixed = channels(under).map((low, i) => Math.round(low * (1 - share) + top[i] * share));
   return `#${mixed.map((value) => value.toString(16).padStart(2, '0')).join('')}`;

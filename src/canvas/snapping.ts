@@ -11,7 +11,7 @@ export interface Modifiers {
 }
 export const NO_MODIFIERS: Modifiers = { shift: false, alt: false, ctrl: false };
 
-export const DRAG_STEP_MM: Mm = 0.1;
+const DRAG_STEP_MM: Mm = 0.1;
 export const TURN_STEP_DEG: Degrees = 15;
 const FINE_MM: Mm = 0.001;
 const FREE_TURN_DEG: Degrees = 0.1;

@@ -51,7 +51,7 @@ const platformOf = ({ layout }: Analysis): Box => {
 };
 
 /** The camera that shows the platform and every part; null where the platform holds them all. */
-export const cameraOfEverything = (analysis: Analysis, size: Size): Camera | null => {
+const cameraOfEverything = (analysis: Analysis, size: Size): Camera | null => {
   const platform = platformOf(analysis);
   const all = analysis.parts.map(footprintBox).reduce(boxUnion, platform);
   const off = (Object.keys(platform) as (keyof Box)[]).some((side) => all[side] !== platform[side]);

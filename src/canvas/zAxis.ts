@@ -5,8 +5,8 @@
 import type { Mm, Px } from '../units/types';
 
 /** Above the highest part, and below the platform for the other axis and a line of words. */
-export const Z_TOP_PX: Px = 18;
-export const Z_BOTTOM_PX: Px = 44;
+const Z_TOP_PX: Px = 18;
+const Z_BOTTOM_PX: Px = 44;
 /** Left of the z axis: its numbers. */
 export const Z_LEFT_PX: Px = 40;
 

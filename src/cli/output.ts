@@ -6,7 +6,7 @@ import { messageAdvice, messageText } from '../layout/messages';
 import type { Fault, Result } from '../layout/result';
 
 export const EXIT_OK = 0;
-export const EXIT_BAD_INPUT = 2;
+const EXIT_BAD_INPUT = 2;
 
 export interface Outcome {
   readonly exitCode: number;

@@ -101,7 +101,7 @@ function addBody(into: Collected, id: ShapeId, mesh: Mesh, { layer_mm }: Section
 }
 
 /** A mesh file's shapes. Faults: those of readMesh, section-no-shape. */
-export function meshReport(bytes: Uint8Array, name: string, given: SectionArguments): Result<SectionReport> {
+function meshReport(bytes: Uint8Array, name: string, given: SectionArguments): Result<SectionReport> {
   const file = readMesh(bytes, name);
   if (!file.ok) return file;
   const into = new Collected();
@@ -111,7 +111,7 @@ export function meshReport(bytes: Uint8Array, name: string, given: SectionArgume
 }
 
 /** A drawing's shapes, one slab each. Faults: those of readOutlines, section-no-shape. */
-export function outlineReport(text: string, name: string, given: SectionArguments): Result<SectionReport> {
+function outlineReport(text: string, name: string, given: SectionArguments): Result<SectionReport> {
   const read = readOutlines(name, text, { chainGap_mm: DEFAULT_LIMITS.chainGap_mm });
   if (!read.ok) return read;
   const into = new Collected();

@@ -19,7 +19,7 @@ export const hasSelection = (context: Context): boolean => viewOf(context).selec
 
 /** Applies `recipe` to the document under the command's own label. */
 export type Recipe = (layout: Layout, view: View) => Layout;
-export const changeBy =
+const changeBy =
   (label: string, recipe: Recipe): Command['run'] =>
   (context) =>
     context.bench.change(label, (layout) => recipe(layout, viewOf(context)));

@@ -15,7 +15,7 @@ import type { Degrees, Mm } from '../units/types';
 import { Island, moved, PlacedSlab } from './placed';
 
 /** One slab of a shape; cleaned and inset, or turned, when somebody first asks for more than its heights. */
-export class PreparedSlab {
+class PreparedSlab {
   private made: Prepared | null = null;
   constructor(
     readonly from_mm: Mm,

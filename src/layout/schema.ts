@@ -220,12 +220,12 @@ const plate = {
 };
 const rules = { allocation: choice(['balanced', 'wholeParts']), limits: v.optional(limits, {}) };
 /** A layout file of version 1: one division for all heights, no schedule. */
-export const layoutSchema1 = v.strictObject(
+const layoutSchema1 = v.strictObject(
   { format, version: v.literal(1, '1'), ...plate, zoning, ...rules },
   object,
 );
 /** A layout file of version 2: divisions over height, and a schedule where one is known. */
-export const layoutSchema2 = v.strictObject(
+const layoutSchema2 = v.strictObject(
   {
     format,
     version: v.literal(2, '2'),
@@ -238,7 +238,6 @@ export const layoutSchema2 = v.strictObject(
 );
 /** SCHEMAS[n − 1] reads version n. */
 export const SCHEMAS = [layoutSchema1, layoutSchema2] as const;
-export const NEWEST_VERSION = 2;
 
 type Primitive = string | number | boolean | null;
 type Frozen<T> = T extends Primitive ? T : { readonly [K in keyof T]: Frozen<T[K]> };
@@ -246,5 +245,5 @@ type SchemaLayout = Frozen<v.InferOutput<typeof layoutSchema2>>;
 /** A layout of version 1 after reading. */
 export type Layout1 = Frozen<v.InferOutput<typeof layoutSchema1>>;
 type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
-/** Compiles only while what the schema gives out and the types of types.ts are the same. */
+/** A check at compile time, which nothing reads: it stands only while what the schema gives out and the types of types.ts are the same. */
 export const schemaMatchesTypes: Same<SchemaLayout, Layout> = true;

@@ -116,14 +116,14 @@ const MONTH_LENGTHS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const leapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
 
 /** True for "2026-11-27T16:00", a minute of the Gregorian calendar from the year 1900 to 2999. */
-export function isClockDate(value: string): boolean {
+function isClockDate(value: string): boolean {
   const found = /^(\d{4})-(\d{2})-(\d{2})T([01]\d|2[0-3]):[0-5]\d$/.exec(value);
   if (!found) return false;
   const [year, month, day] = found.slice(1, 4).map(Number) as [number, number, number];
   const days = month === 2 && !leapYear(year) ? 28 : (MONTH_LENGTHS[month - 1] ?? 0);
   return year >= 1900 && year <= 2999 && day >= 1 && day <= days;
 }
-const dateAccepted = 'a local date and time such as "2026-11-27T16:00"';
+const dateAccepted = 'a local date and time such as "2026-11-27T16:00", in the years 1900 to 2999';
 export const clockDate = v.pipe(v.string(dateAccepted), v.check(isClockDate, dateAccepted));
 
 const CLOCK_TIME = /^(([01]\d|2[0-3]):[0-5]\d|24:00)$/;

@@ -3,7 +3,7 @@
  * point, a true minus sign, and the same number of digits for the same magnitude so that figures keep their width.
  * `formatField` is the exception: it gives back exactly what a field holds (whole micrometres).
  */
-import type { Cm3, Degrees, Hours, Litres, Mm, Mm2, Percent, Seconds } from './types';
+import type { Cm3, Degrees, Hours, Mm, Mm2, Percent, Seconds } from './types';
 
 /** Between a number and its unit; a line is not broken there (U+202F). */
 export const NARROW_SPACE = '\u202f';
@@ -44,8 +44,6 @@ export const formatSeconds = (value: Seconds): string => withUnit(formatNumber(v
 export const formatHours = (value: Hours): string => withUnit(formatNumber(value, 4, 2), 'h');
 /** Percent: three significant digits, at most two decimals. */
 export const formatPercent = (value: Percent): string => withUnit(formatNumber(value, 3, 2), '%');
-/** Powder: four significant digits, at most two decimals. */
-export const formatLitres = (value: Litres): string => withUnit(formatNumber(value, 4, 2), 'l');
 /** Degrees; the sign stands at the number without a space (ISO 80000-1, 7.1.4 [memory]). */
 export const formatDegrees = (value: Degrees): string => `${formatNumber(value, 4, 1)}°`;
 /** A count of things: whole, never rounded. */

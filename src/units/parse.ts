@@ -9,7 +9,12 @@ import type { Degrees, Mm } from './types';
 
 /** Why an entry is refused; codes of the table of messages. */
 export type ParseCode =
-  'length-unreadable' | 'length-too-large' | 'angle-unreadable' | 'angle-too-large' | 'number-unreadable';
+  | 'length-unreadable'
+  | 'length-too-large'
+  | 'angle-unreadable'
+  | 'angle-too-large'
+  | 'number-unreadable'
+  | 'number-exponent';
 /** The same form as a Result of layout/, with the codes that this folder can give. */
 export type Parsed<T> =
   | { readonly ok: true; readonly value: T }
@@ -22,7 +27,7 @@ export type Parsed<T> =
     };
 
 /** Longest length a field takes: 100 m. */
-export const LENGTH_LIMIT_mm = 100_000;
+const LENGTH_LIMIT_mm = 100_000;
 /** Largest angle a field takes, in either sense. */
 export const ANGLE_LIMIT_deg = 36_000;
 
@@ -45,6 +50,7 @@ const DEGREE_UNITS: readonly string[] = ['', '°', 'deg', 'º'];
 const LONGEST_SHOWN = 40;
 
 const DECIMAL = /^([+-]?)(\d+(?:[.,]\d*)?|[.,]\d+)\s*(\D*)$/;
+const EXPONENT = /^[+-]?(\d+([.,]\d*)?|[.,]\d+)\s*e\s*[+\-\u2212\u2013]?\s*\d+/i;
 const FRACTION = /^([+-]?)(?:(\d+)(?:\s+|\s*-\s*))?(\d+)\s*[/⁄]\s*(\d+)\s*(\D*)$/;
 
 interface Amount {
@@ -56,6 +62,10 @@ const fault = (code: ParseCode, text: string): Parsed<never> => ({
   ok: false,
   fault: { code, params: { found: text.trim().slice(0, LONGEST_SHOWN) } },
 });
+
+/** The fault of a text that is no number of its kind: an exponent is named, since it looks like one. */
+const unreadable = (code: ParseCode, text: string): Parsed<never> =>
+  fault(EXPONENT.test(text.trim()) ? 'number-exponent' : code, text);
 
 const signed = (sign: string, size: number): number => (sign === '-' ? -size : size) + 0;
 
@@ -95,30 +105,31 @@ const lengthUnit = (unit: string): number | undefined => {
 
 /**
  * A length in millimetres, to the nearest micrometre.
- * Faults: length-unreadable, length-too-large (over 100 m in either sense).
+ * Faults: length-unreadable, number-exponent, length-too-large (over 100 m in either sense).
  */
 export function parseLength(text: string): Parsed<Mm> {
   const amount = readAmount(text);
   const mmPerUnit = amount && lengthUnit(amount.unit);
-  if (!amount || mmPerUnit === undefined || mmPerUnit === null) return fault('length-unreadable', text);
+  if (!amount || mmPerUnit === undefined || mmPerUnit === null) return unreadable('length-unreadable', text);
   const value = roundMm(amount.value * mmPerUnit);
   return Math.abs(value) > LENGTH_LIMIT_mm ? fault('length-too-large', text) : { ok: true, value };
 }
 
 /**
  * An angle in degrees, to the nearest 0.001, brought to 0 ≤ a < 360.
- * Faults: angle-unreadable, angle-too-large (over 100 turns).
+ * Faults: angle-unreadable, number-exponent, angle-too-large (over 100 turns).
  */
 export function parseAngle(text: string): Parsed<Degrees> {
   const amount = readAmount(text);
-  if (!amount || !DEGREE_UNITS.includes(amount.unit.toLowerCase())) return fault('angle-unreadable', text);
+  if (!amount || !DEGREE_UNITS.includes(amount.unit.toLowerCase()))
+    return unreadable('angle-unreadable', text);
   if (Math.abs(amount.value) > ANGLE_LIMIT_deg) return fault('angle-too-large', text);
   return { ok: true, value: roundDeg(amount.value) };
 }
 
-/** A bare number (or fraction) without a unit. Fault: number-unreadable. */
+/** A bare number (or fraction) without a unit. Faults: number-unreadable, number-exponent. */
 export function parseNumber(text: string): Parsed<number> {
   const amount = readAmount(text);
-  if (!amount || amount.unit !== '') return fault('number-unreadable', text);
+  if (!amount || amount.unit !== '') return unreadable('number-unreadable', text);
   return { ok: true, value: amount.value };
 }

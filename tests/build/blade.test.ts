@@ -1,18 +1,18 @@
 // What the blade meets in one layer. Expected values: mathematics, on blocks, discs and rings placed by hand; for random
 // sections the met length is measured line by line by JTS (npm jsts), a general-purpose geometry library.
 import { describe, expect, it } from 'vitest';
-import { BLADE_SETTINGS, bladeContact } from '../../src/build/blade';
 import { metAt, steepestRise, type MetProfile } from '../../src/build/bladeProfile';
 import { circleRing } from '../../src/geometry/circle';
 import { rectangle, turnAndMove } from '../../src/geometry/region';
 import { reversed } from '../../src/geometry/ring';
 import type { Region } from '../../src/geometry/types';
 import { line, polygon } from '../support/secondLibrary';
+import { bladeContact, ONE_WAY } from './blade';
 
 const block = (x: number, y: number, turn = 0): Region =>
   turnAndMove(rectangle(-10, -20, 10, 20), turn, x, y);
 const disc = (x: number, y: number, r: number): Region => [circleRing(x, y, r)];
-const BOTH = { ...BLADE_SETTINGS, bothWays: true };
+const BOTH = { ...ONE_WAY, bothWays: true };
 
 describe('a block of 20 × 40 mm', () => {
   it('square to the blade is met over 40 mm at once', () => {
@@ -141,7 +141,7 @@ describe('sides nearly parallel to the blade', () => {
     expect(sidesOf(block(0, 0, 5))).toHaveLength(1);
     expect(sidesOf(block(0, 0, -5))).toHaveLength(1);
     expect(sidesOf(block(0, 0, 5.01))).toHaveLength(0);
-    expect(bladeContact([block(0, 0, 8)], 0, { ...BLADE_SETTINGS, side_deg: 10 }).sides).toHaveLength(1);
+    expect(bladeContact([block(0, 0, 8)], 0, { ...ONE_WAY, side_deg: 10 }).sides).toHaveLength(1);
   });
   it('count from 5 mm on', () => {
     expect(sidesOf(rectangle(0, 0, 3, 5))).toHaveLength(1);

@@ -1,12 +1,12 @@
 // What the screen tells of the blade. Expected values: mathematics, on blocks placed by hand.
 import { describe, expect, it } from 'vitest';
-import { bladeContact } from '../../src/build/blade';
 import { metAt } from '../../src/build/bladeProfile';
 import { bladeAt, bladeStudy, sameForBlade } from '../../src/build/bladeStudy';
 import { placedPart } from '../../src/exposure/prepared';
 import { demoLayout } from '../../src/layout/demo';
 import type { Layout } from '../../src/layout/types';
 import { plate, QUADRANTS, rect } from '../support/plates';
+import { bladeContact } from './blade';
 
 const layout = plate(
   [

@@ -62,7 +62,7 @@ const drawPlatform = (ctx: Ctx, sheet: Sheet, platform: Platform): void => {
 };
 
 /** The platform's frame, thick at the front, and the word at its left end. */
-export const drawFrame = (ctx: Ctx, sheet: Sheet, platform: Platform): void => {
+const drawFrame = (ctx: Ctx, sheet: Sheet, platform: Platform): void => {
   const [rear, front] = corners(platform, sheet);
   setPen(ctx, { colour: sheet.ground.ink, width_px: THIN_PX }, 1);
   const [left, top] = [crisp(rear.left), crisp(rear.top)];

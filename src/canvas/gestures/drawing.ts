@@ -22,7 +22,7 @@ const point = (p: PlatePoint): Point => [p.x, p.y];
 const distance = (a: PlatePoint, b: PlatePoint): number => Math.hypot(a.x - b.x, a.y - b.y);
 
 /** The first laser that has no drawn zone yet; the first of all where each has one. */
-export const nextZoneLaser = ({ machine, zoning }: LayoutAt): LaserId => {
+const nextZoneLaser = ({ machine, zoning }: LayoutAt): LaserId => {
   const used = zoning.strategy === 'drawn' ? zoning.zones.flatMap((zone) => zone.lasers) : [];
   const free = machine.lasers.find((laser) => laser.on && !used.includes(laser.id));
   return (free ?? machine.lasers[0]).id;
@@ -97,7 +97,7 @@ const draftAt = (tool: 'rectangle' | 'disc' | 'ring', from: PlatePoint, to: Inpu
 };
 
 /** Coordinates and size of a drawing under way. */
-export const draftWords = (draft: Draft, to: Input): readonly string[] => {
+const draftWords = (draft: Draft, to: Input): readonly string[] => {
   const place = placeWords(snapPoint(to.at, to.held), to.held);
   switch (draft.kind) {
     case 'rectangle':

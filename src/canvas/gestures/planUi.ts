@@ -58,7 +58,7 @@ export interface PlanUi {
 }
 export type PlanUiStore = StoreApi<PlanUi>;
 
-export const IDLE_UI: PlanUi = {
+const IDLE_UI: PlanUi = {
   draft: null,
   tip: null,
   moving: [],

@@ -109,7 +109,7 @@ const pathsOf = (zone: DrawnZone): readonly Float64Array[] => {
 };
 
 /** The drawn zone whose outline lies within 5 px: the chosen one before others, else the last; −1 where none does. */
-export const zoneAt = (
+const zoneAt = (
   { zoning }: LayoutAt,
   chosen: number | null,
   at: PlatePoint,

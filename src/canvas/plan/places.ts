@@ -13,7 +13,7 @@ import { keepInside, RULER_BOTTOM_PX, RULER_LEFT_PX, toScreen, type Size } from 
 import { edgePoint, lineEnds } from './lineEnds';
 
 /** Half of the smallest target (WCAG 2.2, 2.5.8: 24 px). */
-export const HALF_TARGET_PX: Px = 12;
+const HALF_TARGET_PX: Px = 12;
 const STREAM_OUT_PX: Px = 26;
 const STREAM_ASIDE_PX: Px = 30;
 const STREAM_HALF_PX: Px = 18;

@@ -49,7 +49,7 @@ function turnedBox(shape: Shape, turn_deg: Degrees): Box {
 }
 
 /** Box around all sections of a shape where it stands. */
-export const shapeBox = (shape: Shape, { at_mm: [x, y], turn_deg }: Standing): Box =>
+const shapeBox = (shape: Shape, { at_mm: [x, y], turn_deg }: Standing): Box =>
   shifted(turnedBox(shape, turn_deg), x, y);
 
 export const partBox = (layout: Layout, part: Part): Box => shapeBox(layout.shapes[part.shape]!, part);

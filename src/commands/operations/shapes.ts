@@ -19,7 +19,7 @@ export type Drawing =
   | { readonly kind: 'polygon'; readonly points: readonly Point[] };
 
 /** Smaller things than this are slips of the hand. */
-export const SMALLEST_DRAWN_MM = 0.1;
+const SMALLEST_DRAWN_MM = 0.1;
 
 interface Drawn {
   readonly at_mm: Point;

@@ -10,9 +10,6 @@ import { Figure } from './Figure';
 
 const exact = (value: Mm2): string => formatNumber(value, 8, 1);
 
-/** True where the sum holds to 1e-6 of the section area. */
-export const booksBalance = (figures: LayerFigures): boolean => books(figures).error <= BOOKS_TOLERANCE;
-
 const NOTHING = { scanned_mm2: 0, doubleExposed_mm2: 0, unassigned_mm2: 0, section_mm2: 0, error: 0 };
 
 export function BookKeeping({ figures }: { readonly figures: LayerFigures | undefined }) {

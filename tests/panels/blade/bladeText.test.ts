@@ -1,6 +1,6 @@
 // What the blade meets, in words. No outside source: these are the panel's own sentences.
 import { describe, expect, test } from 'vitest';
-import { BLADE_SETTINGS } from '../../../src/build/blade';
+import type { BladeSettings } from '../../../src/build/blade';
 import {
   adviceText,
   degreesText,
@@ -11,6 +11,7 @@ import {
 } from '../../../src/panels/blade/bladeText';
 
 /** With plain spaces, as they are read. */
+const SETTINGS: BladeSettings = { stroke_mm: 1, side_deg: 5, side_mm: 5, bothWays: false };
 const plain = (text: string) => text.replaceAll('\u202f', ' ');
 
 describe('words about the blade', () => {
@@ -31,13 +32,11 @@ describe('words about the blade', () => {
     expect(partsText(['P1', 'P2', 'P3', 'P4', 'P5'])).toBe('P1, P2, P3 and 2 more');
   });
   test('sides carry the rule they are counted by', () => {
-    expect(plain(sidesText(0, 0, BLADE_SETTINGS))).toBe(
-      'no side of 5 mm or more within 5° of the blade’s line',
-    );
-    expect(plain(sidesText(1, 44, BLADE_SETTINGS))).toBe(
+    expect(plain(sidesText(0, 0, SETTINGS))).toBe('no side of 5 mm or more within 5° of the blade’s line');
+    expect(plain(sidesText(1, 44, SETTINGS))).toBe(
       '1 side of 5 mm or more within 5° of the blade’s line, 44.0 mm in all',
     );
-    expect(sidesText(2, 88, BLADE_SETTINGS)).toMatch(/^2 sides of/);
+    expect(sidesText(2, 88, SETTINGS)).toMatch(/^2 sides of/);
   });
   test('a turn is advised with what it changes', () => {
     expect(degreesText(-45)).toBe('−45°');
