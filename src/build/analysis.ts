@@ -8,6 +8,7 @@ import { allocate } from '../allocation/allocate';
 import type { Layout } from '../layout/types';
 import type { Mm } from '../units/types';
 import type { FindProblems, Found } from './findProblems';
+import { finished } from './finished';
 import { layerAt, layerCount, middleOfLayer, rangeAt } from './layers';
 import { layerFigures } from './layerFigures';
 import { plateOf, type Plate } from './plate';
@@ -35,13 +36,6 @@ const partOfAnalysis = ({ layout, divisions, placed, on }: Plate) => ({
 });
 
 const full = new Stacks((figures) => figures);
-
-function finished<T>(run: Generator<unknown, T>): T {
-  for (;;) {
-    const step = run.next();
-    if (step.done) return step.value;
-  }
-}
 
 function layerOf(plate: Plate, { stretches }: Stack<LayerFigures>, layer: number): LayerFigures {
   const found = stretches.find((stretch) => layer >= stretch.firstLayer && layer <= stretch.lastLayer);

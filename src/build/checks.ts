@@ -2,25 +2,21 @@
  * Problems of parts standing on the platform, over footprints seen from above, the union of all sections: off the
  * platform, in its margin, on a keep-out, too high, out of every working laser's reach, too close together, overlapping.
  * Boxes decide where they can, so that footprints are united only where parts come near something. Millimetres.
- * Outcomes are kept by the identity of the parts' views, so that moving one part checks only what concerns it.
+ * Outcomes are kept by the identity of the parts' views, so that moving one part checks only what concerns it. Pairs of
+ * parts stand in pairs.ts.
  */
 import { clean, intersect, subtract, unite } from '../geometry/clipper';
-import { CHORD_ERROR_MM } from '../geometry/circle';
-import { gap, overlapArea } from '../geometry/distance';
+import { overlapArea } from '../geometry/distance';
 import { areaInConvex } from '../geometry/halfPlane';
 import { area, boxesMeet, boxOf, rectangle } from '../geometry/region';
 import { ringFromLayout } from '../geometry/ring';
 import type { HalfPlane, Region } from '../geometry/types';
 import type { Layout, Machine } from '../layout/types';
-import type { Mm, Mm2 } from '../units/types';
-import { boxOverHeight, heightsOfOverlap, type HeightRange } from './footprints';
-import { problem, shownArea } from './problem';
+import { finished } from './finished';
+import { boxOverHeight } from './footprints';
+import { pairSteps, SLACK_MM, SLIVER_MM2 } from './pairs';
+import { problem, shownArea, shownLength } from './problem';
 import type { PartView, Problem } from './types';
-
-/** Circles stand for themselves within the chord error; nothing nearer than it is a fault. */
-const SLACK_MM: Mm = CHORD_ERROR_MM;
-/** Common areas below this are such slivers too. */
-const SLIVER_MM2: Mm2 = 0.05;
 
 /** What the platform of one machine forbids, made once per machine. */
 interface Site {
@@ -30,13 +26,6 @@ interface Site {
   /** Union of the working lasers' reach on the platform; null: all of it. */
   readonly reach: Region | null;
 }
-interface PairOutcome {
-  readonly spacing_mm: Mm;
-  readonly gap_mm: Mm;
-  readonly overlap_mm2: Mm2;
-  /** Where the sections themselves overlap, too; null where they never do. */
-  readonly heights: HeightRange | null;
-}
 
 export interface PlateChecks {
   readonly problems: readonly Problem[];
@@ -44,16 +33,25 @@ export interface PlateChecks {
   readonly checks: number;
 }
 
-/** Checks every part against the platform and every pair of parts. */
-export function checkPlate(layout: Layout, parts: readonly PartView[]): PlateChecks {
+/** Checks every part against the platform and every pair of parts, as far as `pairSteps` compares them; yields between them. */
+export function* plateSteps(
+  layout: Layout,
+  parts: readonly PartView[],
+): Generator<undefined, PlateChecks, undefined> {
   const { machine, limits } = layout;
-  const problems = parts.flatMap((part) => alone(part, machine));
-  problems.push(...pairProblems(parts, limits.spacing_mm));
+  const problems: Problem[] = [];
+  for (const part of parts) {
+    problems.push(...alone(part, machine));
+    yield;
+  }
+  const pairs = yield* pairSteps(parts, limits.spacing_mm);
   const perPart = 4 + machine.platform.keepOuts.length;
-  return { problems, checks: parts.length * perPart + (parts.length * (parts.length - 1)) / 2 };
+  return { problems: [...problems, ...pairs.problems], checks: parts.length * perPart + pairs.checks };
 }
 
-const shownLength = (value: Mm): string => String(Number(value.toFixed(2)));
+/** The same at once. */
+export const checkPlate = (layout: Layout, parts: readonly PartView[]): PlateChecks =>
+  finished(plateSteps(layout, parts));
 
 const sites = new WeakMap<Machine, Site>();
 
@@ -140,49 +138,4 @@ function reachProblems(part: PartView, site: Site): Problem[] {
   const beyond = area(subtract(intersect(part.footprint, site.platform), site.reach));
   if (beyond <= SLIVER_MM2) return [];
   return [problem('part-out-of-reach', { part: part.id, area: shownArea(beyond) }, [part.id])];
-}
-
-const pairsKnown = new WeakMap<PartView, WeakMap<PartView, PairOutcome>>();
-
-function pairProblems(parts: readonly PartView[], spacing_mm: Mm): Problem[] {
-  const boxes = new Float64Array(4 * parts.length);
-  parts.forEach((part, i) => {
-    const { minX, minY, maxX, maxY } = boxOverHeight(part);
-    boxes.set([minX - spacing_mm, minY - spacing_mm, maxX, maxY], 4 * i);
-  });
-  const problems: Problem[] = [];
-  for (let i = 0; i < boxes.length; i += 4)
-    for (let j = i + 4; j < boxes.length; j += 4) {
-      if (boxes[i] > boxes[j + 2] || boxes[j] > boxes[i + 2]) continue;
-      if (boxes[i + 1] > boxes[j + 3] || boxes[j + 1] > boxes[i + 3]) continue;
-      problems.push(...together(parts[i >> 2], parts[j >> 2], spacing_mm));
-    }
-  return problems;
-}
-
-function together(a: PartView, b: PartView, spacing_mm: Mm): Problem[] {
-  const { gap_mm, overlap_mm2, heights } = outcomeOf(a, b, spacing_mm);
-  const pair = { part: a.id, other: b.id };
-  if (overlap_mm2 > SLIVER_MM2) {
-    const params = { ...pair, area: shownArea(overlap_mm2) };
-    if (heights === null) return [problem('footprints-overlap', params, [a.id, b.id])];
-    const [from, to] = [shownLength(heights.from_mm), shownLength(heights.to_mm)];
-    return [problem('parts-overlap', { ...params, from, to }, [a.id, b.id])];
-  }
-  if (gap_mm >= spacing_mm - 2 * SLACK_MM) return [];
-  const params = { ...pair, gap: shownLength(gap_mm), spacing: shownLength(spacing_mm) };
-  return [problem('parts-too-close', params, [a.id, b.id])];
-}
-
-function outcomeOf(a: PartView, b: PartView, spacing_mm: Mm): PairOutcome {
-  let others = pairsKnown.get(a);
-  if (others === undefined) pairsKnown.set(a, (others = new WeakMap()));
-  const known = others.get(b);
-  if (known?.spacing_mm === spacing_mm) return known;
-  const gap_mm = gap(a.footprint, b.footprint, spacing_mm);
-  const overlap_mm2 = gap_mm === 0 ? overlapArea(a.footprint, b.footprint) : 0;
-  const heights = overlap_mm2 > SLIVER_MM2 ? heightsOfOverlap(a, b, SLIVER_MM2) : null;
-  const outcome = { spacing_mm, gap_mm, overlap_mm2, heights };
-  others.set(b, outcome);
-  return outcome;
 }

@@ -1,10 +1,12 @@
 /**
  * What is wrong with a build, over its whole height: how its parts stand, what the division leaves out, what its schedule
- * meets. Its own module, so that the page can show the plate first and look for problems a moment later.
+ * meets. Its own module, so that the page can show the plate first and look for problems a moment later; in steps, so that
+ * who looks may pause, or drop it for a newer plate.
  */
 import type { MessageCode } from '../layout/messages';
-import { checkPlate } from './checks';
+import { plateSteps } from './checks';
 import { divisionFaults } from './faults';
+import { finished } from './finished';
 import type { Plate } from './plate';
 import type { PartSections, Rules } from './rules';
 import { scheduleFaults } from './scheduleFaults';
@@ -26,15 +28,20 @@ export type FindProblems = (examined: Examined) => Found;
 const BEYOND: readonly MessageCode[] = ['part-off-platform', 'part-out-of-reach'];
 
 /** What blocks hand-over first, then the rest; each in the order of the parts. At least one check stands behind it. */
-export const findProblems: FindProblems = ({ plate, sections, rules, stretches }) => {
+export function* problemSteps(examined: Examined): Generator<undefined, Found, undefined> {
+  const { plate, sections, rules, stretches } = examined;
   const { layout, placed, divisions } = plate;
-  const standing = checkPlate(layout, placed);
+  const standing = yield* plateSteps(layout, placed);
   const beyond = standing.problems.filter(({ code }) => BEYOND.includes(code)).map(({ parts }) => parts[0]);
   const faults = divisionFaults(layout, divisions[0], placed, sections, rules.heldByNoZone, new Set(beyond));
+  yield;
   const timed = scheduleFaults(layout, stretches);
   const all = [...faults.problems, ...standing.problems, ...timed.problems];
   return {
     problems: [...all.filter((p) => p.blocks), ...all.filter((p) => !p.blocks)],
     checks: faults.checks + standing.checks + timed.checks,
   };
-};
+}
+
+/** The same at once. */
+export const findProblems: FindProblems = (examined) => finished(problemSteps(examined));

@@ -1,10 +1,10 @@
 /**
  * How a problem of the plate is made: its code from the table of messages, the words that go into it, the parts
- * concerned. Square millimetres.
+ * concerned. Millimetres, square millimetres.
  */
 import { PLATE_MESSAGES, type PlateCode } from '../layout/messages/plateMessages';
 import type { Params } from '../layout/result';
-import type { Mm2 } from '../units/types';
+import type { Mm, Mm2 } from '../units/types';
 import type { Problem } from './types';
 
 /** The first part is the one to act on. */
@@ -17,3 +17,6 @@ export const problem = (code: PlateCode, params: Params, parts: readonly string[
 
 /** An area as a sentence says it. */
 export const shownArea = (area: Mm2): string => (area >= 100 ? area.toFixed(0) : area.toPrecision(3));
+
+/** A length as a sentence says it. */
+export const shownLength = (value: Mm): string => String(Number(value.toFixed(2)));

@@ -1,10 +1,10 @@
 /**
  * Computes the whole height of plates, the newest one asked for: first a look at every so-many-th range of layers, which is
- * carried through so that a long drag sees the height follow, then all of them, dropped when a newer question comes.
- * Works in slices of a few milliseconds and pauses between them, so it may run in a worker or, where there is none, beside
+ * carried through so that a long drag sees the height follow, then all of them, then its problems, each dropped when a
+ * newer question comes. Works in slices of a few milliseconds and pauses between them, so it may run in a worker or, where there is none, beside
  * the page's own work.
  */
-import { findProblems } from '../build/findProblems';
+import { problemSteps } from '../build/findProblems';
 import { plateOf } from '../build/plate';
 import { layerRanges } from '../build/layers';
 import { sameAnswer } from '../build/recall';
@@ -21,6 +21,10 @@ import { unpackShape } from './packShape';
 const SLICE_MS = 12;
 /** Ranges that a first look computes; a plate with fewer than twice as many needs none. */
 const FIRST_LOOK = 120;
+/** The farthest that is told before the whole height itself: nothing is done while something is left. */
+const NEARLY = 0.99;
+
+type Mode = 'carry through' | 'newest only';
 
 export interface EnginePorts {
   tell(answer: HeightAnswer, handOver: ArrayBuffer[]): void;
@@ -78,27 +82,35 @@ export class HeightEngine {
     const ranges = layerRanges(plate.placed, layout.zoning, layout.process.layer_mm).length;
     const every = Math.floor(ranges / FIRST_LOOK);
     if (every > 1) {
-      const first = await this.run(question.id, this.stacks.run(plate, every), 'carry through');
+      const first = await this.run(this.stacks.run(plate, every), 'carry through', this.telling(question, 0));
       this.report(question, layout, first!, every);
     }
-    const stack = await this.run(question.id, this.stacks.run(plate), 'newest only');
+    const stack = await this.run(this.stacks.run(plate), 'newest only', this.telling(question, NEARLY));
     if (!stack) return;
     this.report(question, layout, stack, 1);
+    const found = await this.run(problemSteps(stack), 'newest only');
+    if (!found) return;
+    this.ports.tell({ kind: 'problems', id: question.id, found }, []);
     await this.ports.pause();
     if (!this.newest) this.ports.tell({ kind: 'checksum', id: question.id, checksum: checksum(layout) }, []);
   }
 
+  /** Tells how far the whole height is, up to `most`. */
+  private telling({ id }: HeightQuestion, most: number): (share: number) => void {
+    return (share) => this.ports.tell({ kind: 'progress', id, share: Math.min(share, most) }, []);
+  }
+
   /** null where a newer question made this one idle. */
-  private async run(
-    id: number,
-    steps: Generator<number, Stack<LayerTotals>>,
-    mode: 'carry through' | 'newest only',
-  ): Promise<Stack<LayerTotals> | null> {
+  private async run<Step, T>(
+    steps: Generator<Step, T, undefined>,
+    mode: Mode,
+    tell?: (step: Step) => void,
+  ): Promise<T | null> {
     for (let began = this.ports.now(); ;) {
       const step = steps.next();
       if (step.done) return step.value;
       if (this.ports.now() - began < SLICE_MS) continue;
-      this.ports.tell({ kind: 'progress', id, share: mode === 'newest only' ? step.value : 0 }, []);
+      tell?.(step.value);
       await this.ports.pause();
       if (this.newest && mode === 'newest only') return null;
       began = this.ports.now();
@@ -108,8 +120,7 @@ export class HeightEngine {
   private report({ id }: HeightQuestion, layout: Layout, stack: Stack<LayerTotals>, every: number): void {
     const stretches = packStretches(stack.stretches, layout.machine.lasers);
     const { build, rules } = stack;
-    const found = every === 1 ? findProblems(stack) : null;
-    this.ports.tell({ kind: 'height', id, every, stretches, build, rules, found }, [stretches.buffer]);
+    this.ports.tell({ kind: 'height', id, every, stretches, build, rules }, [stretches.buffer]);
   }
 
   private forgetShapes({ shapes }: HeightQuestion): void {

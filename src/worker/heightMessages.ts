@@ -1,10 +1,11 @@
 /**
  * What page and worker say to each other about the whole height of a plate. Shapes are sent once and known by a number
  * from then on; layouts come without them. The page asks, the newest question counts; the worker answers with how far
- * it is (0 to 1), a first look, the whole, and the layout's checksum, which takes a second for fine meshes.
+ * it is (0 to 1), a first look, the whole, its problems, and the layout's checksum, which takes a second for fine meshes.
  */
+import type { Found } from '../build/findProblems';
 import type { Rules } from '../build/rules';
-import type { BuildFigures, Problem } from '../build/types';
+import type { BuildFigures } from '../build/types';
 import type { Layout, ShapeId } from '../layout/types';
 
 export interface HeightQuestion {
@@ -23,11 +24,11 @@ export interface HeightFound {
   readonly stretches: Float64Array<ArrayBuffer>;
   readonly build: BuildFigures;
   readonly rules: Rules;
-  /** null: not looked for yet. */
-  readonly found: { readonly problems: readonly Problem[]; readonly checks: number } | null;
 }
 export type HeightAnswer =
   | { readonly kind: 'progress'; readonly id: number; readonly share: number }
   | HeightFound
+  /** Of the whole height that was told last. */
+  | { readonly kind: 'problems'; readonly id: number; readonly found: Found }
   | { readonly kind: 'checksum'; readonly id: number; readonly checksum: string }
   | { readonly kind: 'failed'; readonly id: number; readonly detail: string };

@@ -66,15 +66,16 @@ class SentShapes {
   }
 }
 
+/** The whole height with the problems of the one before, for which no check of this plate stands yet. */
 function knownOf(layout: Layout, before: KnownHeight | null, answer: HeightFound): KnownHeight {
   const { build, rules, every } = answer;
-  const found = answer.found ?? { problems: before?.problems ?? [], checks: before?.checks ?? 0 };
   return {
     layout,
     every,
     build,
     rules,
-    ...found,
+    problems: before?.problems ?? [],
+    checks: 0,
     stretches: unpackStretches(answer.stretches, layout.machine.lasers),
   };
 }
@@ -89,6 +90,10 @@ export function heights(createWorker: (() => Worker) | null): Heights {
     if (answer.kind === 'height') {
       const layout = asked.get(answer.id);
       if (layout) heard({ kind: 'height', known: (before = knownOf(layout, before, answer)) });
+    } else if (answer.kind === 'problems') {
+      const layout = asked.get(answer.id);
+      if (layout && before?.layout === layout)
+        heard({ kind: 'height', known: (before = { ...before, ...answer.found }) });
     } else if (answer.kind === 'checksum') {
       const layout = asked.get(answer.id);
       if (layout) heard({ kind: 'checksum', layout, checksum: answer.checksum });

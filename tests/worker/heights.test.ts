@@ -54,7 +54,7 @@ function listening(service: ReturnType<typeof heights>): Heard {
       return;
     }
     known.push(news.known);
-    if (news.known.every === 1) done.last?.(news.known);
+    if (news.known.every === 1 && news.known.checks > 0) done.last?.(news.known);
   });
   return {
     known,
@@ -80,7 +80,7 @@ describe('the whole height of a plate beside the page', () => {
       whole.stretches.map((stretch) => ({ ...stretch, figures: totalsOf(stretch.figures) })),
     );
     expect(known.build).toEqual(whole.build);
-    expect(known.problems).toEqual(whole.problems);
+    expect([known.problems, known.checks]).toEqual([whole.problems, whole.checks]);
     const live = analyseLive(layout, known);
     expect(live.whole).toBe('present');
     for (const layer of [1, 77, 300]) expect(live.layer(layer).lasers).toEqual(whole.layer(layer).lasers);
@@ -102,6 +102,42 @@ describe('the whole height of a plate beside the page', () => {
       .forEach((s, i) => expect(s.firstLayer).toBe(first!.stretches[i]!.lastLayer + 1));
     expect(first!.stretches.at(-1)!.lastLayer).toBe(300);
     expect(first!.build.exposure_h / whole!.build.exposure_h).toBeCloseTo(1, 2);
+  });
+
+  test('is told before anybody has looked for its problems, which follow; nothing says 100 % while something is left', async () => {
+    const service = heights(null);
+    const heard = listening(service);
+    const last = heard.last();
+    const layout = high(0);
+    const parts = layout.parts.map((part) => ({ ...part, at_mm: [0, 0] as const }));
+    service.ask({ ...layout, parts });
+    await last;
+    const whole = heard.known.filter(({ every }) => every === 1);
+    expect(whole.map(({ problems, checks }) => [problems.length > 0, checks > 0])).toEqual([
+      [false, false],
+      [true, true],
+    ]);
+    expect(whole[1]!.build).toBe(whole[0]!.build);
+    // Three parts on one spot: three pairs.
+    expect(whole[1]!.problems.filter(({ code }) => code === 'parts-overlap')).toHaveLength(3);
+    expect(Math.max(...heard.progress)).toBeLessThan(0.995);
+  });
+
+  test('keeps the problems of the plate before until its own are known, with no check behind them', async () => {
+    const service = heights(null);
+    const heard = listening(service);
+    const layout = high(0);
+    const parts = layout.parts.map((part) => ({ ...part, at_mm: [0, 0] as const }));
+    const first = heard.last();
+    service.ask({ ...layout, parts });
+    const { problems } = await first;
+    const second = heard.last();
+    service.ask(layout);
+    await second;
+    const whole = heard.known.filter((known) => known.every === 1 && known.layout === layout);
+    expect(whole.map(({ checks }) => checks > 0)).toEqual([false, true]);
+    expect(whole[0]!.problems).toBe(problems);
+    expect(whole[1]!.problems).toEqual(analyse(layout).problems);
   });
 
   test('is computed for the newest question: one that waits is forgotten', async () => {

@@ -45,6 +45,11 @@ export const PLATE_MESSAGES = {
     advice: 'Keep parts {spacing} mm apart (a setting of the layout).',
     blocks: false,
   },
+  'pairs-not-compared': {
+    text: '{listed} pairs of parts that overlap or stand too close are listed; {left} more come near and were not compared.',
+    advice: 'Spread the parts, or lower the spacing of the layout, until every pair can be compared.',
+    blocks: true,
+  },
   'side-along-blade': {
     text: 'A {length} mm side of {parts} meets the blade {angle}° from parallel to it, between z {from} and {to} mm.',
     advice:

@@ -1,6 +1,7 @@
 /**
  * What is wrong with the plate and what to do about it. A click selects the parts concerned and brings them into sight; with nothing wrong the
- * list says how many checks it stands for, and before the present plate was looked at that it is being checked.
+ * list says how many checks it stands for, and before the present plate was looked at that it is being
+ * checked, without a number.
  */
 import { useAnalysisLater, useWorkbench } from '../../canvas/bench';
 import { bringPartsIntoView } from '../../canvas/viewport';
@@ -37,12 +38,11 @@ function ProblemRow({ problem, index }: { readonly problem: Problem; readonly in
 
 export function ProblemList() {
   const { problems, checks, whole } = useAnalysisLater();
-  const none =
-    whole === 'present' && checks > 0 ? `No problems found (${checks} checks).` : 'Being checked …';
+  const none = whole === 'present' && checks > 0 ? `No problems found (${checks} checks).` : 'Checking …';
   return (
     <section className="problems" aria-label="Problems" data-testid="problems">
       <h2 className="block-title">
-        PROBLEMS <span data-testid="problem-count">{checks > 0 ? problems.length : '…'}</span>
+        PROBLEMS <span data-testid="problem-count">{checks > 0 ? problems.length : 'checking …'}</span>
       </h2>
       {problems.length === 0 ? (
         <p className="hint">{none}</p>

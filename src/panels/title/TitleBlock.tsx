@@ -109,7 +109,8 @@ export function TitleBlock() {
   const { layers, time_h } = analysis.build;
   const left = leftOutOfBuild(analysis);
   const state = sheetState(analysis, left);
-  const hours = left === null ? formatHours(time_h) : `${formatHours(time_h)} ${leftOutVolume(left)}`;
+  const known = analysis.whole === 'none' ? '…' : formatHours(time_h);
+  const hours = left === null ? known : `${known} ${leftOutVolume(left)}`;
   return (
     <footer className="title-block" aria-label="Title block">
       <dl>
