@@ -1,6 +1,6 @@
 /**
  * Problems of a build against its schedule: events while nobody attends the machine, stores that one layer alone
- * exceeds, a feed filled beyond what it holds. A service in unattended hours blocks hand-over; an end does not, because
+ * exceeds, a feed or an overflow filled beyond what it holds. A service in unattended hours blocks hand-over; an end does not, because
  * a finished build waits. Where another start helps, the problem names the next one that does. Hours, litres.
  */
 import type { Layout, Schedule } from '../layout/types';
@@ -44,7 +44,10 @@ export interface BetterStart {
   readonly withEnd: boolean;
 }
 
-/** The next start that puts every event into attended hours, else every service; null where there is none. */
+/**
+ * The next attended start that puts every event into attended hours, else every service; null where there is none. Hours
+ * are taken as estimated: their spread is not respected.
+ */
 export function betterStart({ attended, start }: Schedule, all: readonly ServiceEvent[]): BetterStart | null {
   const find = (wanted: readonly ServiceEvent[]): string | null =>
     nextGoodStart(
@@ -82,13 +85,19 @@ function storeProblems(layout: Layout, kind: ServiceKind, { stuck, cut }: Servic
 }
 
 function overfilled({ machine, schedule }: Layout): Problem[] {
-  const capacity = machine.powder?.feed_l ?? Infinity;
-  const found = schedule?.feedFilled_l ?? 0;
-  return found > capacity ? [problem('feed-overfilled', { found, capacity }, [])] : [];
+  const { powder } = machine;
+  if (powder === null || schedule === null) return [];
+  const fills = [
+    { code: 'feed-overfilled', found: schedule.feedFilled_l, capacity: powder.feed_l },
+    { code: 'overflow-overfilled', found: schedule.overflowFilled_l, capacity: powder.overflow_l },
+  ] as const;
+  return fills.flatMap(({ code, found, capacity }) =>
+    found > capacity ? [problem(code, { found, capacity }, [])] : [],
+  );
 }
 
-/** Checks that stand behind a schedule: three stores, the end, the fill. */
-const CHECKS = 5;
+/** Checks that stand behind a schedule: three stores, the end, two fills. */
+const CHECKS = 6;
 
 /** Problems of a layout's schedule and how many checks they stand for; nothing without a schedule. */
 export function scheduleFaults(

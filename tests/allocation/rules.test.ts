@@ -144,6 +144,31 @@ describe('a part with seams "none"', () => {
   });
 });
 
+describe('whole parts where no zone holds a part', () => {
+  // 100 × 100 mm² over the middle of the platform, bands of 20 mm: a laser alone has 40 × 40 mm², no zone the whole.
+  const square = standing('square', 20, rect(150, 150, 250, 250));
+  const over = (zoning: unknown, machineToo: object = {}): Analysis =>
+    analyse({ ...plate([square], zoning, { process: bare, ...machineToo }), allocation: 'wholeParts' });
+  const banded = { ...QUADRANTS, sharedBand_mm: 20 };
+  it.each([
+    ['quadrants', banded, 4],
+    ['strips along y', { ...strips(90, [-10, 0, 10]), sharedBand_mm: 5 }, 4],
+    ['two lasers crosswise', { ...banded, lasers: ['L1', 'L2', 'L2', 'L1'] }, 2],
+  ])('%s: it is cut along the zones, counted, listed, and blocks', (_, zoning, lasers) => {
+    const analysis = over(zoning);
+    const layer = figuresAt(analysis, 0);
+    expect(areas(layer).filter((mm2) => mm2 > 0)).toHaveLength(lasers);
+    expect(layer.cutParts).toBe(1);
+    const listed = analysis.problems.map(({ code, parts, blocks }) => [code, parts, blocks]);
+    expect(listed).toEqual([['part-held-by-no-zone', ['square'], true]]);
+  });
+  it('a zone that holds it takes it whole, and nothing is listed', () => {
+    const analysis = over({ ...QUADRANTS, sharedBand_mm: 100 });
+    expect(figuresAt(analysis, 0).cutParts).toBe(0);
+    expect(analysis.problems).toEqual([]);
+  });
+});
+
 describe('a part with seams "none" that is partly unassigned', () => {
   it('keeps one laser in what is left of it, though another could take a share', () => {
     // 80 × 60 mm², centred coordinates −90 … −10 by −30 … 30: L2 holds the front half, L1 50 × 30 mm² of it as well.

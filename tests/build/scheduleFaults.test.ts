@@ -132,4 +132,18 @@ describe('figures that cannot be', () => {
       { code: 'feed-overfilled', blocks: false, params: { found: 1001, capacity: 1000 } },
     ]);
   });
+
+  it('an overflow filled beyond what it holds is listed, beside its service before layer 1', () => {
+    const layout = scheduled({ overflowFilled_l: 500 }, { overflow_l: 10 });
+    const listed = problems(layout).find(({ code }) => code === 'overflow-overfilled');
+    expect(listed).toMatchObject({ blocks: false, params: { found: 500, capacity: 10 } });
+    expect(messageText(listed!.code, listed!.params)).toContain('more than it holds (10 l)');
+    expect(eventsOf(layout, analyse(layout).stretches)[0]).toMatchObject({ kind: 'overflowFull', layer: 0 });
+  });
+
+  it('stores filled to the brim hold what they hold', () => {
+    const found = codes(scheduled({ feedFilled_l: 1000, overflowFilled_l: 1000 }));
+    expect(found).not.toContain('feed-overfilled');
+    expect(found).not.toContain('overflow-overfilled');
+  });
 });

@@ -108,7 +108,7 @@ export const PLATE_MESSAGES = {
   'service-unattended-always': {
     text: '{event}: layer {layer} is the last that can finish, {at}, when nobody attends the machine.',
     advice:
-      'No start within 14 days avoids it: attend that hour, or change fill levels or plate. Never skip a service.',
+      'No attended start within 14 days avoids it: attend that hour, or change fill levels or plate. Never skip a service.',
     blocks: true,
   },
   'end-unattended': {
@@ -119,7 +119,8 @@ export const PLATE_MESSAGES = {
   },
   'end-unattended-always': {
     text: 'The build ends with layer {layer}, {at}, when nobody attends the machine.',
-    advice: 'No start within 14 days brings all into attended hours. The build waits, hot and under gas.',
+    advice:
+      'No attended start within 14 days brings all into attended hours. The build waits, hot and under gas.',
     blocks: false,
   },
   'store-too-small': {
@@ -133,8 +134,13 @@ export const PLATE_MESSAGES = {
     blocks: true,
   },
   'feed-overfilled': {
-    text: 'The schedule fills the feed with {found} l.',
-    advice: 'The feed holds {capacity} l, which is what is counted with.',
+    text: 'The schedule fills the feed with {found} l, more than it holds ({capacity} l).',
+    advice: 'It is counted as full: correct the fill level, or the feed of the machine.',
+    blocks: false,
+  },
+  'overflow-overfilled': {
+    text: 'The schedule starts with {found} l in the overflow, more than it holds ({capacity} l).',
+    advice: 'It is counted as full before layer 1: correct the fill level, or the overflow of the machine.',
     blocks: false,
   },
   'height-not-computed': {

@@ -7,6 +7,7 @@ import { messageAdvice, messageText } from '../../layout/messages';
 import type { Fault, Result } from '../../layout/result';
 import type { Layout } from '../../layout/types';
 import { useEdit } from '../useEdit';
+import { fieldFault } from './readField';
 import { useCommitOnLeave } from './useCommitOnLeave';
 
 interface TextFieldProps {
@@ -25,7 +26,7 @@ function useText({ label, value, recipe }: TextFieldProps) {
   const commit = (): void => {
     if (text === null) return;
     const refused = text === value ? null : edit.change(label, (layout) => recipe(layout, text));
-    setFault(refused);
+    setFault(refused && fieldFault(refused, { what: label, unit: '', found: text }));
     if (refused === null) setText(null);
   };
   useCommitOnLeave(commit);

@@ -8,7 +8,7 @@ import { useId, useState } from 'react';
 import { messageAdvice, messageText } from '../../layout/messages';
 import type { Fault } from '../../layout/result';
 import type { Reading } from './readField';
-import { readField, stepField } from './readField';
+import { fieldFault, readField, stepField } from './readField';
 import { useCommitOnLeave } from './useCommitOnLeave';
 
 export interface TypedFieldProps extends Reading {
@@ -18,6 +18,8 @@ export interface TypedFieldProps extends Reading {
   readonly disabled?: boolean;
   readonly testId?: string;
   readonly hint?: string;
+  /** What is unwise about the value that is kept; stands under the field. */
+  readonly caution?: string | undefined;
   format(value: number): string;
   /** Takes the value; returns why where it is refused. */
   onCommit(value: number): Fault | null | void;
@@ -40,12 +42,19 @@ function useDraft(props: TypedFieldProps) {
       return;
     }
     const refused = read.value === props.value ? null : (props.onCommit(read.value) ?? null);
-    setDraft(refused === null ? null : { text: draft.text, fault: refused });
+    const fault = refused && fieldFault(refused, { ...props, found: draft.text });
+    setDraft(fault === null ? null : { text: draft.text, fault });
   };
   useCommitOnLeave(commit);
   return {
     draft,
     commit,
+    /** Leaving a field that clamps what is typed brings back the old value where the text cannot be read. */
+    leave: () => {
+      const unreadable = draft !== null && !readField(draft.text, props).ok;
+      if (unreadable && props.clamp === true) setDraft(null);
+      else commit();
+    },
     type: (text: string) => setDraft({ text, fault: null }),
     restore: () => setDraft(null),
   };
@@ -103,13 +112,18 @@ export function TypedField(props: TypedFieldProps) {
           onFocus={(event) => event.target.select()}
           onBlur={() => {
             keys.release();
-            edit.commit();
+            edit.leave();
           }}
           onKeyDown={keys.press}
           onKeyUp={keys.release}
         />
         {props.unit !== '' && <span className="field-unit">{props.unit}</span>}
       </span>
+      {fault === null && props.caution !== undefined && (
+        <p className="field-fault" data-testid={props.testId && `${props.testId}-caution`}>
+          {props.caution}
+        </p>
+      )}
       {fault !== null && (
         <p className="field-fault" id={`${id}-fault`} role="alert">
           {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)} Kept:{' '}

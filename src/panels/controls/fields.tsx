@@ -20,6 +20,8 @@ export interface FieldProps extends FieldLimits {
   readonly hint?: string;
   readonly step?: number;
   readonly unit?: string;
+  /** What is unwise about the value that is kept; stands under the field. */
+  readonly caution?: string | undefined;
   /** The document after the new value, or why it is refused. */
   recipe(layout: Layout, value: number): Layout | Result<Layout>;
 }

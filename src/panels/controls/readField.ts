@@ -2,7 +2,7 @@
  * What a typed field makes of the text in it: a number inside its limits, or one sentence. The text is read by a parser
  * of src/units; the limits are the field's own, in the unit of the value.
  */
-import type { Result } from '../../layout/result';
+import type { Fault, Result } from '../../layout/result';
 import { fail } from '../../layout/result';
 
 export interface FieldLimits {
@@ -10,6 +10,8 @@ export interface FieldLimits {
   readonly max?: number;
   /** Counts: only whole numbers. */
   readonly whole?: boolean;
+  /** What lies outside the limits is brought to the nearer one instead of being refused. */
+  readonly clamp?: boolean;
 }
 export interface Reading extends FieldLimits {
   /** The field's name as the message says it. */
@@ -18,6 +20,7 @@ export interface Reading extends FieldLimits {
   parse(text: string): Result<number>;
 }
 
+const withUnit = (accepted: string, unit: string): string => (unit === '' ? accepted : `${accepted} ${unit}`);
 const range = ({ min, max }: FieldLimits): string => {
   if (min !== undefined && max !== undefined) return `${min} to ${max}`;
   if (min !== undefined) return `${min} or more`;
@@ -31,14 +34,30 @@ const range = ({ min, max }: FieldLimits): string => {
 export function readField(text: string, reading: Reading): Result<number> {
   const read = reading.parse(text);
   if (!read.ok) return read;
-  const { min = -Infinity, max = Infinity, whole = false } = reading;
+  const { min = -Infinity, max = Infinity, whole = false, clamp = false } = reading;
+  if (clamp) return { ok: true, value: Math.min(max, Math.max(min, read.value)) };
   if (read.value >= min && read.value <= max && (!whole || Number.isInteger(read.value))) return read;
   const kind = whole ? 'a whole number, ' : '';
   return fail('field-range', {
     what: reading.what,
     found: text.trim(),
-    accepted: `${kind}${range(reading)}${reading.unit === '' ? '' : ` ${reading.unit}`}`,
+    accepted: withUnit(kind + range(reading), reading.unit),
   });
+}
+
+export interface Refused {
+  /** The field's name. */
+  readonly what: string;
+  readonly unit: string;
+  /** The text as typed. */
+  readonly found: string;
+}
+
+/** Why the layout refuses a typed value, in the field's own words: its name for the place in the file, the text as typed. */
+export function fieldFault(refused: Fault, { what, unit, found }: Refused): Fault {
+  if (refused.code !== 'layout-wrong-value') return refused;
+  const accepted = withUnit(String(refused.params['accepted']), unit);
+  return { code: 'field-range', params: { what, found: found.trim(), accepted } };
 }
 
 /** One step up or down, kept inside the limits and on the step's own decimals. */

@@ -51,7 +51,11 @@ export function DivisionPanel() {
           value={allocation}
           options={[
             { value: 'balanced', label: 'Balanced: shared load may be cut', content: 'balanced' },
-            { value: 'wholeParts', label: 'Whole parts: every part to one laser', content: 'whole' },
+            {
+              value: 'wholeParts',
+              label: 'Whole parts: each to one laser, where a zone holds it whole',
+              content: 'whole',
+            },
           ]}
           onChoose={(rule) => edit.press('rule for shared load', (layout) => setAllocation(layout, rule))}
         />

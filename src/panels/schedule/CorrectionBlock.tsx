@@ -72,12 +72,15 @@ interface RecordFormProps {
   onAdd(record: NamedRecord): Result<unknown>;
 }
 
+/** The same digits as the build time shows elsewhere. */
+const plannedText = (hours: number): string => formatNumber(hours, 4, 2);
+
 /** One more finished build; it starts with the open plate's planned hours. */
 function RecordForm({ plate, onAdd }: RecordFormProps) {
   const [planned, setPlanned] = useState<number | null>(null);
   const [real_h, setReal] = useState(0);
   const [fault, setFault] = useState<Fault | null>(null);
-  const planned_h = planned ?? Math.round((plate?.planned_h ?? 0) * 100) / 100;
+  const planned_h = planned ?? plate?.planned_h ?? 0;
   const add = (): void => {
     const added = onAdd({ name: (plate?.name ?? '').slice(0, LONGEST_NAME), planned_h, real_h });
     setFault(added.ok ? null : added.fault);
@@ -93,6 +96,7 @@ function RecordForm({ plate, onAdd }: RecordFormProps) {
         label="planned hours"
         what="planned hours"
         value={planned_h}
+        format={plannedText}
         testId="record-planned"
         onCommit={setPlanned}
       />

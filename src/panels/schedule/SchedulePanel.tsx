@@ -19,6 +19,7 @@ import { useEdit } from '../useEdit';
 import { CorrectionBlock } from './CorrectionBlock';
 import { EventList } from './EventList';
 import { StartField } from './StartField';
+import { tooFull } from './tooFull';
 import './schedule.css';
 
 const DAYS: Readonly<Record<Weekday, string>> = {
@@ -37,6 +38,9 @@ const FRESHNESS: Readonly<Record<Freshness, string | undefined>> = {
   none: 'being computed',
 };
 
+/** Said of every start that is looked for. */
+const SPREAD_WORDS = ' (by the estimated hours; their ± is not respected)';
+
 interface WithSchedule {
   readonly schedule: Schedule;
 }
@@ -52,14 +56,15 @@ function BetterStart({ schedule, events }: WithSchedule & { readonly events: rea
   if (better === null)
     return (
       <p className="hint" data-testid="better-start">
-        No start within 14 days puts every service into attended hours.
+        No attended start within 14 days puts every service into attended hours{SPREAD_WORDS}.
       </p>
     );
   const { start, withEnd } = better;
   return (
     <p className="hint better-start" data-testid="better-start">
-      Next start that puts every service{withEnd ? ' and the end' : ''} into attended hours
-      {withEnd ? '' : ', though not the end'}:{' '}
+      Next attended start that puts every service{withEnd ? ' and the end' : ''} into attended hours
+      {withEnd ? '' : ', though not the end'}
+      {SPREAD_WORDS}:{' '}
       <button
         type="button"
         className="button"
@@ -113,17 +118,19 @@ function AttendedBlock({ schedule }: WithSchedule) {
 }
 
 const FILLS = [
-  { key: 'feedFilled_l', label: 'in the feed', unit: 'l' },
-  { key: 'overflowFilled_l', label: 'in the overflow', unit: 'l' },
-  { key: 'residue_laserH', label: 'since cleaning', unit: 'laser-h' },
+  { key: 'feedFilled_l', label: 'in the feed', unit: 'l', store: 'feed_l' },
+  { key: 'overflowFilled_l', label: 'in the overflow', unit: 'l', store: 'overflow_l' },
+  { key: 'residue_laserH', label: 'since cleaning', unit: 'laser-h', store: null },
 ] as const;
 
 function FillBlock({ schedule }: WithSchedule) {
+  const powder = useBench((state) => state.layout.machine.powder);
   return (
     <Block title="STORES AT THE START">
-      {FILLS.map(({ key, label, unit }) => (
+      {FILLS.map(({ key, label, unit, store }) => (
         <NumberField
           key={key}
+          caution={tooFull(schedule[key], store === null ? undefined : powder?.[store])}
           label={label}
           unit={unit}
           value={schedule[key]}

@@ -6,6 +6,7 @@ import { useId, useLayoutEffect, useMemo, useState } from 'react';
 import { setSchedule } from '../../commands/operations';
 import { messageAdvice, messageText } from '../../layout/messages';
 import type { Fault } from '../../layout/result';
+import { fieldFault } from '../controls/readField';
 import { useEdit } from '../useEdit';
 
 const LABEL = 'start of the build';
@@ -26,7 +27,9 @@ function useStart() {
     if (!typing) hold('begin');
     setTyping(true);
     const fault = edit.change(LABEL, (layout) => setSchedule(layout, { start: text }));
-    setRefused(fault === null ? null : { text, fault });
+    setRefused(
+      fault && { text, fault: fieldFault(fault, { what: LABEL, unit: '', found: text.replace('T', ' ') }) },
+    );
   };
   const leave = (): void => {
     setTyping(false);

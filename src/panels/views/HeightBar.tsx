@@ -32,6 +32,7 @@ function HeightField({ analysis, height_mm, set }: FieldProps) {
       format={formatField}
       min={0}
       max={analysis.build.height_mm}
+      clamp
       step={analysis.layout.process.layer_mm}
       value={roundMm(height_mm)}
       testId="height"

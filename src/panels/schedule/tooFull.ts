@@ -1,0 +1,6 @@
+/** What stands beside a fill level that its store cannot hold. Litres. */
+import { formatField } from '../../units/format';
+
+/** Undefined where it fits, or the machine's stores are not stated. */
+export const tooFull = (level_l: number, holds_l: number | undefined): string | undefined =>
+  holds_l !== undefined && level_l > holds_l ? `more than it holds (${formatField(holds_l)} l)` : undefined;
