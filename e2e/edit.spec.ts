@@ -64,8 +64,14 @@ test('a reload in the middle of a drag brings back the plate from before it, wit
   const checksum = await page.getByTestId('checksum').innerText();
   await grabAndMove(page, [130 + 17, -60], [100 + 17, -60]);
   await expect(page.getByTestId('part-x')).not.toHaveValue('130');
-  // longer than the work waits to be saved
-  await page.waitForTimeout(1500);
+  const savedPlace = () =>
+    page.evaluate(() => {
+      const { parts } = JSON.parse(localStorage.getItem('evenplate.layout') ?? '{"parts":[]}') as {
+        parts: { id: string; at_mm: number[] }[];
+      };
+      return parts.find(({ id }) => id === 'P15')?.at_mm;
+    });
+  await expect.poll(savedPlace).toEqual([130, -60]);
   await page.reload();
   await choosePart(page, 'P15');
   await expect(page.getByTestId('part-x')).toHaveValue('130');

@@ -32,7 +32,10 @@ class Unpacking {
   open = 0;
   private bytes = 0;
 
-  constructor(private readonly sinkFor: (part: string) => TextSink | null) {}
+  constructor(
+    private readonly sinkFor: (part: string) => TextSink | null,
+    private readonly most_bytes: number,
+  ) {}
 
   begin(file: UnzipFile): void {
     const sink = this.sinkFor(partName(file.name));
@@ -62,8 +65,8 @@ class Unpacking {
       return;
     }
     this.bytes += data.length;
-    if (this.bytes > MOST_UNPACKED_BYTES) {
-      const limit = MOST_UNPACKED_BYTES / BYTES_PER_MB;
+    if (this.bytes > this.most_bytes) {
+      const limit = this.most_bytes / BYTES_PER_MB;
       this.stop = fail('mesh-too-much', { limit, what: 'MB when unpacked' });
       return;
     }
@@ -80,14 +83,16 @@ const broken = (detail: string): Result<never> => fail('mesh-zip-broken', { deta
 
 /**
  * Hands the text of every part that `sinkFor` has a sink for to it.
+ * @param most_bytes what the parts that have a sink may unpack to, all together
  * Faults: mesh-zip-broken, mesh-too-much, mesh-truncated, and what a sink returns.
  */
 export function unpack(
   bytes: Uint8Array,
   sinkFor: (part: string) => TextSink | null,
   watch: Watching,
+  most_bytes = MOST_UNPACKED_BYTES,
 ): Result<null> {
-  const unpacking = new Unpacking(sinkFor);
+  const unpacking = new Unpacking(sinkFor, most_bytes);
   const zip = new Unzip((file) => unpacking.begin(file));
   zip.register(UnzipInflate);
   try {
