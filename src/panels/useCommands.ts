@@ -21,6 +21,13 @@ export function useCommand(id: string): BoundCommand {
   return { command: found, enabled: found.when(context), run: () => void runCommand(id, context) };
 }
 
+/** Runs the command of an id, for lists each of whose entries is a command. */
+export function useRunCommand(): (id: string) => void {
+  const context = useContext(CommandContext);
+  if (context === null) throw new Error('useRunCommand: expected a CommandContext above, found none');
+  return (id) => void runCommand(id, context);
+}
+
 const SIGNS: Readonly<Record<string, string>> = {
   ArrowLeft: '←',
   ArrowRight: '→',

@@ -1,9 +1,10 @@
 /** Pins the selected parts to a laser by its number on the machine. */
+import { MOST_LASERS } from '../../layout/limits';
 import { documentCommand, hasSelection, layoutOf } from '../make';
 import { setPartFields } from '../operations';
 import type { Command } from '../types';
 
-/** Lasers that have a digit of their own; further ones are chosen in the part's fields. */
+/** Lasers that have a digit of their own. */
 const NUMBERED_LASERS = 9;
 
 const pinCommand = (number: number): Command =>
@@ -12,13 +13,13 @@ const pinCommand = (number: number): Command =>
       id: `pin-laser-${number}`,
       label: `Pin to laser ${number}`,
       group: 'part',
-      keys: [String(number)],
+      keys: number <= NUMBERED_LASERS ? [String(number)] : [],
       when: (context) => hasSelection(context) && number <= layoutOf(context).machine.lasers.length,
     },
     (layout, view) =>
       setPartFields(layout, view.selection, { laser: layout.machine.lasers[number - 1]?.id ?? null }),
   );
 
-export const pinCommands: readonly Command[] = Array.from({ length: NUMBERED_LASERS }, (_, i) =>
+export const pinCommands: readonly Command[] = Array.from({ length: MOST_LASERS }, (_, i) =>
   pinCommand(i + 1),
 );

@@ -3,24 +3,22 @@
  * several parts selected a typed value goes to all of them, except the place, which belongs to one, and the turn
  * together, which swings them as a group.
  */
-import { useAnalysis, useBench, useWorkbench } from '../../canvas/bench';
+import { useAnalysis, useBench } from '../../canvas/bench';
 import {
-  addedParts,
   canSetHeight,
-  duplicateParts,
   placePart,
-  removeParts,
   setPartFields,
   setPartHeight,
   setPartTurn,
   turnTogether,
 } from '../../commands/operations';
-import type { Layout, Part, PartId } from '../../layout/types';
+import type { Part, PartId } from '../../layout/types';
 import { AngleField, LengthField, NumberField } from '../controls/fields';
 import { Block } from '../controls/Block';
 import { Choice } from '../controls/Choice';
 import { SegmentedField } from '../controls/Segmented';
-import { useEdit } from '../useEdit';
+import { CommandButton } from '../header/CommandButton';
+import { useRunCommand } from '../useCommands';
 import { RowsForm } from './RowsForm';
 
 interface SelectedProps {
@@ -67,10 +65,8 @@ function HeightField({ part, ids }: SelectedProps) {
 }
 
 function ExposureFields({ part, ids }: SelectedProps) {
-  const edit = useEdit();
+  const run = useRunCommand();
   const lasers = useBench((state) => state.layout.machine.lasers);
-  const set = (label: string, fields: Parameters<typeof setPartFields>[2]): void =>
-    edit.press(label, (layout) => setPartFields(layout, ids, fields));
   return (
     <>
       <SegmentedField
@@ -78,19 +74,19 @@ function ExposureFields({ part, ids }: SelectedProps) {
         value={part.seams}
         options={[
           { value: 'free', label: 'Seams free', content: 'free' },
-          { value: 'none', label: 'No seams', content: 'none' },
+          { value: 'none', label: 'Seams none', content: 'none' },
         ]}
-        onChoose={(seams) => set('seams', { seams })}
+        onChoose={(seams) => run(`seams-${seams}`)}
       />
       <Choice
         label="pinned laser"
-        value={part.laser ?? ''}
+        value={String(1 + lasers.findIndex(({ id }) => id === part.laser))}
         testId="part-laser"
         options={[
-          { value: '', label: 'by the zones' },
-          ...lasers.map(({ id }) => ({ value: id, label: id })),
+          { value: '0', label: 'by the zones' },
+          ...lasers.map(({ id }, index) => ({ value: String(index + 1), label: id })),
         ]}
-        onChoose={(laser) => set('pinned laser', { laser: laser === '' ? null : laser })}
+        onChoose={(number) => run(number === '0' ? 'unpin' : `pin-laser-${number}`)}
       />
       <NumberField
         label="time factor"
@@ -102,35 +98,6 @@ function ExposureFields({ part, ids }: SelectedProps) {
         recipe={(layout, timeFactor) => setPartFields(layout, ids, { timeFactor })}
       />
     </>
-  );
-}
-
-function PartButtons({ ids }: { readonly ids: readonly PartId[] }) {
-  const bench = useWorkbench();
-  const edit = useEdit();
-  const added = (label: string, recipe: (layout: Layout) => Layout): void => {
-    const before = bench.store.getState().layout;
-    edit.press(label, recipe);
-    const selection = addedParts(before, bench.store.getState().layout);
-    if (selection.length > 0) bench.setView({ selection });
-  };
-  return (
-    <div className="row">
-      <button
-        type="button"
-        className="button"
-        onClick={() => added('duplicate', (layout) => duplicateParts(layout, ids))}
-      >
-        Duplicate
-      </button>
-      <button
-        type="button"
-        className="button"
-        onClick={() => edit.press('delete', (layout) => removeParts(layout, ids))}
-      >
-        Delete
-      </button>
-    </div>
   );
 }
 
@@ -162,7 +129,10 @@ export function PartInspector() {
       )}
       <HeightField key={`height ${key}`} part={part} ids={ids} />
       <ExposureFields key={`exposure ${key}`} part={part} ids={ids} />
-      <PartButtons ids={ids} />
+      <div className="row">
+        <CommandButton id="duplicate">Duplicate</CommandButton>
+        <CommandButton id="delete-parts">Delete</CommandButton>
+      </div>
       <details className="inner">
         <summary>Copies in rows</summary>
         <RowsForm key={`rows ${key}`} ids={ids} />
