@@ -1,3 +1,7 @@
+/**
+ * The plan's camera. Expected values: mathematics, on boxes and places chosen by hand. Plate millimetres with x to the right
+ * and y to the back, screen pixels with top downwards; insets and ends of the zoom are our own choice (no source).
+ */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {

@@ -1,3 +1,7 @@
+/**
+ * Drawing tools under the hand: what a press, a drag and a release leave in the layout. Expected values: mathematics, shapes
+ * laid out by hand. Plate millimetres with y to the back; drags keep to 0.1 mm (common practice, no source).
+ */
 import { describe, expect, it } from 'vitest';
 import { emptyLayout } from '../../src/layout/defaults';
 import { layoutAt } from '../../src/layout/steps';

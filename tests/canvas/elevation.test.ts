@@ -1,3 +1,7 @@
+/**
+ * Silhouettes, the height's keys and the times over height. Expected values: mathematics, on the plate of hands.ts. Millimetres
+ * above the platform, z upwards, px downwards; seconds.
+ */
 import { describe, expect, it } from 'vitest';
 import { heightForKey } from '../../src/canvas/HeightLine';
 import { covers, joinRanges, namePlace, silhouettes } from '../../src/canvas/silhouettes';

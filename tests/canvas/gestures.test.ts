@@ -1,3 +1,7 @@
+/**
+ * Dragging, selecting and turning on the plan. Expected values: mathematics, areas and places worked out by hand on the plate
+ * of hands.ts. Plate millimetres with y to the back, mm², degrees counter-clockwise.
+ */
 import { describe, expect, it, vi } from 'vitest';
 import { removeParts } from '../../src/commands/operations';
 import { streamGesture } from '../../src/canvas/gestures/streams';

@@ -1,3 +1,7 @@
+/**
+ * Colours of lasers and grounds. Expected values: WCAG 2.2 for contrast, Okabe and Ito for hues; the names of the custom
+ * properties are read from the style sheet. Contrast is a ratio, angles are degrees.
+ */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FONT } from '../../src/canvas/draw/pen';

@@ -1,3 +1,7 @@
+/**
+ * What the plan draws and what stands under the pointer. Expected values: mathematics, on quadrants and a flange placed by
+ * hand. Plate millimetres with y to the back; distances to catch in px (our own choice, no source).
+ */
 import { describe, expect, it } from 'vitest';
 import { zoneNumberPlace } from '../../src/canvas/draw/zoneNumbers';
 import { linesAt, partAt, seamAt, targetAt } from '../../src/canvas/plan/hit';

@@ -1,3 +1,7 @@
+/**
+ * The rulers' ticks and numbers. Expected values: mathematics; steps of 1, 2 and 5 times a power of ten are common practice
+ * (no source). Millimetres along the ruler, px on screen.
+ */
 import { describe, expect, it } from 'vitest';
 import { drawRulers } from '../../src/canvas/draw/rulers';
 import type { Ctx } from '../../src/canvas/draw/pen';

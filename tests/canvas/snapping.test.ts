@@ -1,3 +1,7 @@
+/**
+ * What a drag snaps to. Expected values: mathematics; 0.1 mm, 15° and the keys that change them are our own choice (no
+ * source). Millimetres, degrees counter-clockwise from +x.
+ */
 import { describe, expect, it } from 'vitest';
 import { NO_MODIFIERS, directionOf, snapMm, snapPoint, snapTurn } from '../../src/canvas/snapping';
 

@@ -1,3 +1,8 @@
+/**
+ * Shared load is split so that the slowest laser is as fast as can be, with the fewest cut parts and the flattest loads.
+ * Expected values: the optima of the linear and mixed-integer programs that HiGHS (npm highs) finds for the same layer,
+ * stated in lp.ts; what a case says by hand is mathematics. Seconds; a mask has bit k for laser k.
+ */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { solveBalance } from '../../../src/allocation/solver/balance';

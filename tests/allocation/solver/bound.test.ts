@@ -1,3 +1,8 @@
+/**
+ * The proven bound and the lasers that set it. Expected values: the optimum of the linear program by HiGHS (npm highs), and
+ * the definition itself, every subset of lasers over the load that only it can take (mathematics: Hall's condition, 1935).
+ * Seconds; a mask has bit k for laser k.
+ */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { lowerBound } from '../../../src/allocation/solver/bound';

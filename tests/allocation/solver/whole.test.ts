@@ -1,3 +1,8 @@
+/**
+ * Whole parts over all stretches of a build. Expected values: the best of every choice with the exposure by its definition
+ * (mathematics), and the mixed-integer program that HiGHS (npm highs) solves for larger builds. Seconds, layers as counts;
+ * a mask has bit k for laser k.
+ */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { solveWhole } from '../../../src/allocation/solver/whole';

@@ -1,3 +1,8 @@
+/**
+ * Layers whose shared bands form trees of lasers. Expected values: HiGHS (npm highs) on the same layer as a linear and a
+ * mixed-integer program, and every choice tried one by one with Hall's condition (1935); the general solver is compared with,
+ * never taken as right by itself. Seconds; a mask has bit k for laser k.
+ */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { solveBalance } from '../../../../src/allocation/solver/balance';
