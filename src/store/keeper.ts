@@ -1,6 +1,7 @@
 /**
  * Writes a layout to where it fits: one text in the page's own storage, or the shapes to the large storage and the rest
- * beside their stamp. At every moment what is saved is a whole layout, the newest that is certain.
+ * beside their stamp. At every moment what is saved is a whole layout, the newest that is certain. What another window has
+ * saved meanwhile is kept aside first, and its shapes are left alone.
  */
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
@@ -12,10 +13,11 @@ import {
   LARGE_KEY,
   LAYOUT_KEY,
   newStamp,
+  OTHER_KEY,
   put,
   type LoadLarge,
-  type WorkStorage,
 } from './savedForm';
+import type { SharedStorage } from './shared';
 
 /** Shapes that the large storage has. */
 interface Base {
@@ -35,11 +37,13 @@ export interface Known {
   readonly stamp: string | null;
 }
 export interface KeeperOptions {
-  readonly storage: WorkStorage;
+  readonly storage: SharedStorage;
   readonly loadLarge: LoadLarge;
   readonly known: Known | null;
   /** How a writing went: the fault, or null where all is saved. */
   readonly told: (fault: Fault | null) => void;
+  /** Another window's plate was found in the place of this one's. */
+  readonly overtaken: () => void;
 }
 
 const FULL: Fault = { code: 'work-not-saved-full', params: {} };
@@ -60,12 +64,28 @@ export class LayoutKeeper {
 
   /** Writes a layout; what is written already is not written again. */
   keep(layout: Layout): void {
-    if (layout === this.written) return;
+    if (layout === this.written || !this.admitted()) return;
     this.written = layout;
     if (!isLarge(layout) && this.keepWhole(layout)) this.options.told(null);
     else if (this.sent?.shapes === layout.shapes) this.keepRest(layout, this.sent, this.sent.before);
     else if (this.base?.shapes === layout.shapes && !this.sent) this.tell(this.keepRest(layout, this.base));
     else this.send(layout);
+  }
+
+  /** True where this window may write: another one's plate has been kept aside, or there is none. */
+  private admitted(): boolean {
+    const kept = this.options.storage.keepOthers();
+    if (kept === 'none') return true;
+    this.options.overtaken();
+    // The other window may have given up the shapes that this one had written, or be about to name them.
+    this.base = null;
+    if (kept === 'no room') this.tell(false);
+    return kept === 'kept';
+  }
+
+  /** True where this layout is written, and another window has written another one over it. */
+  overtaken(layout: Layout): boolean {
+    return layout === this.written && this.options.storage.overtaken();
   }
 
   private tell(kept: boolean): void {
@@ -103,6 +123,7 @@ export class LayoutKeeper {
   /** From here on the shapes are certain: what was kept against their loss is given up. */
   private arrive(sent: Sent): void {
     if (this.sent !== sent || !this.written) return this.forget(sent);
+    if (!this.admitted()) return this.fail(sent);
     const older = this.base;
     this.base = sent;
     this.sent = null;
@@ -128,12 +149,14 @@ export class LayoutKeeper {
     const { storage } = this.options;
     this.sent = null;
     this.written = null;
+    if (storage.overtaken()) return this.tell(false);
     if (sent.before === null) drop(storage, LARGE_KEY);
     else put(storage, LARGE_KEY, sent.before);
     this.tell(false);
   }
 
   private forget({ stamp }: Base): void {
+    if (held(this.options.storage, OTHER_KEY)?.includes(stamp)) return;
     void this.options
       .loadLarge()
       .then((large) => large.remove(stamp))

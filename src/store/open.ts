@@ -8,6 +8,7 @@ import type { Layout } from '../layout/types';
 import type { Known } from './keeper';
 import type { PageEvents, Saving, SavingOptions } from './persist';
 import { held, LARGE_KEY, LAYOUT_KEY, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
+import { seenIn } from './shared';
 import type { Heights } from '../worker/heights';
 import type { Workbench } from './types';
 import { createWorkbench, loadFindProblems } from './workbench';
@@ -94,7 +95,8 @@ export interface Visit {
  */
 export async function openWorkbench(options: VisitOptions): Promise<Visit> {
   const { storage, loadLarge = browserLarge, pages, later = atOnce } = options;
+  const seen = seenIn(storage);
   const { bench, known, fault } = await begin(options);
   if (fault) bench.notify(fault);
-  return { bench, saving: save(bench, later, { storage, loadLarge, pages, known }) };
+  return { bench, saving: save(bench, later, { storage, loadLarge, pages, known, seen }) };
 }

@@ -5,7 +5,8 @@
  */
 import type { Fault } from '../layout/result';
 import { LayoutKeeper, type Known } from './keeper';
-import { drop, put, TIMELINE_KEY, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
+import { drop, OTHER_KEY, put, TIMELINE_KEY, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
+import { savesPlate, SharedStorage, type Seen } from './shared';
 import { timelineText } from './timelineText';
 import type { View, Workbench, WorkbenchState } from './types';
 
@@ -21,10 +22,11 @@ const lasting = ({ height_mm, theme, firstRunDismissed, drawHeight_mm }: View): 
   drawHeight_mm,
 });
 
-/** The page's side of saving: when it is about to go away. */
+type PageEvent = 'pagehide' | 'visibilitychange' | 'storage';
+/** The page's side of saving: when it is about to go away, and when another window has written to the storage. */
 export interface PageEvents {
-  addEventListener(type: 'pagehide' | 'visibilitychange', listener: () => void): void;
-  removeEventListener(type: 'pagehide' | 'visibilitychange', listener: () => void): void;
+  addEventListener(type: PageEvent, listener: (event: Event) => void): void;
+  removeEventListener(type: PageEvent, listener: (event: Event) => void): void;
 }
 export interface Saving {
   /** Writes at once what is not written yet. */
@@ -39,6 +41,8 @@ export interface SavingOptions {
   readonly pages?: readonly PageEvents[];
   /** What the storage holds already; null where the open layout is not saved yet. */
   readonly known?: Known | null;
+  /** Texts of the saved layout that the visit began with; a plate that came later is another window's. */
+  readonly seen?: Seen;
   /** The state that the visit began with: what has changed since is saved as well. */
   readonly begun?: WorkbenchState;
 }
@@ -90,12 +94,24 @@ const watchLasting = (bench: Workbench, changed: () => void): (() => void) =>
     if (lastingDiffers(view, before.view)) changed();
   });
 
-/** Calls back when the page is about to go away; returns the way to stop. */
-function watchLeaving(pages: readonly PageEvents[], leaving: () => void): () => void {
-  const types = ['pagehide', 'visibilitychange'] as const;
-  for (const page of pages) for (const type of types) page.addEventListener(type, leaving);
+/** Calls back at events of the page; returns the way to stop. */
+function watchPages(
+  pages: readonly PageEvents[],
+  types: readonly PageEvent[],
+  heard: (event: Event) => void,
+): () => void {
+  for (const page of pages) for (const type of types) page.addEventListener(type, heard);
   return () => {
-    for (const page of pages) for (const type of types) page.removeEventListener(type, leaving);
+    for (const page of pages) for (const type of types) page.removeEventListener(type, heard);
+  };
+}
+
+/** Says, once, that another window has saved its plate in this one's place. */
+function overtakenOnce(say: (fault: Fault) => void): () => void {
+  let said = false;
+  return () => {
+    if (!said) say({ code: 'work-saved-elsewhere', params: { key: OTHER_KEY } });
+    said = true;
   };
 }
 
@@ -106,18 +122,22 @@ const UNSAVED: Saving = { flush: () => undefined, stop: () => undefined };
  * that went well), and work goes on.
  */
 export function keepSaved(bench: Workbench, options: SavingOptions): Saving {
-  const { storage, loadLarge, pages = [], known = null, begun } = options;
+  const { loadLarge, pages = [], known = null, begun, seen } = options;
   const told = saidOnce(bench.notify);
-  if (!storage) {
+  const overtaken = overtakenOnce(bench.notify);
+  if (!options.storage) {
     told({ code: 'work-not-saved-no-storage', params: {} });
     return UNSAVED;
   }
-  const keeper = new LayoutKeeper({ storage, loadLarge, known, told });
+  const storage = new SharedStorage(options.storage, seen);
+  const keeper = new LayoutKeeper({ storage, loadLarge, known, told, overtaken });
   const writing = delayed(() => {
     put(storage, VIEW_KEY, JSON.stringify(lasting(bench.store.getState().view)));
+    const timeline = bench.timeline();
+    // Another window's plate keeps what can be undone from it, until this one changes.
+    if (keeper.overtaken(timeline.present.layout)) return;
     // What can be undone never takes the room of the plate, and never outlives the plate it belongs to.
     drop(storage, TIMELINE_KEY);
-    const timeline = bench.timeline();
     keeper.keep(timeline.present.layout);
     const text = timelineText(timeline);
     if (text !== null) put(storage, TIMELINE_KEY, text);
@@ -125,7 +145,10 @@ export function keepSaved(bench: Workbench, options: SavingOptions): Saving {
   const stops = [
     watchSettled(bench, writing.soon),
     watchLasting(bench, writing.soon),
-    watchLeaving(pages, writing.now),
+    watchPages(pages, ['pagehide', 'visibilitychange'], writing.now),
+    watchPages(pages, ['storage'], (event) => {
+      if (savesPlate(event as StorageEvent)) overtaken();
+    }),
   ];
   const now = bench.store.getState();
   if (begun && (begun.layout !== now.layout || lastingDiffers(begun.view, now.view))) writing.soon();

@@ -14,6 +14,7 @@ import {
   held,
   LARGE_KEY,
   LAYOUT_KEY,
+  OTHER_KEY,
   put,
   readApart,
   stampTime,
@@ -84,7 +85,7 @@ export interface SavedWork {
 
 /** Gives up shapes that no saved text names, where they are old. */
 async function tidy(storage: WorkStorage, large: LargeStorage): Promise<void> {
-  const texts = [LARGE_KEY, ...ASIDE_KEYS].map((key) => held(storage, key) ?? '');
+  const texts = [LARGE_KEY, OTHER_KEY, ...ASIDE_KEYS].map((key) => held(storage, key) ?? '');
   const left = (stamp: string): boolean =>
     Date.now() - stampTime(stamp) > LEFT_BEHIND_MS && !texts.some((text) => text.includes(stamp));
   for (const stamp of (await large.names()).filter(left)) await large.remove(stamp);

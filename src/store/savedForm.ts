@@ -31,6 +31,8 @@ export const MOST_ASIDE = 5;
 export const ASIDE_KEYS: readonly string[] = Array.from({ length: MOST_ASIDE }, (_, i) =>
   i === 0 ? ASIDE_KEY : `${ASIDE_KEY}.${i + 1}`,
 );
+/** The plate that another window of this browser had saved when this one saved its own in its place. */
+export const OTHER_KEY = 'evenplate.layout.other';
 
 /** Characters that one layout may take in the page's own storage. */
 const MOST_CHARACTERS = 1_000_000;

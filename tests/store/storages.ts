@@ -49,15 +49,49 @@ export function largeMemory() {
   };
 }
 
-/** A page whose leaving a test can announce. */
-export function fakePage(): PageEvents & { leave(): void; readonly listeners: Set<() => void> } {
-  const listeners = new Set<() => void>();
+/** A page whose leaving a test can announce, and what another window has written. */
+export function fakePage(): PageEvents & {
+  leave(): void;
+  hear(news: Pick<StorageEvent, 'key' | 'newValue'>): void;
+  readonly listeners: Set<(event: Event) => void>;
+} {
+  const listeners = new Set<(event: Event) => void>();
+  const hearing = new Set<(event: Event) => void>();
+  const of = (type: string) => (type === 'storage' ? hearing : listeners);
   return {
     listeners,
-    addEventListener: (_, listener) => void listeners.add(listener),
-    removeEventListener: (_, listener) => void listeners.delete(listener),
-    leave: () => listeners.forEach((listener) => listener()),
+    addEventListener: (type, listener) => void of(type).add(listener),
+    removeEventListener: (type, listener) => void of(type).delete(listener),
+    leave: () => listeners.forEach((listener) => listener(new Event('pagehide'))),
+    hear: (news) => hearing.forEach((listener) => listener(news as StorageEvent)),
   };
+}
+
+/**
+ * One browser's storage as windows share it: what one of them changes, every other one hears of (HTML standard, "The
+ * storage event": not the window that wrote, and not where the text stays the same).
+ */
+export function browser(room = Infinity) {
+  const storage = memory(room);
+  const windows: ReturnType<typeof fakePage>[] = [];
+  const changing = (page: ReturnType<typeof fakePage>, key: string, change: () => void): void => {
+    const before = storage.getItem(key);
+    change();
+    const newValue = storage.getItem(key);
+    if (newValue === before) return;
+    for (const other of windows) if (other !== page) other.hear({ key, newValue });
+  };
+  const window = () => {
+    const page = fakePage();
+    windows.push(page);
+    const own: WorkStorage = {
+      getItem: storage.getItem,
+      setItem: (key, text) => changing(page, key, () => storage.setItem(key, text)),
+      removeItem: (key) => changing(page, key, () => storage.removeItem(key)),
+    };
+    return { page, storage: own };
+  };
+  return { map: storage.map, window };
 }
 
 /** A visit whose saving has begun. */

@@ -192,6 +192,12 @@ export const FILE_MESSAGES = {
     advice: 'Save the layout as a file, or allow site data for this page.',
     blocks: false,
   },
+  'work-saved-elsewhere': {
+    text: 'Another window of this browser has saved its plate in this one’s place.',
+    advice:
+      'Save this plate as a file to keep it. The next change here takes the place back; the other plate is then kept aside under “{key}” in this browser’s storage.',
+    blocks: false,
+  },
   'work-not-saved-unloaded': {
     text: 'The part of the page that saves the work could not be loaded: changes are not kept over a reload.',
     advice: 'Save the layout as a file, then load the page again.',
