@@ -31,7 +31,7 @@ test('typed lengths read a decimal comma and inches, and refuse what is no lengt
   await typeInto(page, 'part-x', 'far away');
   await expect(page.getByTestId('part-inspector').getByRole('alert')).toContainText('Kept: -20 mm');
   await typeInto(page, 'part-x', '1e5');
-  await expect(page.getByTestId('part-inspector').getByRole('alert')).toContainText('Type one number');
+  await expect(page.getByTestId('part-inspector').getByRole('alert')).toContainText('Type all digits');
   await x.press('Escape');
   await expect(x).toHaveValue('-20');
 });

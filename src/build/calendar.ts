@@ -51,6 +51,7 @@ export const clockAfter = (start: string, minutes: number): string => clockDate(
 const weekMinute = (minute: number): number =>
   (((minute + THURSDAY * MIN_PER_DAY) % MIN_PER_WEEK) + MIN_PER_WEEK) % MIN_PER_WEEK;
 
+/** The day of the week of a local date and time, "2026-11-27T16:00" (Gregorian; 1 January 1970 was a Thursday). */
 export const weekdayOf = (at: string): Weekday =>
   WEEKDAYS[Math.floor(weekMinute(minuteOf(at)) / MIN_PER_DAY)]!;
 

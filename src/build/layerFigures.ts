@@ -39,6 +39,7 @@ export function modelOf(process: Process): TimeModel {
   return model;
 }
 
+/** Time of one recoating by the machine's way of laying powder. */
 const recoatTime = ({ recoater }: Machine): Seconds =>
   recoater.mode === 'oneWay' ? recoater.oneWay_s : recoater.bothWays_s;
 

@@ -24,6 +24,7 @@ export interface Plate {
   readonly height_mm: Mm;
 }
 
+/** Divides the platform by every step of the zoning and places all parts; what all layers of a build have in common. Millimetres. */
 export function plateOf(layout: Layout): Plate {
   const { machine, limits, process, zoning } = layout;
   const divisions = divideSteps(machine, zoning);

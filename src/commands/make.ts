@@ -7,14 +7,19 @@ import type { View } from '../store/types';
 import { addedParts } from './operations';
 import type { Command, Context } from './types';
 
+/** The document as it is now. */
 export const layoutOf = ({ bench }: Context): Layout => bench.store.getState().layout;
+/** What is shown and chosen now. */
 export const viewOf = ({ bench }: Context): View => bench.store.getState().view;
 
 /** The plate as divided at the height shown. */
 export const plateIn = ({ bench }: Context): LayoutAt => plateOf(bench);
 
+/** For commands that apply whatever is on the plate. */
 export const always = (): boolean => true;
+/** True where the plate holds a part. */
 export const hasParts = (context: Context): boolean => layoutOf(context).parts.length > 0;
+/** True where a part is selected. */
 export const hasSelection = (context: Context): boolean => viewOf(context).selection.length > 0;
 
 /** Applies `recipe` to the document under the command's own label. */

@@ -12,7 +12,9 @@ export interface Fault {
 export type Result<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly fault: Fault };
 
+/** A value that was read or made. */
 export const ok = <T>(value: T): Result<T> => ({ ok: true, value });
+/** A refusal by its code, with the words that its message asks for. */
 export const fail = (code: MessageCode, params: Params = {}): Result<never> => ({
   ok: false,
   fault: { code, params },

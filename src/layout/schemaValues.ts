@@ -45,6 +45,7 @@ export const runAngle = v.pipe(
   v.ltValue(180, runAccepted),
   v.transform((value): number => roundDeg(value) % 180),
 );
+/** A whole number from min to max; −0 is read as 0. */
 export const wholeNumber = (min: number, max: number) => {
   const accepted = `a whole number from ${min} to ${max}`;
   return v.pipe(
@@ -74,6 +75,7 @@ export const id = v.pipe(
   v.check(whole, idAccepted),
   v.check(plain, idAccepted),
 );
+/** One of some words. */
 export const choice = <const T extends readonly [string, ...string[]]>(options: T) =>
   v.picklist(options, options.map((option) => `"${option}"`).join(' or '));
 export const flag = v.boolean('true or false');

@@ -2,6 +2,7 @@
 import type { Layout } from '../../layout/types';
 import type { Workbench } from '../../store/types';
 
+/** Puts `layout` on the workbench under `label`; ends an open gesture and shows the platform from its lowest layer. */
 export function openLayout(bench: Workbench, label: string, layout: Layout): void {
   bench.endGesture();
   bench.change(label, () => layout);

@@ -15,6 +15,7 @@ export interface ZoneCorner {
   readonly corner: number;
 }
 
+/** The drawn zones of a plate; none where it is divided otherwise. */
 export const drawnZones = ({ zoning }: LayoutAt): readonly DrawnZone[] =>
   zoning.strategy === 'drawn' ? zoning.zones : [];
 

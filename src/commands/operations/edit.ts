@@ -17,24 +17,29 @@ import { MOST_PARTS } from '../../layout/limits';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
 
+/** A point in whole micrometres. */
 export const roundPoint = ([x, y]: Point): Point => [roundMm(x), roundMm(y)];
 
+/** A ring, or a circle by its centre and radius, in whole micrometres. */
 export const roundRing = (ring: LayoutRing): LayoutRing =>
   'circle_mm' in ring
     ? { circle_mm: [roundMm(ring.circle_mm[0]), roundMm(ring.circle_mm[1]), roundMm(ring.circle_mm[2])] }
     : ring.map(roundPoint);
 
+/** The value, or the end of low … high that it lies beyond. */
 export const clamp = (value: number, low: number, high: number): number =>
   Math.min(Math.max(value, low), high);
 
 /** True where every value is a finite number: NaN and infinity never enter a layout. */
 export const allFinite = (...values: readonly number[]): boolean => values.every(Number.isFinite);
 
+/** The layout with some fields of its machine replaced; nothing is checked. */
 export const withMachine = (layout: Layout, patch: Partial<Machine>): Layout => ({
   ...layout,
   machine: { ...layout.machine, ...patch },
 });
 
+/** The plate divided by another zoning; nothing is checked. */
 export const withZoning = (layout: LayoutAt, zoning: Zoning): LayoutAt => ({ ...layout, zoning });
 
 /** Changes the parts named by `ids`; the same layout where `change` gives every one of them back. */

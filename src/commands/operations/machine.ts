@@ -38,6 +38,7 @@ const withKeepOuts = (layout: Layout, keepOuts: readonly LayoutRing[]): Layout =
 export const addKeepOut = (layout: Layout, ring: LayoutRing): Result<Layout> =>
   reviewed(layout, withKeepOuts(layout, [...layout.machine.platform.keepOuts, roundRing(ring)]));
 
+/** Takes an area to keep clear of away; the layout itself where there is none of that index. */
 export function removeKeepOut(layout: Layout, index: number): Layout {
   const { keepOuts } = layout.machine.platform;
   return index in keepOuts ? withKeepOuts(layout, keepOuts.toSpliced(index, 1)) : layout;

@@ -52,6 +52,7 @@ function turnedBox(shape: Shape, turn_deg: Degrees): Box {
 const shapeBox = (shape: Shape, { at_mm: [x, y], turn_deg }: Standing): Box =>
   shifted(turnedBox(shape, turn_deg), x, y);
 
+/** Box around all sections of a part where it stands, in plate millimetres. */
 export const partBox = (layout: Layout, part: Part): Box => shapeBox(layout.shapes[part.shape]!, part);
 
 const grown = (box: Box, by: Mm): Box => ({
@@ -91,6 +92,7 @@ function usable(layout: Layout): Box {
   };
 }
 
+/** True where a box lies on the platform inside its margin and meets none of the boxes taken; touching is free. */
 export function isFree(layout: Layout, taken: readonly Box[], box: Box): boolean {
   const field = usable(layout);
   const inside =
@@ -101,6 +103,7 @@ export function isFree(layout: Layout, taken: readonly Box[], box: Box): boolean
   return inside && !taken.some((other) => meet(box, other));
 }
 
+/** The box moved by dx, dy. */
 export const shifted = (box: Box, dx: Mm, dy: Mm): Box => ({
   minX: box.minX + dx,
   minY: box.minY + dy,

@@ -17,5 +17,6 @@ export const setLimits = (layout: Layout, fields: Partial<Limits>): Result<Layou
 export const setTexts = (layout: Layout, texts: Partial<Pick<Layout, 'name' | 'note'>>): Result<Layout> =>
   reviewed(layout, { ...layout, ...texts });
 
+/** Who takes shared load; the layout itself where nothing changes. */
 export const setAllocation = (layout: Layout, allocation: AllocationRule): Layout =>
   layout.allocation === allocation ? layout : { ...layout, allocation };

@@ -34,6 +34,7 @@ export function planStart(layout: Layout, start: string): Result<Layout> {
   return reviewed(layout, { ...layout, schedule: { ...schedule, start } });
 }
 
+/** Takes the schedule away; the layout itself where it has none. */
 export const dropSchedule = (layout: Layout): Layout =>
   layout.schedule === null ? layout : { ...layout, schedule: null };
 

@@ -128,6 +128,7 @@ export function setDrawnZone(layout: LayoutAt, index: number, rings: readonly La
   return orUnchanged(layout, reviewedAt(layout, next));
 }
 
+/** Takes a drawn zone away; the plate itself where there is none of that index. */
 export function removeDrawnZone(layout: LayoutAt, index: number): LayoutAt {
   const { zoning } = layout;
   if (zoning.strategy !== 'drawn' || !(index in zoning.zones)) return layout;
