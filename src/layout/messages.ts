@@ -21,8 +21,13 @@ export const MESSAGES = {
 
 export type MessageCode = keyof typeof MESSAGES;
 
+/** Words for one and for several, "[edge is|edges are]", go by `count`; words in braces come from the params. */
 const fill = (template: string, params: Readonly<Record<string, string | number>>): string =>
-  template.replace(/\{(\w+)\}/g, (_, key: string) => String(params[key] ?? '?'));
+  template
+    .replace(/\[([^|\]]*)\|([^\]]*)\]/g, (_, one: string, several: string) =>
+      Number(params['count']) === 1 ? one : several,
+    )
+    .replace(/\{(\w+)\}/g, (_, key: string) => String(params[key] ?? '?'));
 
 /** One sentence for a fault or problem. */
 export const messageText = (code: MessageCode, params: Readonly<Record<string, string | number>>): string =>

@@ -5,6 +5,7 @@
  */
 import { footprintOf } from '../exposure/prepared';
 import { checkMesh, fileFindings, orient, readMesh, sectionSteps, sizeOf, weld } from '../import/mesh';
+import { meshLayers } from '../import/mesh/layers';
 import type { Mesh, MeshCheck, MeshFile, MeshSections } from '../import/mesh/types';
 import { differentPoints, enclosesArea } from '../layout/outlineChecks';
 import type { Shape, Slab } from '../layout/types';
@@ -154,7 +155,7 @@ export class MeshEngine {
     const { mesh, check } = this.make(place, settings);
     const { scale: _made, ...turns } = settings.placement;
     const turned = orient(mesh, turns);
-    const layers = Math.max(1, Math.ceil(sizeOf(turned)[2] / layer_mm - 1e-9));
+    const layers = Math.max(1, meshLayers(sizeOf(turned)[2], layer_mm));
     const { chainGap_mm } = settings;
     const result = await this.run(sectionSteps(turned, { layer_mm, chainGap_mm }), (share) =>
       this.progress(id, { doing: 'cutting', share, body, layer: Math.round(share * layers), layers }),

@@ -37,6 +37,18 @@ describe.each(codes)('%s', (code) => {
   });
 });
 
+test('a count of one has words of its own', () => {
+  const says = (count: number) => messageText('mesh-inside-out', { count });
+  expect([says(1), says(2)]).toEqual(['1 shell is inside out.', '2 shells are inside out.']);
+});
+
+test.each(codes)('%s leaves no choice of words behind', (code) => {
+  for (const count of [1, 2]) {
+    expect(messageText(code, { count })).not.toContain('|');
+    expect(messageAdvice(code, { count })).not.toContain('|');
+  }
+});
+
 test('words are put where the braces stand, a missing one shows as ?', () => {
   const params = { path: 'parts[3]', found: 2, zones: 4 };
   expect(messageText('layout-laser-count', params)).toBe('parts[3] lists 2 lasers for 4 zones.');

@@ -9,7 +9,7 @@ import {
   settingsFor,
   withBody,
 } from '../../src/screens/meshCheck/choices';
-import { fitOf, layersOf, outcomeLines, sizeText } from '../../src/screens/meshCheck/meshText';
+import { crackText, fitOf, layersOf, outcomeLines, sizeText } from '../../src/screens/meshCheck/meshText';
 import type { MeshBodyCut, MeshFileFound } from '../../src/worker/meshMessages';
 
 const stl: MeshFileFound = {
@@ -33,6 +33,10 @@ const cutBody: MeshBodyCut = {
   widestGap_mm: null,
   unitedLayers: 0,
   emptyLayers: 0,
+  firstEmpty: null,
+  equalLayers: 36,
+  firstEqual: [2, 10],
+  topCovered: false,
   problems: [],
   meshVolume_mm3: 1000,
 };
@@ -88,6 +92,9 @@ test('layers are counted up, and a rounding error makes none', () => {
   expect(layersOf(120.01, 0.06)).toBe(2001);
   expect(layersOf(0.3, 0.1)).toBe(3);
   expect(layersOf(0.01, 0.06)).toBe(1);
+  // An excess below the grid of a layout makes none either.
+  expect(layersOf(20.00001, 0.05)).toBe(400);
+  expect(layersOf(20.001, 0.05)).toBe(401);
 });
 
 test('what came out is said with its share of the mesh, and only what there is', () => {
@@ -95,12 +102,28 @@ test('what came out is said with its share of the mesh, and only what there is',
   expect(lines).toContain('4 slabs of 40 layers');
   expect(lines).toContain('99.90 % of the mesh');
   expect(lines).not.toContain('open');
-  const torn = { ...cutBody, meshVolume_mm3: null, openLayers: 3, widestGap_mm: 0.2501, emptyLayers: 1 };
+  const oneEmpty = { emptyLayers: 1, firstEmpty: [12, 12] } as const;
+  const torn = { ...cutBody, meshVolume_mm3: null, openLayers: 3, widestGap_mm: 0.2501, ...oneEmpty };
   const words = outcomeLines(torn).join('\n');
   expect(words).toContain('not watertight');
   // up, so that typing it closes the gap
   expect(words).toContain('3 layers with open outlines, left out there; the widest gap is 0.251 mm');
-  expect(words).toContain('1 layer with nothing solid');
+  expect(words).toContain('1 layer with nothing solid: layer 12');
+});
+
+test('which layers are equal or empty is said', () => {
+  expect(outcomeLines(cutBody)).toContain('36 layers equal to the one below, first in layers 2 to 10');
+  const most = { ...cutBody, slabCount: 1599, layers: 1600, equalLayers: 1, topCovered: false } as const;
+  expect(outcomeLines({ ...most, firstEqual: [7, 8] })).toContain('layers 7 to 8 are equal');
+  const top = outcomeLines({ ...most, equalLayers: 0, firstEqual: null, topCovered: true });
+  expect(top).toContain('layer 1600 is empty at its middle: the slab below reaches the top');
+  const gaps = outcomeLines({ ...cutBody, emptyLayers: 5, firstEmpty: [12, 14] });
+  expect(gaps).toContain('5 layers with nothing solid, first layers 12 to 14');
+});
+
+test('a crack below the grid of a layout gets no figure', () => {
+  expect(crackText(7e-15)).toBe('under 0.001 mm');
+  expect(crackText(0.004)).toBe('up to 0.0040 mm');
 });
 
 test('a size is three lengths and one unit', () => {

@@ -10,11 +10,15 @@ import { crackWidth } from './cracks';
 import { NONE } from './edges';
 import { extent } from './orient';
 import { overlappingPairs } from './overlap';
-import { prepare, type PreparedMesh } from './prepare';
+import { prepare, SAME_POINT_mm, type PreparedMesh } from './prepare';
 import type { Mesh, MeshCheck, MeshFile } from './types';
 
 /** A length on the drawing that a mesh cannot fall short of: the grid of a layout. */
 const LEAST_mm: Mm = 0.001;
+
+/** "up to 0.0040"; below the grid of a layout no figure says anything. */
+const smallLength = (value: Mm): string =>
+  value < LEAST_mm ? `under ${LEAST_mm}` : `up to ${value.toPrecision(2)}`;
 
 /** Size along x, y, z. */
 export const sizeOf = (mesh: Mesh): readonly [Mm, Mm, Mm] => {
@@ -79,6 +83,7 @@ export function checkMesh(mesh: Mesh, chainGap_mm: Mm = DEFAULT_LIMITS.chainGap_
     twistedEdges: twisted(ready),
     turnedTriangles: ready.turned,
     insideOutShells: ready.insideOut,
+    joinedPoints: ready.joined,
     degenerateTriangles: degenerate(ready),
     overlappingShells: overlappingPairs(ready),
     closed,
@@ -94,9 +99,10 @@ function findings(check: Omit<MeshCheck, 'findings'>, chainGap_mm: Mm): Fault[] 
   const add = (code: Fault['code'], count: number, params: Fault['params'] = {}): void => {
     if (count > 0) found.push({ code, params: { count, ...params } });
   };
+  add('mesh-points-joined', check.joinedPoints, { found: SAME_POINT_mm });
   add('mesh-open-edges', check.openEdges, { gap: formatField(chainGap_mm) });
   if (check.crack_mm !== null)
-    found.push({ code: 'mesh-cracks', params: { found: check.crack_mm.toPrecision(2) } });
+    found.push({ code: 'mesh-cracks', params: { found: smallLength(check.crack_mm) } });
   add('mesh-crowded-edges', check.crowdedEdges);
   add('mesh-twisted-edges', check.twistedEdges);
   add('mesh-turned-triangles', check.turnedTriangles);

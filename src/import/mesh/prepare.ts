@@ -1,11 +1,15 @@
 /**
  * A mesh made ready for checking and cutting: triangles with a repeated corner left out, all of a surface facing the same
- * way, shells that are inside out turned, every side paired with the one across its edge.
+ * way, shells that are inside out turned, every side paired with the one across its edge. Points along open edges that lie
+ * within the grid of a layout (0.001 mm) of each other are one point where that leaves fewer edges open: they differ by
+ * rounding only.
  */
-import { edgesOf, type Edges } from './edges';
+import { edgesOf, NONE, sideAfter, type Edges } from './edges';
 import { pairedSides, turnedTriangles, withTurned } from './facing';
 import { containers, insideOut, shellsOf, type Shell } from './shells';
+import type { Mm } from '../../units/types';
 import type { Mesh } from './types';
+import { firstNear } from './weld';
 
 export interface PreparedMesh extends Mesh {
   /** For each side (3·t + k: from corner k to the next) the side across its edge; −1 where it is open. */
@@ -18,7 +22,12 @@ export interface PreparedMesh extends Mesh {
   readonly insideOut: number;
   /** Triangles with a repeated corner. */
   readonly collapsed: number;
+  /** Points along open edges that were made one with another. */
+  readonly joined: number;
 }
+
+/** The grid of a layout. */
+export const SAME_POINT_mm: Mm = 0.001;
 
 function withoutCollapsed(triangles: Uint32Array): Uint32Array {
   const kept = new Uint32Array(triangles.length);
@@ -48,7 +57,31 @@ export function prepare(mesh: Mesh): PreparedMesh {
   return made;
 }
 
-function prepareAnew({ points, triangles: given }: Mesh): PreparedMesh {
+function prepareAnew(mesh: Mesh): PreparedMesh {
+  const plain = paired(mesh);
+  if (openSides(plain) === 0) return plain;
+  const rim = rimOf(plain);
+  const near = firstNear(mesh.points, SAME_POINT_mm, rim);
+  let joined = 0;
+  for (const point of rim) if (near[point] !== point) joined += 1;
+  if (joined === 0) return plain;
+  const closer = paired({ points: mesh.points, triangles: mesh.triangles.map((point) => near[point]) });
+  return openSides(closer) < openSides(plain) ? { ...closer, joined } : plain;
+}
+
+const openSides = ({ across }: PreparedMesh): number =>
+  across.reduce((count, side) => count + (side === NONE ? 1 : 0), 0);
+
+/** Points along open edges. */
+function rimOf({ triangles, across }: PreparedMesh): Set<number> {
+  const rim = new Set<number>();
+  for (let side = 0; side < across.length; side++)
+    if (across[side] === NONE) rim.add(triangles[side]).add(triangles[sideAfter(side)]);
+  return rim;
+}
+
+/** The mesh with its points as they are. */
+function paired({ points, triangles: given }: Mesh): PreparedMesh {
   const sound = withoutCollapsed(given);
   const edges = edgesOf(sound);
   const turned = turnedTriangles(sound, edges);
@@ -71,5 +104,6 @@ function prepareAnew({ points, triangles: given }: Mesh): PreparedMesh {
     turned: count,
     insideOut: flips.filter(Boolean).length,
     collapsed: (given.length - sound.length) / 3,
+    joined: 0,
   };
 }

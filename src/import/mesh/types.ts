@@ -78,6 +78,8 @@ export interface MeshCheck {
   readonly turnedTriangles: number;
   /** Shells that face inwards although nothing is around them. */
   readonly insideOutShells: number;
+  /** Points along open edges taken as one with another within 0.001 mm, because that closed edges. */
+  readonly joinedPoints: number;
   /** Triangles without area. */
   readonly degenerateTriangles: number;
   /** Pairs of closed shells that cut each other or of which one lies in the other's solid. */
@@ -96,6 +98,9 @@ export interface SectionSettings {
   /** Outlines that do not close are closed over gaps up to this. */
   readonly chainGap_mm: Mm;
 }
+/** First and last layer, from 1. */
+export type LayerRun = readonly [first: number, last: number];
+
 export interface MeshSections {
   /** For `Shape.slabs`: whole micrometres, ascending, the last one's top is the mesh's; rings may be none. */
   readonly slabs: readonly Slab[];
@@ -114,6 +119,14 @@ export interface MeshSections {
   readonly unitedLayers: number;
   /** Layers below the last one in which nothing is solid. */
   readonly emptyLayers: number;
+  /** The lowest run of them, first and last layer, from 1; null where there are none. */
+  readonly firstEmpty: LayerRun | null;
+  /** Layers with the same solid section as the layer below them. */
+  readonly equalLayers: number;
+  /** The lowest run of layers with the same section; null where all differ. */
+  readonly firstEqual: LayerRun | null;
+  /** True where the last layer's middle lies above the mesh and the slab below reaches the top. */
+  readonly topCovered: boolean;
   /** The above as messages. */
   readonly problems: readonly Fault[];
 }

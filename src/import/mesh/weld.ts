@@ -90,12 +90,15 @@ export class PointIndex {
   }
 }
 
-/** For each point the first kept one within the tolerance, itself where there is none. */
-function firstNear(points: Float64Array, tolerance: Mm): Uint32Array {
+/**
+ * For each point the first kept one within the tolerance, itself where there is none.
+ * @param among the points looked at; all others are kept
+ */
+export function firstNear(points: Float64Array, tolerance: Mm, among?: Iterable<number>): Uint32Array {
   const cells = new PointIndex();
   const members: number[][] = [];
-  const kept = new Uint32Array(points.length / 3);
-  for (let i = 0; i < kept.length; i++) {
+  const kept = Uint32Array.from({ length: points.length / 3 }, (_, i) => i);
+  for (const i of among ?? kept.keys()) {
     const cell = [0, 1, 2].map((axis) => Math.floor(points[3 * i + axis] / tolerance));
     const near = nearIn(points, i, tolerance, cells, members, cell);
     kept[i] = near ?? i;

@@ -159,7 +159,7 @@ export const MESH_MESSAGES = {
     blocks: false,
   },
   'mesh-left-out-bytes': {
-    text: '{count} bytes after the last triangle were not read.',
+    text: '{count} [byte|bytes] after the last triangle [was|were] not read.',
     advice: 'Check that the part is whole.',
     blocks: false,
   },
@@ -171,57 +171,62 @@ export const MESH_MESSAGES = {
 
   // what is wrong with a mesh that opens
   'mesh-open-edges': {
-    text: '{count} edges are open.',
+    text: '{count} [edge is|edges are] open.',
     advice: 'Sections close over gaps up to {gap} mm; wider ones are left out of their layers.',
     blocks: false,
   },
+  'mesh-points-joined': {
+    text: '{count} [point|points] within {found} mm of another [was|were] joined to it.',
+    advice: 'Edges that were open only by rounding are closed; nothing needs to be done.',
+    blocks: false,
+  },
   'mesh-cracks': {
-    text: 'Points along open edges lie up to {found} mm apart.',
+    text: 'Points along open edges lie {found} mm apart.',
     advice: 'Joining points that are so near closes the mesh.',
     blocks: false,
   },
   'mesh-crowded-edges': {
-    text: '{count} edges have three or more triangles.',
-    advice: 'They are followed in pairs; compare a section there with the part.',
+    text: '{count} [edge has|edges have] three or more triangles.',
+    advice: '[It is|They are] followed in pairs; compare a section there with the part.',
     blocks: false,
   },
   'mesh-twisted-edges': {
-    text: 'Along {count} edges two triangles cannot face the same way.',
+    text: 'Along {count} [edge|edges] two triangles cannot face the same way.',
     advice: 'The surface has no inside there; mend the mesh.',
     blocks: false,
   },
   'mesh-turned-triangles': {
-    text: '{count} triangles face the other way than their neighbours.',
-    advice: 'They are turned to fit.',
+    text: '{count} [triangle faces|triangles face] the other way than [its|their] neighbours.',
+    advice: '[It is|They are] turned to fit.',
     blocks: false,
   },
   'mesh-inside-out': {
-    text: '{count} shells are inside out.',
-    advice: 'They are turned; a shell inside another one counts as a hollow.',
+    text: '{count} [shell is|shells are] inside out.',
+    advice: '[It is|They are] turned; a shell inside another one counts as a hollow.',
     blocks: false,
   },
   'mesh-degenerate': {
-    text: '{count} triangles have no area.',
-    advice: 'They are left out.',
+    text: '{count} [triangle has|triangles have] no area.',
+    advice: '[It is|They are] left out.',
     blocks: false,
   },
   'mesh-overlapping': {
-    text: '{count} pairs of shells overlap.',
+    text: '{count} [pair of shells overlaps|pairs of shells overlap].',
     advice: 'Their sections are united; the volume counts the overlap twice.',
     blocks: false,
   },
   'mesh-hollows': {
-    text: '{count} shells bound hollows.',
+    text: '{count} [shell bounds a hollow|shells bound hollows].',
     advice: 'An inner shell that faces inwards counts as a hole; powder stays inside.',
     blocks: false,
   },
   'mesh-open-layers': {
-    text: 'In {count} layers outlines do not close; the widest gap is {gap} mm.',
-    advice: 'What does not close is left out of them; close wider gaps or mend the mesh.',
+    text: 'In {count} [layer|layers] outlines do not close; the widest gap is {gap} mm.',
+    advice: 'What does not close is left out of [it|them]; close wider gaps or mend the mesh.',
     blocks: false,
   },
   'mesh-empty-layers': {
-    text: 'In {count} layers below the top nothing is solid.',
+    text: 'In {count} [layer|layers] below the top nothing is solid.',
     advice: 'Parts that stand apart over height cannot be built as one.',
     blocks: false,
   },

@@ -73,7 +73,7 @@ export const OUTLINE_MESSAGES = {
     blocks: false,
   },
   'left-out-branch': {
-    text: '{count} × “{what}”: lines left over where three or more meet.',
+    text: '{count} × “{what}”: [a line|lines] left over where three or more meet.',
     advice: 'Remove lines that belong to no outline.',
     blocks: false,
   },
@@ -83,13 +83,13 @@ export const OUTLINE_MESSAGES = {
     blocks: false,
   },
   'left-out-no-area': {
-    text: '{count} × “{what}”: encloses no area.',
+    text: '{count} × “{what}”: [encloses|enclose] no area.',
     advice: 'Only closed shapes become parts.',
     blocks: false,
   },
   'left-out-stroke': {
-    text: '{count} × “{what}”: a line without a fill.',
-    advice: 'Fill it in the drawing if it is an outline.',
+    text: '{count} × “{what}”: [a line|lines] without a fill.',
+    advice: 'To have [it|them] taken, fill [it|them] in the drawing program.',
     blocks: false,
   },
   'left-out-text': {
@@ -98,7 +98,7 @@ export const OUTLINE_MESSAGES = {
     blocks: false,
   },
   'left-out-dimension': {
-    text: '{count} × {what}: dimensions.',
+    text: '{count} × {what}: [a dimension|dimensions].',
     advice: 'Nothing needs to be done.',
     blocks: false,
   },
@@ -108,11 +108,15 @@ export const OUTLINE_MESSAGES = {
     blocks: false,
   },
   'left-out-image': {
-    text: '{count} × {what}: images.',
+    text: '{count} × {what}: [an image|images].',
     advice: 'Only drawn outlines are read.',
     blocks: false,
   },
-  'left-out-point': { text: '{count} × {what}: points.', advice: 'Nothing needs to be done.', blocks: false },
+  'left-out-point': {
+    text: '{count} × {what}: [a point|points].',
+    advice: 'Nothing needs to be done.',
+    blocks: false,
+  },
   'left-out-mesh': {
     text: '{count} × {what}: faces or solids.',
     advice: 'Save a section or a view of lines and arcs.',
@@ -149,7 +153,7 @@ export const OUTLINE_MESSAGES = {
     blocks: false,
   },
   'left-out-far': {
-    text: '{count} × “{what}”: reaches further than 100 m from the origin.',
+    text: '{count} × “{what}”: [reaches|reach] further than 100 m from the origin.',
     advice: 'Check the unit, or move it to the origin of the drawing.',
     blocks: false,
   },
@@ -164,13 +168,33 @@ export const OUTLINE_MESSAGES = {
     blocks: false,
   },
   'left-out-other': {
-    text: '{count} × {what}: holds no outline.',
+    text: '{count} × {what}: [holds|hold] no outline.',
     advice: 'Only lines, arcs, curves and filled shapes are read.',
     blocks: false,
   },
   'import-repaired': {
-    text: '{count} outlines crossed themselves and were put right.',
-    advice: 'Compare their areas with the drawing.',
+    text: '{count} [outline crossed itself and was|outlines crossed themselves and were] put right.',
+    advice: 'Compare [its area|their areas] with the drawing.',
+    blocks: false,
+  },
+  'import-closed': {
+    text: '{count} open [outline was|outlines were] closed as [its fill shows|their fills show].',
+    advice: 'Compare [it|them] with the drawing; give [it|them] no fill to leave [it|them] out.',
+    blocks: false,
+  },
+  'import-small': {
+    text: '{count} [shape measures|shapes measure] less than {limit} mm in width or depth, first “{first}”.',
+    advice: 'Check the unit, or leave [it|them] out.',
+    blocks: false,
+  },
+  'import-overlap': {
+    text: '{count} [pair of shapes overlaps|pairs of shapes overlap], first “{first}” and “{second}”.',
+    advice: 'Each becomes a part of its own; unite them in the drawing if they are one.',
+    blocks: false,
+  },
+  'import-unit-px': {
+    text: 'No unit in the file: taken as px, 1/96 in.',
+    advice: 'Compare the size with the part and choose the unit.',
     blocks: false,
   },
   'import-unit-unknown': {

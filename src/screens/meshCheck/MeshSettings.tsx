@@ -9,7 +9,7 @@ import { parseAngle, parseLength } from '../../units/parse';
 import type { MeshFileFound } from '../../worker/meshMessages';
 import type { MeshLook } from '../../worker/meshes';
 import { scaleFor, UNIT_WORDS, UNITS, type MeshChoices } from './choices';
-import { sentence, sizeText, type Size } from './meshText';
+import { crackText, sentence, sizeText, type Size } from './meshText';
 import { turnedFurther, UNTURNED, type Axis, type Turns } from './turns';
 
 interface SettingsProps {
@@ -119,7 +119,7 @@ function Mending({ look, choices, onChange }: SettingsProps) {
             data-testid="mesh-join"
             onChange={(event) => onChange({ ...choices, joinCracks: event.target.checked })}
           />
-          join points up to {Math.max(...cracks).toPrecision(2)} mm apart
+          join points {crackText(Math.max(...cracks))} apart
         </label>
       )}
       <TypedField

@@ -3,6 +3,8 @@
  * fits the machine. Millimetres, mm³.
  */
 import { messageAdvice, messageText } from '../../layout/messages';
+import { meshLayers } from '../../import/mesh/layers';
+import type { LayerRun } from '../../import/mesh/types';
 import type { Fault } from '../../layout/result';
 import type { Machine } from '../../layout/types';
 import { formatCm3, formatField, formatMm, formatNumber } from '../../units/format';
@@ -32,6 +34,10 @@ export function doingText(at: MeshDoing): string {
 export const sentence = ({ code, params }: Fault): string =>
   `${messageText(code, params)} ${messageAdvice(code, params)}`;
 
+/** "up to 0.0040 mm"; below the grid of a layout no figure says anything. */
+export const crackText = (width_mm: Mm): string =>
+  width_mm < 0.001 ? 'under 0.001 mm' : `up to ${width_mm.toPrecision(2)} mm`;
+
 export const sizeText = (size: Size): string => size.map((value) => formatNumber(value)).join(' × ') + ' mm';
 
 /** "12 triangles in 1 shell, watertight, 8.00 cm³". */
@@ -58,9 +64,8 @@ export function fitOf([x, y, z]: Size, { platform, buildHeight_mm }: Machine): F
   return { fits: false, text: `It is ${found.join(' and ')}: ${height}, ${foot}.` };
 }
 
-/** Layers of a body so high; a rounding error makes no extra one. */
-export const layersOf = (height: Mm, layer_mm: Mm): number =>
-  Math.max(1, Math.ceil(Number((height / layer_mm).toFixed(9))));
+/** Layers of a body so high; one at least. */
+export const layersOf = (height: Mm, layer_mm: Mm): number => Math.max(1, meshLayers(height, layer_mm));
 
 /** What came out, one line each. */
 export function outcomeLines(cut: MeshBodyCut): string[] {
@@ -76,10 +81,28 @@ export function outcomeLines(cut: MeshBodyCut): string[] {
     count === 0 ? [] : [`${counted(count, 'layer')} ${what}`];
   return [
     ...lines,
-    ...layersWith(cut.emptyLayers, 'with nothing solid'),
+    ...equalText(cut),
+    ...(cut.topCovered ? [`layer ${layers} is empty at its middle: the slab below reaches the top`] : []),
+    ...emptyText(cut),
     ...layersWith(cut.openLayers, `with open outlines, left out there${gapText(cut)}`),
     ...layersWith(cut.unitedLayers, 'with overlapping outlines, united'),
   ];
+}
+
+const runLength = ([from, to]: LayerRun): number => to - from + 1;
+const runName = ([from, to]: LayerRun): string => (from === to ? `layer ${from}` : `layers ${from} to ${to}`);
+
+/** Which layers share a slab with the one below. */
+function equalText({ equalLayers, firstEqual }: MeshBodyCut): string[] {
+  if (firstEqual === null) return [];
+  if (equalLayers === runLength(firstEqual) - 1) return [`${runName(firstEqual)} are equal`];
+  return [`${counted(equalLayers, 'layer')} equal to the one below, first in ${runName(firstEqual)}`];
+}
+
+function emptyText({ emptyLayers, firstEmpty }: MeshBodyCut): string[] {
+  if (firstEmpty === null) return [];
+  const which = emptyLayers === runLength(firstEmpty) ? ': ' : ', first ';
+  return [`${counted(emptyLayers, 'layer')} with nothing solid${which}${runName(firstEmpty)}`];
 }
 
 const gapText = ({ widestGap_mm }: MeshBodyCut): string =>

@@ -64,14 +64,11 @@ describe('open meshes', () => {
     expect(lids).toHaveLength(2);
     expect(look(without(cube, ...top)).openEdges).toBe(4);
   });
-  test('triangles that share no points have 36 open edges and 12 shells; exact welding mends them', () => {
+  test('triangles that share no points are one shell; 36 points stand at 8 places', () => {
+    const whole = { openEdges: 0, shells: 1, volume_mm3: expect.closeTo(1000, 9) };
     const soup = loose(cube);
-    expect(look(soup)).toMatchObject({ openEdges: 36, shells: 12, closed: false });
-    expect(look(weld(soup, 1e-9))).toMatchObject({
-      openEdges: 0,
-      shells: 1,
-      volume_mm3: expect.closeTo(1000, 9),
-    });
+    expect(look(soup)).toMatchObject({ ...whole, joinedPoints: 36 - 8 });
+    expect(look(weld(soup, 1e-9))).toMatchObject({ ...whole, joinedPoints: 0 });
   });
   test('cracks of 0.004 mm are measured, and welding by that much closes them', () => {
     // The upper half stands 0.004 mm aside of the lower one.
@@ -91,6 +88,33 @@ describe('open meshes', () => {
       closed: true,
       shells: 1,
     });
+  });
+  test('points apart by rounding only are one: a gap of 7e-15 mm leaves the block whole', () => {
+    const lower = loft(rectangle(0, 0, 10, 10), rectangle(0, 0, 10, 10), 0, 5);
+    const upper = loft(rectangle(0, 0, 10, 10), rectangle(0, 0, 10, 10), 5, 10);
+    const level = (mesh: Mesh): number[] =>
+      [...Array(12).keys()].filter((t) =>
+        [0, 1, 2].every((k) => mesh.points[3 * mesh.triangles[3 * t + k] + 2] === 5),
+      );
+    const split = (gap: number) =>
+      together(without(lower, ...level(lower)), moved(without(upper, ...level(upper)), [0, 0, gap]));
+    const check = look(split(7e-15));
+    expect(check).toMatchObject({ openEdges: 0, closed: true, shells: 1, joinedPoints: 4, crack_mm: null });
+    expect(check.volume_mm3).toBeCloseTo(1000, 6);
+    expect(codes(check)).toEqual(['mesh-points-joined']);
+    expect(look(split(0.0009)).closed).toBe(true);
+    expect(look(split(0.0011))).toMatchObject({ closed: false, joinedPoints: 0, openEdges: 8 });
+  });
+  test('joining that closes nothing is left alone and its width gets no figure', () => {
+    // Two triangles that share no more than a corner, and that only nearly.
+    const sheets = meshOf(
+      [[0, 0, 0], [10, 0, 0], [0, 10, 5], [1e-9, 0, 0], [-10, 0, 0], [0, -10, 5]],
+      [[0, 1, 2], [3, 4, 5]],
+    ); // prettier-ignore
+    const check = look(sheets);
+    expect(check).toMatchObject({ joinedPoints: 0, openEdges: 6 });
+    const crack = check.findings.find(({ code }) => code === 'mesh-cracks');
+    expect(messageText('mesh-cracks', crack!.params)).toContain('under 0.001 mm apart');
   });
   test('the corners of a hole are no crack', () => {
     expect(look(without(cube, 5)).crack_mm).toBeNull();

@@ -22,6 +22,23 @@ describe('shells', () => {
     expect(signs(sections, 10)).toEqual([-1, 1]);
     expect(sections.volume_mm3).toBeCloseTo(8000 - 1000, 9);
   });
+  test('which layers are equal, which are empty and what the top gets is told', () => {
+    const hollowed = cut(together(cube, inverted(small)), 1);
+    expect(hollowed).toMatchObject({
+      equalLayers: 17,
+      firstEqual: [1, 5],
+      firstEmpty: null,
+      topCovered: false,
+    });
+    // 20.4 mm: layer 21 is cut at 20.5, above the mesh.
+    const higher = cut(box([0, 0, 0], [20, 20, 20.4]), 1);
+    expect(higher).toMatchObject({ layers: 21, equalLayers: 19, firstEqual: [1, 20], topCovered: true });
+    const apart = cut(together(box([0, 0, 0], [9, 9, 4]), box([0, 0, 7], [9, 9, 9])), 1);
+    expect(apart).toMatchObject({ emptyLayers: 3, firstEmpty: [5, 7], equalLayers: 4, firstEqual: [1, 4] });
+  });
+  test('an excess of less than 0.001 mm makes no layer', () => {
+    expect(cut(box([0, 0, 0], [40, 30, 20.00001]), 0.05)).toMatchObject({ layers: 400, height_mm: 20 });
+  });
   test('a solid in a solid changes nothing', () => {
     const sections = cut(together(cube, small), 1);
     expect(sections.slabs).toHaveLength(1);

@@ -13,19 +13,19 @@ import { roundMm } from '../../../units/round';
 import type { Mm, Mm2, Mm3 } from '../../../units/types';
 import { sizeFault, sizeOf } from '../check';
 import { MOST_LAYERS, MOST_SECTION_POINTS, MOST_SLABS } from '../limits';
+import { meshLayers } from '../layers';
 import { extent } from '../orient';
 import { prepare } from '../prepare';
-import type { Mesh, MeshSections, SectionSettings, Watch } from '../types';
+import type { LayerRun, Mesh, MeshSections, SectionSettings, Watch } from '../types';
 import { closeChains } from './close';
 import { sectionOf, type Section } from './outline';
+import { LayerRuns } from './runs';
 import { Reference } from './same';
 import { levelOf, SNAP_mm, Sweep, type Levels } from './sweep';
 import { Tracer } from './trace';
 
 /** Layers between two reports of progress. */
 const STEP = 16;
-/** Relative to one layer: a rounding error makes no extra layer. */
-const ROUNDING = 1e-9;
 
 /** One cut: its rings, and the widest gap that stayed open in it. */
 interface Cut {
@@ -42,36 +42,44 @@ class SlabStack {
   widestGap: Mm | null = null;
   unitedLayers = 0;
   emptyLayers = 0;
+  firstEmpty: LayerRun | null = null;
+  readonly equal = new LayerRuns();
   points = 0;
   private reference: Reference | null = null;
   private kept: Region = [];
   private from: Mm = 0;
   /** Layers without any outline since the last one with a section. */
-  private empties = 0;
+  private empties = new LayerRuns();
   /** The section before was united; it counts again where it comes again. */
   private united = false;
 
   /** Adds a layer's cut; `bottom` is where the layer begins. */
-  add({ rings, widestGap }: Cut, bottom: Mm): void {
+  add({ rings, widestGap }: Cut, layer: number, bottom: Mm): void {
     if (widestGap !== null) {
       this.openLayers += 1;
       this.widestGap = Math.max(this.widestGap ?? 0, widestGap);
     }
-    if (!this.reference?.isTracedAgain(rings)) this.compare(sectionOf(rings), rings, bottom);
+    const again = this.reference?.isTracedAgain(rings) || !this.differs(sectionOf(rings), rings, bottom);
     if (this.united) this.unitedLayers += 1;
-    if (this.kept.length === 0) this.empties += widestGap === null ? 1 : 0;
-    else {
-      this.emptyLayers += this.empties;
-      this.empties = 0;
-    }
+    if (this.kept.length > 0) this.solid(layer, again);
+    else if (widestGap === null) this.empties.add(layer);
   }
 
-  private compare(section: Section, rings: readonly Ring[], bottom: Mm): void {
+  private solid(layer: number, again: boolean): void {
+    if (again) this.equal.add(layer);
+    this.emptyLayers += this.empties.count;
+    this.firstEmpty ??= this.empties.first;
+    if (this.empties.count > 0) this.empties = new LayerRuns();
+  }
+
+  /** Begins a new slab where the section is another one than before. */
+  private differs(section: Section, rings: readonly Ring[], bottom: Mm): boolean {
     this.united = section.united;
-    if (this.reference?.equals(section.exact)) return;
+    if (this.reference?.equals(section.exact)) return false;
     this.finish(bottom);
     this.reference = new Reference(section.exact, rings);
     this.kept = section.kept;
+    return true;
   }
 
   /** Ends the slab that grows; `top` is its top. */
@@ -100,7 +108,7 @@ function levelsOf(mesh: Mesh, given_mm: Mm): Result<Levels & { readonly height: 
   if (size) return size;
   const [bottom, top] = extent(mesh, 2);
   const height = roundMm(top - bottom);
-  const layers = Math.ceil(height / layer_mm - ROUNDING);
+  const layers = meshLayers(height, layer_mm);
   if (layers > MOST_LAYERS)
     return fail('mesh-too-many-layers', { found: layers, what: 'layers', limit: MOST_LAYERS });
   return ok({ bottom, layer_mm, layers, height });
@@ -123,16 +131,19 @@ export function* sectionSteps(
   const sweep = new Sweep(ready, made.value);
   const tracer = new Tracer(ready);
   const stack = new SlabStack();
+  let topCovered = false;
   for (let k = 1; k <= layers; k++) {
     if (k % STEP === 0) yield (k - 1) / layers;
     sweep.advance(k);
     const z = levelOf(made.value, k);
     // Above the mesh there is nothing to cut: the last slab reaches its top.
-    if (z + SNAP_mm >= bottom + height && k > 1) break;
+    topCovered = z + SNAP_mm >= bottom + height && k > 1;
+    if (topCovered) break;
     const { rings, chains } = tracer.trace(sweep, k, z);
     const closed = closeChains(chains, chainGap_mm);
     stack.add(
       { rings: [...rings, ...closed.rings], widestGap: closed.widestGap },
+      k,
       roundMm((k - 1) * layer_mm),
     );
     const full = fullFault(stack);
@@ -141,7 +152,7 @@ export function* sectionSteps(
   stack.finish(height);
   yield 1;
   return stack.largest > 0
-    ? ok(resultOf(stack, layers, height))
+    ? ok({ ...resultOf(stack), layers, height_mm: height, topCovered })
     : fail('mesh-no-section', { gap: gapText(stack.widestGap) });
 }
 
@@ -157,7 +168,7 @@ function fullFault({ slabs, points }: SlabStack): Result<never> | null {
 const gapText = (gap: Mm | null): number | string =>
   gap !== null && Number.isFinite(gap) ? Number(gap.toPrecision(3)) : 'unknown';
 
-function resultOf(stack: SlabStack, layers: number, height_mm: Mm): MeshSections {
+function resultOf(stack: SlabStack): Omit<MeshSections, 'layers' | 'height_mm' | 'topCovered'> {
   const { slabs, openLayers, unitedLayers, emptyLayers } = stack;
   const problems: Fault[] = [];
   if (openLayers > 0) {
@@ -167,14 +178,15 @@ function resultOf(stack: SlabStack, layers: number, height_mm: Mm): MeshSections
   if (emptyLayers > 0) problems.push({ code: 'mesh-empty-layers', params: { count: emptyLayers } });
   return {
     slabs,
-    layers,
-    height_mm,
     volume_mm3: stack.volume,
     largest_mm2: stack.largest,
     openLayers,
     widestGap_mm: stack.widestGap,
     unitedLayers,
     emptyLayers,
+    firstEmpty: stack.firstEmpty,
+    equalLayers: stack.equal.count,
+    firstEqual: stack.equal.firstWithBelow,
     problems,
   };
 }
