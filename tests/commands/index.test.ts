@@ -93,6 +93,18 @@ describe('parts', () => {
 });
 
 describe('edit', () => {
+  test('duplicate is refused at once where a layout may not hold the copies', () => {
+    const parts = Array.from({ length: 3000 }, (_, i) => ({ ...demoLayout().parts[0]!, id: `Q${i}` }));
+    const place = workplace();
+    place.bench.change('Fill', (layout) => ({ ...layout, parts }));
+    place.bench.setView({ selection: parts.map(({ id }) => id) });
+    const before = place.layout();
+    runCommand('duplicate', place.context);
+    expect(place.layout()).toBe(before);
+    expect(place.bench.store.getState().view.notices.map(({ fault }) => fault)).toEqual([
+      { code: 'too-many-parts', params: { found: 6000, limit: 5000 } },
+    ]);
+  });
   test('duplicate selects the copies, which share the shapes; delete takes them away again', () => {
     const place = workplace();
     const before = place.layout();

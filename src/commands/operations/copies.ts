@@ -7,13 +7,15 @@ import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
 import { COORDINATE_LIMIT_mm } from '../../layout/limits';
 import { allFinite, nextPartIds, roomFor } from './edit';
-import { freePlace, isFree, partBox, shifted, takenBoxes, takenBy } from './place';
+import { FreePlaces, isFree, partBox, shifted, takenBoxes } from './place';
 
 /** Copies at once along one direction. */
 export const MOST_COPIES = 100;
 
-const chosenParts = (layout: Layout, ids: readonly PartId[]): Part[] =>
-  layout.parts.filter((part) => ids.includes(part.id));
+function chosenParts(layout: Layout, ids: readonly PartId[]): Part[] {
+  const chosen = new Set(ids);
+  return layout.parts.filter((part) => chosen.has(part.id));
+}
 
 /** The layout with copies of `originals` at `places`; itself where a layout may not hold them. */
 function withCopies(layout: Layout, originals: readonly Part[], places: readonly Point[]): Layout {
@@ -49,28 +51,28 @@ function groupStep(layout: Layout, boxes: readonly Box[], taken: readonly Box[])
   return steps.find((step) => boxes.every((box) => isFree(layout, taken, shifted(box, ...step)))) ?? null;
 }
 
-function scattered(layout: Layout, parts: readonly Part[], taken: Box[]): Point[] {
+function scattered(layout: Layout, parts: readonly Part[]): Point[] {
+  const places = new FreePlaces(layout);
   return parts.map(({ shape: name, at_mm, turn_deg }) => {
     const shape = layout.shapes[name]!;
-    const at = freePlace(layout, shape, turn_deg, taken) ?? [at_mm[0] + 10, at_mm[1] + 10];
-    taken.push(takenBy(layout, shape, { at_mm: at, turn_deg }));
+    const at: Point = places.find(shape, turn_deg) ?? [at_mm[0] + 10, at_mm[1] + 10];
+    places.take(shape, { at_mm: at, turn_deg });
     return at;
   });
 }
 
 /**
  * One copy of each part named: as a group beside the originals where there is room, else each at a free place, else
- * 10 mm off its original (and the list of problems says that they overlap).
+ * 10 mm off its original (and the list of problems says that they overlap). The layout itself where it may not hold them.
  */
 export function duplicateParts(layout: Layout, ids: readonly PartId[]): Layout {
   const parts = chosenParts(layout, ids);
-  if (parts.length === 0) return layout;
-  const taken = takenBoxes(layout);
+  if (parts.length === 0 || !roomFor(layout, parts.length)) return layout;
   const boxes = parts.map((part) => partBox(layout, part));
-  const step = groupStep(layout, boxes, taken);
+  const step = groupStep(layout, boxes, takenBoxes(layout));
   const places = step
     ? parts.map(({ at_mm: [x, y] }): Point => [x + step[0], y + step[1]])
-    : scattered(layout, parts, taken);
+    : scattered(layout, parts);
   return withCopies(layout, parts, places);
 }
 
@@ -94,11 +96,13 @@ export function copyInRows(layout: Layout, ids: readonly PartId[], rows: Rows): 
   const pitches =
     allFinite(pitchX_mm, pitchY_mm) && Math.max(Math.abs(pitchX_mm), Math.abs(pitchY_mm)) <= 1000;
   if (!validCount(countX) || !validCount(countY) || !pitches) return layout;
+  const chosen = chosenParts(layout, ids);
+  if (!roomFor(layout, chosen.length * (countX * countY - 1))) return layout;
   const originals: Part[] = [];
   const places: Point[] = [];
   for (let row = 0; row < countY; row++)
     for (let column = row === 0 ? 1 : 0; column < countX; column++)
-      for (const part of chosenParts(layout, ids)) {
+      for (const part of chosen) {
         originals.push(part);
         places.push([part.at_mm[0] + column * pitchX_mm, part.at_mm[1] + row * pitchY_mm]);
       }
@@ -110,7 +114,8 @@ const DRAWN_NAME = /^(rectangle|disc|ring|polygon)-\d+$/;
 
 /** Takes parts off the plate, and drawn shapes that nothing uses any more. */
 export function removeParts(layout: Layout, ids: readonly PartId[]): Layout {
-  const parts = layout.parts.filter((part) => !ids.includes(part.id));
+  const removed = new Set(ids);
+  const parts = layout.parts.filter((part) => !removed.has(part.id));
   if (parts.length === layout.parts.length) return layout;
   const used = new Set(parts.map((part) => part.shape));
   const gone = new Set(chosenParts(layout, ids).map((part) => part.shape));

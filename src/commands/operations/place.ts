@@ -133,6 +133,27 @@ function leftmost(own: Box, y: Mm, startX: Mm, taken: readonly Box[]): Mm {
   return x;
 }
 
+/** The first of the ascending fronts, none of them before `from`, at which `own` finds a place, and that place. */
+function placeFrom(
+  layout: Layout,
+  own: Box,
+  taken: readonly Box[],
+  fronts: readonly Mm[],
+  from: Mm,
+): { readonly at: Point; readonly front: Mm } | null {
+  const startX = upToMicrometre(usable(layout).minX - own.minX);
+  for (const front of fronts) {
+    if (front < from) continue;
+    const y = upToMicrometre(front - own.minY);
+    const at: Point = [leftmost(own, y, startX, taken), y];
+    if (isFree(layout, taken, shifted(own, at[0], at[1]))) return { at, front };
+  }
+  return null;
+}
+
+const frontsOf = (layout: Layout, taken: readonly Box[]): Mm[] =>
+  ascending([usable(layout).minY, ...taken.map((box) => box.maxY)]);
+
 /**
  * Where the origin of a shape may stand so that its box is free: front to back, then left to right; null where
  * nothing fits. Rows begin at the field's front edge and at the far sides of what is taken.
@@ -143,18 +164,43 @@ export function freePlace(
   turn_deg: Degrees,
   taken: readonly Box[],
 ): Point | null {
-  const own = shapeBox(shape, { at_mm: [0, 0], turn_deg });
-  const field = usable(layout);
-  const startX = upToMicrometre(field.minX - own.minX);
-  const fronts = ascending([field.minY, ...taken.map((box) => box.maxY)]);
-  for (const front of fronts) {
-    const y = upToMicrometre(front - own.minY);
-    const at: Point = [leftmost(own, y, startX, taken), y];
-    if (isFree(layout, taken, shifted(own, at[0], at[1]))) return at;
+  const own = turnedBox(shape, turn_deg);
+  return placeFrom(layout, own, taken, frontsOf(layout, taken), -Infinity)?.at ?? null;
+}
+
+/**
+ * Free places for many parts, one after the other. What is taken only grows, and a box that stood free before the front
+ * where the last one of its kind found room could have been pushed forward to an earlier front; so the search for the next
+ * one goes on from there, and ends for good where it found none.
+ */
+export class FreePlaces {
+  private readonly taken: Box[];
+  private readonly fronts: Mm[];
+  private readonly reached = new Map<Shape, Map<Degrees, Mm>>();
+  constructor(private readonly layout: Layout) {
+    this.taken = takenBoxes(layout);
+    this.fronts = frontsOf(layout, this.taken);
   }
-  return null;
+
+  /** A free place for one more of a shape; null where none is left. `take` it, or another. */
+  find(shape: Shape, turn_deg: Degrees): Point | null {
+    const turns = this.reached.get(shape) ?? new Map<Degrees, Mm>();
+    this.reached.set(shape, turns);
+    const from = turns.get(turn_deg) ?? -Infinity;
+    const found = placeFrom(this.layout, turnedBox(shape, turn_deg), this.taken, this.fronts, from);
+    turns.set(turn_deg, found?.front ?? Infinity);
+    return found?.at ?? null;
+  }
+
+  take(shape: Shape, standing: Standing): void {
+    const box = takenBy(this.layout, shape, standing);
+    this.taken.push(box);
+    const next = this.fronts.findIndex((front) => front >= box.maxY);
+    if (next === -1) this.fronts.push(box.maxY);
+    else if (this.fronts[next] !== box.maxY) this.fronts.splice(next, 0, box.maxY);
+  }
 }
 
 /** Grown as `takenBoxes` grows them: what a new part will take. */
-export const takenBy = (layout: Layout, shape: Shape, standing: Standing): Box =>
+const takenBy = (layout: Layout, shape: Shape, standing: Standing): Box =>
   grown(shapeBox(shape, standing), layout.limits.spacing_mm);

@@ -8,7 +8,7 @@ import { MOST_PARTS } from '../../layout/limits';
 import { fail, ok, type Result } from '../../layout/result';
 import { roundDeg, roundMm } from '../../units/round';
 import { freshShapeName, nextPartIds, roomFor, roundPoint, shapeStem } from './edit';
-import { freePlace, takenBoxes, takenBy } from './place';
+import { freePlace, FreePlaces, takenBoxes } from './place';
 import { orUnchanged, withAddition } from './review';
 
 /** What a drawing tool hands over, in platform coordinates. */
@@ -124,10 +124,10 @@ export function addPart(layout: Layout, name: ShapeId, at_mm?: Point, turn_deg: 
 
 /** Copies of one shape at free places, the boxes taken being kept up to date from one to the next. */
 function standing(layout: Layout, shape: Shape, count: number, turn_deg: Degrees): Point[] {
-  const taken = takenBoxes(layout);
+  const places = new FreePlaces(layout);
   return Array.from({ length: count }, () => {
-    const at_mm = freePlace(layout, shape, turn_deg, taken) ?? ([0, 0] as const);
-    taken.push(takenBy(layout, shape, { at_mm, turn_deg }));
+    const at_mm = places.find(shape, turn_deg) ?? ([0, 0] as const);
+    places.take(shape, { at_mm, turn_deg });
     return at_mm;
   });
 }

@@ -131,6 +131,42 @@ describe('free places and copies', () => {
   });
 });
 
+describe('many copies, each at the first free place', () => {
+  // The field of 324 × 324 mm takes blocks of 20 mm every 23 mm: 14 in a row, 14 rows.
+  test('fill the field row by row and no further: 14 × 14 blocks', () => {
+    const shape = smallPlate().shapes['block']!;
+    const plate = accepted(op.addShapes({ ...smallPlate(), parts: [] }, [{ name: 'b', shape, copies: 200 }]));
+    const first = -162 + 10;
+    const expected = Array.from({ length: 196 }, (_, i) => [
+      first + 23 * (i % 14),
+      first + 23 * Math.floor(i / 14),
+    ]);
+    plate.parts.slice(0, 196).forEach(({ at_mm }, i) => {
+      expect(at_mm[0]).toBeCloseTo(expected[i]![0]!, 2);
+      expect(at_mm[1]).toBeCloseTo(expected[i]![1]!, 2);
+    });
+    expect(plate.parts.slice(196).map(({ at_mm }) => at_mm)).toEqual(Array(4).fill([0, 0]));
+  });
+
+  test('stand where a search from the front would put each of them, whatever shapes and turns take turns', () => {
+    const shapes = ['block', 'stepped'];
+    const standing = Array.from({ length: 60 }, (_, i) => ({
+      ...part(`P${i}`, i % 7 === 0 ? -100 + i : 1000, i, shapes[(i * i) % 2]),
+      turn_deg: (i % 3) * 20,
+    }));
+    const plate = { ...smallPlate(), parts: standing };
+    const ids = standing.map(({ id }) => id);
+    const copies = op.duplicateParts(plate, ids).parts.slice(60);
+    let grown: Layout = plate;
+    standing.forEach((original, i) => {
+      const shape = plate.shapes[original.shape]!;
+      const found = op.freePlace(grown, shape, original.turn_deg, op.takenBoxes(grown));
+      expect(copies[i]!.at_mm).toEqual(found);
+      grown = { ...grown, parts: [...grown.parts, copies[i]!] };
+    });
+  });
+});
+
 describe('opened shapes', () => {
   const shape = smallPlate().shapes['block']!;
 
