@@ -6,6 +6,8 @@
 import { memo, useMemo, useRef, type PointerEvent } from 'react';
 import type { Analysis, Stretch } from '../build/types';
 import type { PartId } from '../layout/types';
+import type { Mm, Px } from '../units/types';
+import type { Size } from './camera';
 import { useAnalysisLater, useBench, useWorkbench } from './bench';
 import './elevation.css';
 import { faultNumbers } from './draw/overlay';
@@ -176,19 +178,11 @@ function useStates(analysis: Analysis): (id: PartId) => string {
 const rank = (state: string): number =>
   state.includes('elev-lit') ? 2 : state.includes('elev-selected') ? 1 : 0;
 
-export function Elevation() {
-  const element = useRef<HTMLDivElement>(null);
-  const size = useSize(element);
-  const bench = useWorkbench();
-  const analysis = useAnalysisLater();
+/** The scales of the drawing: x as the plan has it, z over the build. */
+function useFrame(top_mm: Mm, size: Size): Frame {
   const camera = useCamera();
-  const stateOf = useStates(analysis);
-  const platform = analysis.layout.machine.platform;
-  const axis = useMemo(
-    () => zAxis(analysis.build.height_mm, size.height),
-    [analysis.build.height_mm, size.height],
-  );
-  const frame = useMemo(
+  const axis = useMemo(() => zAxis(top_mm, size.height), [top_mm, size.height]);
+  return useMemo(
     (): Frame => ({
       axis,
       width: size.width,
@@ -197,36 +191,63 @@ export function Elevation() {
     }),
     [axis, size.width, camera.centreX_mm, camera.pxPerMm],
   );
+}
+
+/** The platform's front edge, below all parts. */
+function PlatformFront({ width_mm, frame }: { width_mm: Mm; frame: Frame }) {
+  const base = frame.axis.toPx(0);
+  const [left, right] = [frame.toX(-width_mm / 2), frame.toX(width_mm / 2)];
+  return (
+    <>
+      <rect className="elev-platform" x={left} y={base} width={Math.max(0, right - left)} height={4} />
+      <text x={Math.max(Z_LEFT_PX + 4, left)} y={base + 18}>
+        platform, seen from the front
+      </text>
+    </>
+  );
+}
+
+/** The drawing itself, from what lies behind to what stands before it. */
+function Front({ analysis, frame, height }: { analysis: Analysis; frame: Frame; height: Px }) {
+  const stateOf = useStates(analysis);
+  const { axis, width } = frame;
   const fronts = silhouettes(analysis.layout)
     .map((silhouette) => ({ silhouette, state: stateOf(silhouette.id) }))
     .sort((a, b) => rank(a.state) - rank(b.state));
+  return (
+    <svg width={width} height={height} role="img" aria-label="Parts from the front">
+      <Stretches stretches={analysis.stretches} frame={frame} />
+      {fronts.map(({ silhouette, state }) => (
+        <PartFront key={silhouette.id} silhouette={silhouette} frame={frame} state={state} />
+      ))}
+      <Names fronts={fronts} frame={frame} />
+      <StepLines axis={axis} left={Z_LEFT_PX} right={width} />
+      <StepNames axis={axis} left={Z_LEFT_PX} />
+      <PlatformFront width_mm={analysis.layout.machine.platform.width_mm} frame={frame} />
+      <rect className="elev-ruler-ground" x={0} y={0} width={Z_LEFT_PX} height={height} />
+      <ZRuler axis={axis} pxPerMm={frame.pxPerMm} />
+    </svg>
+  );
+}
+
+/** The view: the drawing, and over it what can be taken hold of. A press on the ruler sets the height. */
+export function Elevation() {
+  const element = useRef<HTMLDivElement>(null);
+  const size = useSize(element);
+  const bench = useWorkbench();
+  const analysis = useAnalysisLater();
+  const frame = useFrame(analysis.build.height_mm, size);
   const press = (event: PointerEvent<HTMLDivElement>) => {
-    const frameBox = event.currentTarget.getBoundingClientRect();
-    if (event.clientX - frameBox.left <= Z_LEFT_PX) setHeightAt(bench, axis, event.clientY - frameBox.top);
+    const box = event.currentTarget.getBoundingClientRect();
+    if (event.clientX - box.left <= Z_LEFT_PX) setHeightAt(bench, frame.axis, event.clientY - box.top);
   };
-  const base = axis.toPx(0);
-  const [left, right] = [frame.toX(-platform.width_mm / 2), frame.toX(platform.width_mm / 2)];
   return (
     <div ref={element} className="elevation-canvas" data-testid="elevation-view" onPointerDown={press}>
       {size.width > 0 && (
         <>
-          <svg width={size.width} height={size.height} role="img" aria-label="Parts from the front">
-            <Stretches stretches={analysis.stretches} frame={frame} />
-            {fronts.map(({ silhouette, state }) => (
-              <PartFront key={silhouette.id} silhouette={silhouette} frame={frame} state={state} />
-            ))}
-            <Names fronts={fronts} frame={frame} />
-            <StepLines axis={axis} left={Z_LEFT_PX} right={size.width} />
-            <StepNames axis={axis} left={Z_LEFT_PX} />
-            <rect className="elev-platform" x={left} y={base} width={Math.max(0, right - left)} height={4} />
-            <rect className="elev-ruler-ground" x={0} y={0} width={Z_LEFT_PX} height={size.height} />
-            <ZRuler axis={axis} pxPerMm={camera.pxPerMm} />
-            <text x={Math.max(Z_LEFT_PX + 4, left)} y={base + 18}>
-              platform, seen from the front
-            </text>
-          </svg>
-          <HeightHandle axis={axis} width={size.width} />
-          <StepHandles axis={axis} width={size.width} />
+          <Front analysis={analysis} frame={frame} height={size.height} />
+          <HeightHandle axis={frame.axis} width={size.width} />
+          <StepHandles axis={frame.axis} width={size.width} />
         </>
       )}
     </div>

@@ -51,17 +51,10 @@ export const heightForKey = (analysis: Analysis, height_mm: Mm, key: string): Mm
 export const setHeightAt = (bench: Workbench, axis: ZAxis, top: Px): void =>
   bench.setView({ height_mm: roundMm(axis.toMm(top)) });
 
-export function HeightHandle({ axis, width }: { axis: ZAxis; width: Px }) {
+/** The pointer on the handle: pressed, it takes the height along. */
+function useDrag(axis: ZAxis) {
   const bench = useWorkbench();
-  const analysis = useAnalysis();
-  const height = useBench((state) => state.view.height_mm);
   const dragging = useRef(false);
-  const layer = layerNumber(analysis, height);
-  const { layers } = analysis.build;
-  const words =
-    layers === 0
-      ? 'nothing to build'
-      : `z ${height.toFixed(2)}${NARROW_SPACE}mm  layer ${layer} of ${layers}`;
   const follow = (event: PointerEvent<HTMLDivElement>) => {
     const frame = event.currentTarget.parentElement!.getBoundingClientRect();
     if (dragging.current) setHeightAt(bench, axis, event.clientY - frame.top);
@@ -72,15 +65,38 @@ export function HeightHandle({ axis, width }: { axis: ZAxis; width: Px }) {
     event.currentTarget.setPointerCapture(event.pointerId);
     dragging.current = true;
   };
+  const stop = () => {
+    dragging.current = false;
+  };
+  return {
+    onPointerDown: press,
+    onPointerMove: follow,
+    onPointerUp: stop,
+    onPointerCancel: stop,
+    onLostPointerCapture: stop,
+  };
+}
+
+/** What the handle says: the height, and which layer that is. */
+function wordsOf(analysis: Analysis, height_mm: Mm): string {
+  const { layers } = analysis.build;
+  if (layers === 0) return 'nothing to build';
+  return `z ${height_mm.toFixed(2)}${NARROW_SPACE}mm  layer ${layerNumber(analysis, height_mm)} of ${layers}`;
+}
+
+/** The line across the elevation and its tab, as a slider. */
+export function HeightHandle({ axis, width }: { axis: ZAxis; width: Px }) {
+  const bench = useWorkbench();
+  const analysis = useAnalysis();
+  const height = useBench((state) => state.view.height_mm);
+  const words = wordsOf(analysis, height);
+  const drag = useDrag(axis);
   const onKey = (event: KeyboardEvent) => {
     const next = heightForKey(analysis, height, event.key);
     if (next === null) return;
     event.preventDefault();
     event.stopPropagation();
     bench.setView({ height_mm: next });
-  };
-  const stop = () => {
-    dragging.current = false;
   };
   return (
     <div
@@ -97,11 +113,7 @@ export function HeightHandle({ axis, width }: { axis: ZAxis; width: Px }) {
       data-testid="height-handle"
       className="height-handle"
       style={{ top: axis.toPx(height) - TAB_HALF_PX, width }}
-      onPointerDown={press}
-      onPointerMove={follow}
-      onPointerUp={stop}
-      onPointerCancel={stop}
-      onLostPointerCapture={stop}
+      {...drag}
       onKeyDown={onKey}
     >
       <span className="height-grab" />

@@ -96,6 +96,27 @@ function RailProblems({ onOpen }: { onOpen(): void }) {
   );
 }
 
+/** The tabs and, on narrow screens, how many problems there are. */
+const TabRow = ({ onPress, onProblems }: { onPress(tab: ListTab): void; onProblems(): void }) => (
+  <Tabs.List className="tabs" aria-label="Lists and settings">
+    {ENTRIES.map(({ tab, label, picture }) => (
+      <Tabs.Trigger
+        key={tab}
+        className="tab"
+        value={tab}
+        title={label}
+        data-testid={`tab-${tab}`}
+        onClick={() => onPress(tab)}
+      >
+        <span className="tab-picture">{picture}</span>
+        <span className="tab-label">{label}</span>
+      </Tabs.Trigger>
+    ))}
+    <RailProblems onOpen={onProblems} />
+  </Tabs.List>
+);
+
+/** The column: tabs, the panel of the chosen one, the problems below it. */
 export function ListColumn({ tab, open, onTab, onOpen }: ListColumnProps) {
   const press = (next: ListTab): void => {
     onOpen(next !== tab || !open);
@@ -117,22 +138,7 @@ export function ListColumn({ tab, open, onTab, onOpen }: ListColumnProps) {
         if (event.key === 'Escape' && open) onOpen(false);
       }}
     >
-      <Tabs.List className="tabs" aria-label="Lists and settings">
-        {ENTRIES.map((entry) => (
-          <Tabs.Trigger
-            key={entry.tab}
-            className="tab"
-            value={entry.tab}
-            title={entry.label}
-            data-testid={`tab-${entry.tab}`}
-            onClick={() => press(entry.tab)}
-          >
-            <span className="tab-picture">{entry.picture}</span>
-            <span className="tab-label">{entry.label}</span>
-          </Tabs.Trigger>
-        ))}
-        <RailProblems onOpen={() => onOpen(!open)} />
-      </Tabs.List>
+      <TabRow onPress={press} onProblems={() => onOpen(!open)} />
       <div className="list-body">
         {ENTRIES.map((entry) => (
           <Tabs.Content key={entry.tab} className="tab-panel" value={entry.tab} tabIndex={-1}>

@@ -27,6 +27,28 @@ interface ZoneProps {
   readonly index: number;
 }
 
+interface SmallButtonProps {
+  readonly sign: string;
+  readonly label: string;
+  readonly disabled?: boolean;
+  onPress(): void;
+}
+
+/** A button of one sign; what it does is said in its title and read out. */
+const SmallButton = ({ sign, label, disabled, onPress }: SmallButtonProps) => (
+  <button
+    type="button"
+    className="button"
+    data-bare
+    title={label}
+    aria-label={label}
+    disabled={disabled}
+    onClick={onPress}
+  >
+    {sign}
+  </button>
+);
+
 function CornerFields({ outline, place }: { readonly outline: Outline; readonly place: ZoneCorner }) {
   const edit = useEdit();
   const onShown = useOnShown();
@@ -44,42 +66,24 @@ function CornerFields({ outline, place }: { readonly outline: Outline; readonly 
       )}
     />
   );
+  const middle: Point = [(x + next[0]) / 2, (y + next[1]) / 2];
+  const add = (): void =>
+    edit.press(
+      'add a corner',
+      onShown((plate) => addZoneCorner(plate, place, middle)),
+    );
+  const remove = (): void =>
+    edit.press(
+      'remove a corner',
+      onShown((plate) => removeZoneCorner(plate, place)),
+    );
   return (
     <fieldset className="corner">
       <legend>{name}</legend>
       {field('x', x, (value) => [value, y])}
       {field('y', y, (value) => [x, value])}
-      <button
-        type="button"
-        className="button"
-        data-bare
-        title={`A new corner after ${name}`}
-        aria-label={`A new corner after ${name}`}
-        onClick={() =>
-          edit.press(
-            'add a corner',
-            onShown((plate) => addZoneCorner(plate, place, [(x + next[0]) / 2, (y + next[1]) / 2])),
-          )
-        }
-      >
-        +
-      </button>
-      <button
-        type="button"
-        className="button"
-        data-bare
-        title={`Remove ${name}`}
-        aria-label={`Remove ${name}`}
-        disabled={outline.length <= 3}
-        onClick={() =>
-          edit.press(
-            'remove a corner',
-            onShown((plate) => removeZoneCorner(plate, place)),
-          )
-        }
-      >
-        ×
-      </button>
+      <SmallButton sign="+" label={`A new corner after ${name}`} onPress={add} />
+      <SmallButton sign="×" label={`Remove ${name}`} disabled={outline.length <= 3} onPress={remove} />
     </fieldset>
   );
 }
@@ -144,6 +148,11 @@ function DrawnZoneRow({ zone, index }: ZoneProps) {
   const edit = useEdit();
   const onShown = useOnShown();
   const chosen = useBench((state) => state.view.activeZone === index);
+  const remove = (): void =>
+    edit.press(
+      'remove a zone',
+      onShown((plate) => removeDrawnZone(plate, index)),
+    );
   return (
     <li className="drawn-zone" data-chosen={chosen || undefined}>
       <button
@@ -156,20 +165,7 @@ function DrawnZoneRow({ zone, index }: ZoneProps) {
         zone {index + 1}: {chosen ? 'done' : 'reshape'}
       </button>
       <ZoneLasers zone={zone} index={index} />
-      <button
-        type="button"
-        className="button"
-        data-bare
-        aria-label={`Remove zone ${index + 1}`}
-        onClick={() =>
-          edit.press(
-            'remove a zone',
-            onShown((plate) => removeDrawnZone(plate, index)),
-          )
-        }
-      >
-        ×
-      </button>
+      <SmallButton sign="×" label={`Remove zone ${index + 1}`} onPress={remove} />
       {chosen && (
         <div className="drawn-zone-outline">
           {zone.rings.map((ring, i) => (
