@@ -1,6 +1,8 @@
 /**
  * Plane maps x' = a·x + c·y + e, y' = b·x + d·y + f, in the order of SVG's matrix(a b c d e f) (SVG 2, 8.3).
  */
+import { cosSin } from '../geometry/region';
+
 export type Affine = readonly [a: number, b: number, c: number, d: number, e: number, f: number];
 
 export const IDENTITY: Affine = [1, 0, 0, 1, 0, 0];
@@ -20,21 +22,9 @@ export const translation = (x: number, y: number): Affine => [1, 0, 0, 1, x, y];
 
 /** Counter-clockwise where y points up; exact for multiples of 90°. */
 export function rotation(angle_deg: number): Affine {
-  const quarter = angle_deg / 90;
-  if (Number.isInteger(quarter)) {
-    const [c, s] = QUARTERS[((quarter % 4) + 4) % 4];
-    return [c, s, -s, c, 0, 0];
-  }
-  const angle = (angle_deg * Math.PI) / 180;
-  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  const [c, s] = cosSin(angle_deg);
   return [c, s, -s, c, 0, 0];
 }
-const QUARTERS = [
-  [1, 0],
-  [0, 1],
-  [-1, 0],
-  [0, -1],
-] as const;
 
 export const mapX = (m: Affine, x: number, y: number): number => m[0] * x + m[2] * y + m[4];
 export const mapY = (m: Affine, x: number, y: number): number => m[1] * x + m[3] * y + m[5];

@@ -11,7 +11,7 @@ import {
   edgeLength,
   isPlain,
   plainLoop,
-  type Edge,
+  pointAlong,
   type Graph,
   type Step,
 } from './graph';
@@ -55,24 +55,6 @@ export function branchLoops(graph: Graph, group: readonly number[]): { loops: St
 }
 
 const stepOf = (graph: Graph, dart: Dart): Step => ({ edge: graph.edges[dart >> 1], back: (dart & 1) === 1 });
-
-/** Point `far` millimetres along the edge from the dart's start. */
-function pointAlong(edge: Edge, back: boolean, far: number): readonly [number, number] {
-  const { points } = edge;
-  const n = points.length / 2;
-  const at = (i: number): readonly [number, number] => {
-    const k = back ? n - 1 - i : i;
-    return [points[2 * k], points[2 * k + 1]];
-  };
-  let left = far;
-  for (let i = 1; i < n; i++) {
-    const [p, q] = [at(i - 1), at(i)];
-    const d = Math.hypot(q[0] - p[0], q[1] - p[1]);
-    if (d >= left && d > 0) return [p[0] + ((q[0] - p[0]) * left) / d, p[1] + ((q[1] - p[1]) * left) / d];
-    left -= d;
-  }
-  return at(n - 1);
-}
 
 /** Directions are taken at this share of the shortest edge at the node, so that tangent edges still differ. */
 const LOOK_AHEAD = 0.25;

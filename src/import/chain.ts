@@ -12,6 +12,7 @@ import {
   edgeLength,
   isPlain,
   plainLoop,
+  pointAlong,
   type Edge,
   type Graph,
   type Step,
@@ -59,21 +60,8 @@ function endsOf(edges: readonly Edge[]): { x: Float64Array; y: Float64Array; len
 const MOST_BETWEEN = 100;
 
 /** The point halfway along the edge's length. */
-function middle({ points }: Edge): readonly [number, number] {
-  let left = edgeLength(points) / 2;
-  for (let i = 2; i < points.length; i += 2) {
-    const d = Math.hypot(points[i] - points[i - 2], points[i + 1] - points[i - 1]);
-    if (d >= left && d > 0) {
-      const f = left / d;
-      return [
-        points[i - 2] + f * (points[i] - points[i - 2]),
-        points[i - 1] + f * (points[i + 1] - points[i - 1]),
-      ];
-    }
-    left -= d;
-  }
-  return [points[0], points[1]];
-}
+const middle = (edge: Edge): readonly [number, number] =>
+  pointAlong(edge, false, edgeLength(edge.points) / 2);
 
 /** Edges between the same two nodes with the same middle are one edge drawn twice; edges of no length are dropped. */
 function withoutDuplicates(graph: Graph, gap_mm: number): { kept: number[]; duplicates: number[] } {

@@ -129,3 +129,21 @@ function stepPoint({ edge, back }: Step, i: number): readonly [number, number] {
   const k = back ? pointCount(edge) - 1 - i : i;
   return [edge.points[2 * k], edge.points[2 * k + 1]];
 }
+
+/** The point `far` millimetres along an edge from its start, or from its end where it is run backwards; its last point where it is shorter. */
+export function pointAlong(edge: Edge, back: boolean, far: number): readonly [number, number] {
+  const { points } = edge;
+  const n = points.length / 2;
+  const at = (i: number): readonly [number, number] => {
+    const k = back ? n - 1 - i : i;
+    return [points[2 * k], points[2 * k + 1]];
+  };
+  let left = far;
+  for (let i = 1; i < n; i++) {
+    const [p, q] = [at(i - 1), at(i)];
+    const d = Math.hypot(q[0] - p[0], q[1] - p[1]);
+    if (d >= left && d > 0) return [p[0] + ((q[0] - p[0]) * left) / d, p[1] + ((q[1] - p[1]) * left) / d];
+    left -= d;
+  }
+  return at(n - 1);
+}

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { bladeBuild } from '../../src/build/bladeBuild';
 import { bladeProblems } from '../../src/build/bladeProblems';
 import { findTurn, longestSide, turnWithoutSides, type TurnAdvice } from '../../src/build/bladeTurn';
+import { finished } from '../../src/build/finished';
 import { placedPart } from '../../src/exposure/prepared';
 import { demoLayout } from '../../src/layout/demo';
 import { messageAdvice, messageText } from '../../src/layout/messages';
@@ -41,13 +42,7 @@ const blade = (layout: Layout) => ({
 const placed = (layout: Layout, index = 0) => placedPart(layout, layout.parts[index]);
 
 /** The turn that the first part is advised, at once. */
-function adviceFor(layout: Layout): TurnAdvice | null {
-  const search = findTurn(placed(layout), blade(layout));
-  for (;;) {
-    const step = search.next();
-    if (step.done) return step.value;
-  }
-}
+const adviceFor = (layout: Layout): TurnAdvice | null => finished(findTurn(placed(layout), blade(layout)));
 
 describe('the blade over height', () => {
   // P1 is 40 wide to z = 12, then 60 wide to z = 30; P2 beside it is 50 wide from z = 0 to 18 only.

@@ -2,6 +2,7 @@
  * Turning parts: one about its own origin, several together about the middle of their common box. Degrees
  * counter-clockwise from +x, platform millimetres; an operation that changes nothing returns the layout itself.
  */
+import { cosSin } from '../../geometry/region';
 import { COORDINATE_LIMIT_mm } from '../../layout/limits';
 import type { Layout, Part, PartId, Point } from '../../layout/types';
 import { roundDeg, roundMm } from '../../units/round';
@@ -9,23 +10,8 @@ import type { Degrees, Mm } from '../../units/types';
 import { allFinite, changeParts } from './edit';
 import { partBox } from './place';
 
-const QUARTERS = [
-  [1, 0],
-  [0, 1],
-  [-1, 0],
-  [0, -1],
-] as const;
-
-/** Cosine and sine, exact for whole quarters, so that four of them lead back. */
-function direction(deg: Degrees): readonly [number, number] {
-  const quarter = (((deg / 90) % 4) + 4) % 4;
-  if (Number.isInteger(quarter)) return QUARTERS[quarter]!;
-  const angle = (deg * Math.PI) / 180;
-  return [Math.cos(angle), Math.sin(angle)];
-}
-
 function swung(part: Part, from: Part, by_deg: Degrees, [cx, cy]: Point): Part {
-  const [cos, sin] = direction(by_deg);
+  const [cos, sin] = cosSin(by_deg);
   const [dx, dy] = [from.at_mm[0] - cx, from.at_mm[1] - cy];
   const [x, y]: readonly Mm[] = [roundMm(cx + cos * dx - sin * dy), roundMm(cy + sin * dx + cos * dy)];
   const turn_deg = roundDeg(from.turn_deg + by_deg);
