@@ -9,6 +9,7 @@ import { divisionFaults } from './faults';
 import { finished } from './finished';
 import type { Plate } from './plate';
 import type { PartSections, Rules } from './rules';
+import { powderFaults } from './powderFaults';
 import { scheduleFaults } from './scheduleFaults';
 import type { Stretch, WholeHeight } from './types';
 
@@ -36,10 +37,11 @@ export function* problemSteps(examined: Examined): Generator<undefined, Found, u
   const faults = divisionFaults(layout, divisions[0], placed, sections, rules.heldByNoZone, new Set(beyond));
   yield;
   const timed = scheduleFaults(layout, stretches);
-  const all = [...faults.problems, ...standing.problems, ...timed.problems];
+  const powder = powderFaults(layout, stretches);
+  const all = [...faults.problems, ...standing.problems, ...powder.problems, ...timed.problems];
   return {
     problems: [...all.filter((p) => p.blocks), ...all.filter((p) => !p.blocks)],
-    checks: faults.checks + standing.checks + timed.checks,
+    checks: faults.checks + standing.checks + powder.checks + timed.checks,
   };
 }
 

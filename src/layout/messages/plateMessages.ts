@@ -84,8 +84,15 @@ export const PLATE_MESSAGES = {
     blocks: true,
   },
   'part-held-by-no-zone': {
-    text: '{part} should stay with one laser, but no zone holds it whole: it is cut along the zones.',
-    advice: 'Move it into one zone, widen a zone or the shared band, or allow seams.',
+    text: '{part} should stay with one laser, but no zone holds it whole over its height: it is cut along the zones, or changes its laser where they change.',
+    advice:
+      'Move it into one zone, widen a zone or the shared band, divide all its heights alike, or allow seams.',
+    blocks: true,
+  },
+  'dose-too-small': {
+    text: '{layers} layers, from layer {from} on, need up to {short} cm³ more powder than their dose.',
+    advice:
+      'Raise the dose factor of the process to {factor} or more, or spread the sections over the height.',
     blocks: true,
   },
   'outline-repaired': {
