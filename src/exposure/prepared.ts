@@ -48,7 +48,7 @@ interface Prepared {
   readonly repaired: boolean;
 }
 /** A shape in its own coordinates, turned or not. */
-export interface PreparedShape {
+interface PreparedShape {
   readonly slabs: readonly PreparedSlab[];
   readonly height_mm: Mm;
   /** Union of all sections seen from above, within the chord error of circles. */
