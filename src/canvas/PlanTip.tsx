@@ -23,8 +23,8 @@ const HINTS: Readonly<Record<Tool, string>> = {
   rectangle: 'Corner to corner, Alt: free',
   disc: 'From the centre outward',
   ring: 'Outer circle, then the inner one',
-  polygon: 'A click per corner, Enter ends',
-  zone: 'A click per corner, Enter ends',
+  polygon: 'A click per corner or a drag per side, Enter ends',
+  zone: 'A click per corner or a drag per side, Enter ends',
 };
 
 const ZONE_HINT = 'Drag a corner, Ctrl: alone; a cross adds one, Shift and a click take one away';

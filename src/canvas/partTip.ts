@@ -45,7 +45,7 @@ function useRestedPart(): PartId | null {
 /** The words beside the pointer; null where it rests on no part of the plan, or a hand is at work. */
 export function usePartTip(host: PlanHost, analysis: Analysis, layer: LayerFigures | null): Tip | null {
   const part = useRestedPart();
-  const busy = useStore(host.ui, ({ moving, draft }) => moving.length > 0 || draft !== null);
+  const busy = useStore(host.ui, ({ pressed, draft }) => pressed || draft !== null);
   const pointer = useStore(host.ui, (ui) => (part === null ? null : ui.pointer));
   const lines = useMemo(
     () => (part === null || layer === null ? [] : partLines(analysis, layer, part)),

@@ -118,6 +118,74 @@ describe('drawing tools', () => {
     expect(hands.host.ui.getState().tip?.lines).toEqual(['No corner yet, 3 more needed']);
   });
 
+  it.each(['polygon', 'zone'] as const)(
+    'a %s: a drag draws a side, from where it begins to where it ends',
+    (tool) => {
+      const hands = drawing(tool);
+      const drag = (from: readonly [number, number], to: readonly [number, number]): void => {
+        hands.press(...from);
+        hands.move(...to);
+        hands.release(...to);
+      };
+      drag([0, 0], [60, 0]);
+      const sides = () => hands.host.ui.getState().draft;
+      expect(sides()).toMatchObject({
+        points: [
+          { x: 0, y: 0 },
+          { x: 60, y: 0 },
+        ],
+      });
+      // on from the last corner, pressed again where it stands: one corner more
+      drag([60, 0], [60, 40]);
+      expect(sides()).toMatchObject({ points: [{ x: 0 }, { x: 60 }, { x: 60, y: 40 }] });
+      // 2 px of a trembling hand are a click
+      drag([0, 40], [1, 40]);
+      expect(sides()).toMatchObject({ points: [{ x: 0 }, { x: 60 }, { x: 60 }, { x: 0, y: 40 }] });
+      hands.controller.key('Enter');
+      expect(sides()).toBeNull();
+      if (tool === 'polygon')
+        expect(hands.bench.analysis().stretches[0].figures.sectionArea_mm2).toBeCloseTo(60 * 40, 6);
+      else expect(layoutAt(hands.layout(), 0).zoning).toMatchObject({ zones: [{ rings: [{ length: 4 }] }] });
+    },
+  );
+
+  it('a drag that is cancelled takes both its corners back', () => {
+    const hands = drawing('zone');
+    hands.click(0, 0);
+    hands.press(60, 0);
+    hands.move(60, 40);
+    hands.controller.cancel();
+    expect(hands.host.ui.getState().draft).toMatchObject({ points: [{ x: 0, y: 0 }] });
+  });
+
+  it('a press that closes an outline leaves nothing for its drag to draw on', () => {
+    const hands = drawing('zone');
+    for (const [x, y] of [
+      [0, 0],
+      [60, 0],
+      [0, 40],
+    ] as const)
+      hands.click(x, y);
+    hands.press(1, 1);
+    hands.move(30, 30);
+    hands.release(30, 30);
+    expect(hands.host.ui.getState().draft).toBeNull();
+    const { zoning } = layoutAt(hands.layout(), 0);
+    expect(zoning).toMatchObject({
+      zones: [
+        {
+          rings: [
+            [
+              [0, 0],
+              [60, 0],
+              [0, 40],
+            ],
+          ],
+        },
+      ],
+    });
+  });
+
   it('give drawn zones to the lasers in turn', () => {
     const hands = drawing('zone');
     for (const x of [-100, 50]) {

@@ -208,6 +208,22 @@ describe('turning several parts', () => {
   });
 });
 
+describe('words beside the pointer', () => {
+  it('make room from pressing to letting go, whatever the gesture', () => {
+    const hands = planHands();
+    const pressed = () => hands.host.ui.getState().pressed;
+    hands.press(-60, -60);
+    expect(pressed()).toBe(true);
+    hands.move(-50, -60);
+    expect(pressed()).toBe(true);
+    hands.release(-50, -60);
+    expect(pressed()).toBe(false);
+    hands.press(-50, -60);
+    hands.controller.cancel();
+    expect(pressed()).toBe(false);
+  });
+});
+
 describe('zone lines', () => {
   it('moves the line that is pressed, in steps of 0.1 mm, and not below the narrowest zone', () => {
     const hands = planHands();

@@ -1,6 +1,6 @@
 /**
  * The lasers of each zone, by number: in the middle of a strip's end, in the outer corner of a quadrant, in the middle of
- * any other outline, in a row behind the platform where a zone is all of it; inside the canvas while the zone is in
+ * any other outline, in a row behind the platform where a laser's zone is all of it; inside the canvas while the zone is in
  * sight; and beside a part's name where it would cover it. Platform mm, screen px.
  */
 import { area, boxOf, containsPoint } from '../../geometry/region';
@@ -15,7 +15,11 @@ import { lasersOf } from './ground';
 import { balloon, type Ctx, type Sheet } from './pen';
 
 const INSET_PX: Px = 17;
+/** Between the balloon and the edge of the zone. */
+const GAP_PX: Px = 7;
 const COLUMN_PX: Px = 32;
+/** Half the balloon's width: letters of 12 px as they are at most. */
+const halfWidth = (text: string): Px => Math.max(10, text.length * 3.8 + 5);
 
 /** Centre of area of a region's first ring (the outer one). */
 const middleOf = (region: Region): PlatePoint => {
@@ -61,12 +65,21 @@ export const zoneNumberPlace = (region: Region, { width_mm, depth_mm }: Platform
 const spansPlatform = (region: Region, { width_mm, depth_mm }: Platform): boolean =>
   Math.abs(area(region) / (width_mm * depth_mm) - 1) < 1e-6;
 
-const onScreen = (zone: Zone, platform: Platform, sheet: Sheet): ScreenPoint => {
+/**
+ * Around the whole platform a laser's zone has no end of its own: the numbers stand in a row behind it, clear of the parts.
+ * One zone of several lasers has one number, which stands in it.
+ */
+const standsBehind = ({ lasers, region }: Zone, platform: Platform): boolean =>
+  lasersOf(lasers).length === 1 && spansPlatform(region, platform);
+
+const onScreen = (zone: Zone, platform: Platform, sheet: Sheet, text: string): ScreenPoint => {
   const { at, sideX, sideY } = zoneNumberPlace(zone.region, platform);
   const edge = toScreen(at, sheet.camera, sheet.size);
-  // Around the whole platform there is no end of its own: the numbers stand in a row behind it, clear of the parts.
-  const out = spansPlatform(zone.region, platform) ? -1 : 1;
-  const place = { left: edge.left - sideX * INSET_PX, top: edge.top + out * sideY * INSET_PX };
+  const out = standsBehind(zone, platform) ? -1 : 1;
+  const place = {
+    left: edge.left - sideX * Math.max(INSET_PX, halfWidth(text) + GAP_PX),
+    top: edge.top + out * sideY * INSET_PX,
+  };
   if (out < 0) return keepInside(place, sheet.size, INSET_PX);
   const seen = keepInside(place, sheet.size, INSET_PX);
   const { x, y } = toPlate(seen, sheet.camera, sheet.size);
@@ -77,15 +90,13 @@ const onScreen = (zone: Zone, platform: Platform, sheet: Sheet): ScreenPoint => 
 const words = (division: Division, lasers: readonly number[]): string =>
   lasers.map((i) => `${division.laserIds[i]}${(division.on >>> i) & 1 ? '' : ' off'}`).join(' ');
 
-/** Half the balloon's width: letters of 12 px as they are at most. */
-const halfWidth = (text: string): Px => Math.max(10, text.length * 3.8 + 5);
 const HALF_HEIGHT_PX: Px = 11;
 
 /** Around the whole platform: the next free place of the row. Elsewhere: the nearest place in the zone that is clear. */
 const clearOf = (taken: readonly ScreenBox[], zone: Zone, platform: Platform, sheet: Sheet, text: string) => {
   const half = { width: halfWidth(text), height: HALF_HEIGHT_PX };
-  let at = onScreen(zone, platform, sheet);
-  if (spansPlatform(zone.region, platform)) {
+  let at = onScreen(zone, platform, sheet, text);
+  if (standsBehind(zone, platform)) {
     while (taken.some((other) => boxesMeet(boxAround(at, half.width, half.height), other)))
       at = { left: at.left + COLUMN_PX, top: at.top };
     return at;
@@ -119,6 +130,8 @@ export const drawZoneNumbers = (
     const style = laserStyle(lasers[0], theme);
     const on = lasers.some((i) => (division.on >>> i) & 1);
     const { paper, line, ink } = sheet.ground;
-    balloon(ctx, text, at, on ? style.tint : paper, on ? style.stroke : line, ink);
+    // Of several lasers no colour is the zone's own.
+    const tinted = on && lasers.length === 1;
+    balloon(ctx, text, at, tinted ? style.tint : paper, tinted ? style.stroke : line, ink);
   }
 };

@@ -40,7 +40,7 @@ export interface Controller {
 
 /** Drawing and reshaping zones, whose code is loaded apart from the free hand's; null until it is there. */
 export type DrawingTools = Pick<typeof Drawing, 'commitDraft' | 'drawGesture' | 'followDraft'> &
-  Pick<typeof Corners, 'dropCorner' | 'finishCorners' | 'pressCorner'> &
+  Pick<typeof Corners, 'cornerGesture' | 'dropCorner' | 'finishCorners'> &
   ZoneTools;
 type GetTools = () => DrawingTools | null;
 
@@ -59,7 +59,7 @@ const press = (
   if (tool === 'select') return hand.begin(pressSelect(host, at, drawing));
   if (drawing === null) return undefined;
   if (draft?.kind === 'ring') return drawing.commitDraft(host, draft);
-  if (isCornerTool(tool)) return drawing.pressCorner(host, tool, at);
+  if (isCornerTool(tool)) return hand.begin(drawing.cornerGesture(host, tool, at));
   return hand.begin(drawing.drawGesture(host, at, tool));
 };
 

@@ -1,12 +1,12 @@
 /**
- * Outlines drawn corner by corner (polygon, zone): a press per corner; Enter, a double click or a press on the first
+ * Outlines drawn corner by corner (polygon, zone): a press per corner, or a drag along a side; Enter, a double click or a press on the first
  * corner ends the drawing, Backspace takes a corner back. Platform millimetres on the steps of a drag.
  */
 import type { PlatePoint } from '../../units/types';
 import { toScreen } from '../camera';
 import { snapPoint } from '../snapping';
-import { commitDraft } from './drawing';
-import type { Input, PlanHost } from './gesture';
+import { commitDraft, followDraft } from './drawing';
+import type { Gesture, Input, PlanHost } from './gesture';
 import { CORNERS_NEEDED, cornerDraft, type CornerTool } from './planUi';
 
 /** A press this near the first corner closes the outline. Screen px. */
@@ -26,6 +26,30 @@ export const pressCorner = (host: PlanHost, tool: CornerTool, input: Input): voi
   const last = points.at(-1);
   const repeated = last !== undefined && distance(last, at) === 0;
   host.ui.setState({ draft: { kind: tool, points: repeated ? points : [...points, at], to: at } });
+};
+
+/** A pointer that moved less between press and release has clicked. Screen px. */
+const DRAG_PX = 6;
+
+/** A press on the plan: a corner where it begins and, dragged, another one where it ends. */
+export const cornerGesture = (host: PlanHost, tool: CornerTool, start: Input): Gesture => {
+  const before = host.ui.getState().draft;
+  pressCorner(host, tool, start);
+  let end: Input | null = null;
+  return {
+    move(to) {
+      end = to;
+      followDraft(host, to);
+    },
+    end() {
+      const open = cornerDraft(host.ui.getState().draft);
+      if (!open || !end) return;
+      const moved = Math.hypot(end.screen.left - start.screen.left, end.screen.top - start.screen.top);
+      if (moved >= DRAG_PX) pressCorner(host, tool, end);
+    },
+    // What the press has closed stays closed.
+    cancel: () => host.ui.setState(({ draft }) => ({ draft: draft && before, tip: null })),
+  };
 };
 
 const missingWords = (corners: number): string => {

@@ -51,7 +51,7 @@ export const createHand = (
   const rest = () => {
     const running = gesture;
     gesture = null;
-    ui.setState({ moving: [], tip: null });
+    ui.setState({ pressed: false, moving: [], tip: null });
     return running;
   };
   const places = perFrame(nextFrame, (input) => {
@@ -68,6 +68,7 @@ export const createHand = (
       if (gesture) cancel();
       places.forget();
       gesture = next;
+      ui.setState({ pressed: true });
     },
     move: places.note,
     release(input) {

@@ -42,6 +42,8 @@ export interface Tip {
 export interface PlanUi {
   readonly draft: Draft | null;
   readonly tip: Tip | null;
+  /** A press that has not been let go: a gesture runs. */
+  readonly pressed: boolean;
   /** Parts under the hand: drawn on a layer of their own. */
   readonly moving: readonly PartId[];
   /** CSS cursor. */
@@ -61,6 +63,7 @@ export type PlanUiStore = StoreApi<PlanUi>;
 const IDLE_UI: PlanUi = {
   draft: null,
   tip: null,
+  pressed: false,
   moving: [],
   cursor: 'default',
   pointer: null,

@@ -11,21 +11,25 @@ import { Figure } from './Figure';
 import type { BuildFigureName } from './figureNames';
 import type { LeftOut } from './leftOut';
 import { leftOutHeights, leftOutOfBuild, leftOutVolume } from './leftOut';
+import { NOTHING, nothingBuilt } from './nothing';
 
 interface Entry {
   readonly name: BuildFigureName;
   readonly label: string | ((layout: Layout) => string);
   readonly value: (build: BuildFigures, layout: Layout) => string;
+  readonly place?: 'third' | 'right';
 }
 /** The hours that the other way of recoating would take. */
 const OTHER_WAY: Entry = {
   name: 'hours-other-way',
+  place: 'third',
   label: ({ machine }) => (machine.recoater.mode === 'oneWay' ? 'Both ways' : 'One way'),
   value: (b, { machine }) =>
     formatHours(machine.recoater.mode === 'oneWay' ? b.timeBothWays_h : b.timeOneWay_h),
 };
 const CORRECTED: Entry = {
   name: 'build-corrected',
+  place: 'right',
   label: 'Corrected',
   value: (b, layout) => {
     const { spread_pct } = layout.schedule?.correction ?? UNCORRECTED;
@@ -35,17 +39,35 @@ const CORRECTED: Entry = {
 const ENTRIES: readonly Entry[] = [
   { name: 'build-hours', label: 'Build time', value: (b) => formatHours(b.time_h) },
   OTHER_WAY,
-  { name: 'build-imbalance', label: 'Imbalance', value: (b) => formatPercent(b.imbalance_pct) },
-  { name: 'build-exposure', label: 'Exposure', value: (b) => formatHours(b.exposure_h) },
+  {
+    name: 'build-imbalance',
+    label: 'Imbalance',
+    value: (b) => formatPercent(b.imbalance_pct),
+    place: 'third',
+  },
+  { name: 'build-exposure', label: 'Exposure', value: (b) => formatHours(b.exposure_h), place: 'third' },
   { name: 'held-hours', label: 'Held by minimum', value: (b) => formatHours(b.heldByMinLayer_h) },
-  { name: 'laser-hours', label: 'Laser-hours', value: (b) => formatHours(b.load_laserH) },
+  { name: 'laser-hours', label: 'Laser-hours', value: (b) => formatHours(b.load_laserH), place: 'right' },
   { name: 'idle-hours', label: 'Idle laser-hours', value: (b) => formatHours(b.idle_laserH) },
-  { name: 'scan-volume', label: 'Scan volume', value: (b) => formatCm3(totalVolume(b)) },
+  { name: 'scan-volume', label: 'Scan volume', value: (b) => formatCm3(totalVolume(b)), place: 'right' },
 ];
 /** Figures that say beside their number what they leave out; the head says it for the rest. */
-const SAYING: readonly BuildFigureName[] = ['build-hours', 'build-imbalance'];
+const SAYING: readonly BuildFigureName[] = [
+  'build-hours',
+  'build-corrected',
+  'hours-other-way',
+  'build-imbalance',
+  'build-exposure',
+  'laser-hours',
+];
 
-function headWords({ build, whole }: Analysis, left: LeftOut | null, progress: number | null): string {
+function headWords(
+  { build, whole, layout }: Analysis,
+  left: LeftOut | null,
+  progress: number | null,
+): string {
+  const nothing = nothingBuilt(layout);
+  if (nothing !== null) return nothing;
   const far = progress === null ? '' : ` ${formatCount(100 * progress)} %`;
   if (whole === 'none') return `${build.layers} layers, being computed${far}`;
   if (whole === 'earlier') return `of the plate before; computing${far}`;
@@ -58,9 +80,11 @@ function headWords({ build, whole }: Analysis, left: LeftOut | null, progress: n
 export function BuildList({ analysis }: { readonly analysis: Analysis }) {
   const progress = useBench((state) => state.height.progress);
   const left = leftOutOfBuild(analysis);
-  const missing = left === null ? undefined : leftOutVolume(left);
   const { layout } = analysis;
-  const entries = layout.schedule === null ? ENTRIES : [...ENTRIES, CORRECTED];
+  const nothing = nothingBuilt(layout);
+  const missing = left === null || nothing !== null ? undefined : leftOutVolume(left);
+  const more = layout.schedule !== null;
+  const entries = more ? ENTRIES.toSpliced(1, 0, CORRECTED) : ENTRIES;
   return (
     <section aria-label="Build">
       <h3 className="figures-head">
@@ -69,13 +93,16 @@ export function BuildList({ analysis }: { readonly analysis: Analysis }) {
           {headWords(analysis, left, progress)}
         </span>
       </h3>
-      <div className="small-figures">
-        {entries.map(({ name, label, value }) => (
+      <div className="small-figures" data-more={more || undefined}>
+        {entries.map(({ name, label, value, place }) => (
           <Figure
             key={name}
             name={name}
             label={typeof label === 'string' ? label : label(layout)}
-            value={analysis.whole === 'none' ? '…' : value(analysis.build, layout)}
+            value={
+              nothing !== null ? NOTHING : analysis.whole === 'none' ? '…' : value(analysis.build, layout)
+            }
+            place={place}
             missing={SAYING.includes(name) ? missing : undefined}
           />
         ))}

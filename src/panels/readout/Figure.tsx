@@ -23,6 +23,8 @@ interface FigureProps {
    */
   readonly look?: 'row' | 'cell' | 'large' | 'stack';
   readonly warn?: boolean;
+  /** Its place in a list of more figures than pairs: one of three in a line, or the right one of two. */
+  readonly place?: 'third' | 'right' | undefined;
 }
 
 function useFigureHandlers(name: FigureName, lights: Lights) {
@@ -60,6 +62,8 @@ export const Figure = memo(function Figure(props: FigureProps) {
       className={`figure figure-${look}`}
       data-lit={lit || undefined}
       data-warn={warn || undefined}
+      data-third={props.place === 'third' || undefined}
+      data-right={props.place === 'right' || undefined}
       aria-label={said.join(', ')}
       aria-describedby={explained ? EXPLANATION_ID : undefined}
       {...handlers}

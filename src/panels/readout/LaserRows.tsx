@@ -3,13 +3,13 @@
  * the best possible through all rows, and the numbers at the end. A laser that is on and has nothing it may expose says
  * so in its row, and below them how to give it something.
  */
-import { memo, Suspense } from 'react';
+import { memo, Suspense, type CSSProperties } from 'react';
 import { useBench } from '../../canvas/bench';
 import { divisionAt } from '../../canvas/layerAt';
 import { hatchBackground, laserStyle } from '../../canvas/palette';
 import type { LaserFigures } from '../../build/types';
 import { formatCount, formatField } from '../../units/format';
-import type { Seconds } from '../../units/types';
+import type { Px, Seconds } from '../../units/types';
 import { later } from '../../canvas/later';
 import { useLayer } from '../useLayer';
 import { useLightHandlers, useLit } from '../useLight';
@@ -149,6 +149,14 @@ function Head() {
   );
 }
 
+const DIGIT_PX: Px = 8;
+const LEAST_PIECES_PX: Px = 24;
+/** The last column's width: as many digits as the largest count has. */
+const piecesWidth = (lasers: readonly LaserFigures[]): string => {
+  const digits = Math.max(...lasers.map(({ pieces }) => formatCount(pieces).length));
+  return `${Math.max(LEAST_PIECES_PX, DIGIT_PX * digits)}px`;
+};
+
 /** Rows of all lasers of the machine, the ones that are off included. */
 export function LaserRows() {
   const { analysis, figures } = useLayer();
@@ -158,7 +166,11 @@ export function LaserRows() {
   const lasers = figures?.lasers ?? analysis.layout.machine.lasers.map(idle);
   const best = figures === undefined ? null : share(axis, figures.bestPossible_s);
   return (
-    <section className="laser-rows" aria-label="Lasers on one time axis">
+    <section
+      className="laser-rows"
+      aria-label="Lasers on one time axis"
+      style={{ '--pieces': piecesWidth(lasers) } as CSSProperties}
+    >
       <Head />
       <div className="laser-body">
         {lasers.map((own, laser) => (

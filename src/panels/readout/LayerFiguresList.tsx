@@ -1,6 +1,6 @@
 /**
  * What the division costs in this layer: imbalance and layer time large, each with its neighbour beside it, the rest in
- * two columns. What no laser exposes is missing from times and imbalance: they say so.
+ * columns. What no laser exposes is missing from times and imbalance: they say so, and with every laser off they are dashes.
  */
 import type { LayerFigures } from '../../build/types';
 import { formatCount, formatMm, formatMm2, formatPercent, formatSeconds } from '../../units/format';
@@ -8,9 +8,8 @@ import type { Lights } from '../lights';
 import { Figure } from './Figure';
 import type { LayerFigureName } from './figureNames';
 import { leftOutOfLayer } from './leftOut';
+import { NOTHING, nothingExposed } from './nothing';
 
-/** Shown where there is nothing to measure. */
-const NOTHING = '–';
 /** Differences under a millisecond are rounding. */
 const SMALLEST_COST_S = 5e-4;
 
@@ -31,10 +30,15 @@ interface Entry {
   readonly label: string;
   readonly value: (figures: LayerFigures) => string;
   readonly lights?: Lights;
+  /** It means nothing while every laser is off. */
+  readonly timed?: boolean;
 }
 
-const shown = (figures: LayerFigures | undefined, { value }: Pick<Entry, 'value'>): string =>
-  figures === undefined ? NOTHING : value(figures);
+const shown = (
+  figures: LayerFigures | undefined,
+  { value, timed }: Pick<Entry, 'value' | 'timed'>,
+): string =>
+  figures === undefined || (timed === true && nothingExposed(figures) !== null) ? NOTHING : value(figures);
 
 const PAIRS: readonly { readonly large: Entry; readonly beside: Entry }[] = [
   {
@@ -42,12 +46,23 @@ const PAIRS: readonly { readonly large: Entry; readonly beside: Entry }[] = [
       name: 'imbalance-time',
       label: 'Imbalance by time',
       value: (f) => formatPercent(f.imbalanceTime_pct),
+      timed: true,
     },
-    beside: { name: 'imbalance-area', label: 'by area', value: (f) => formatPercent(f.imbalanceArea_pct) },
+    beside: {
+      name: 'imbalance-area',
+      label: 'by area',
+      value: (f) => formatPercent(f.imbalanceArea_pct),
+      timed: true,
+    },
   },
   {
-    large: { name: 'layer-time', label: 'Layer time, estimate', value: (f) => formatSeconds(f.time_s) },
-    beside: { name: 'exposure', label: 'exposure', value: (f) => formatSeconds(f.exposure_s) },
+    large: {
+      name: 'layer-time',
+      label: 'Layer time, estimate',
+      value: (f) => formatSeconds(f.time_s),
+      timed: true,
+    },
+    beside: { name: 'exposure', label: 'exposure', value: (f) => formatSeconds(f.exposure_s), timed: true },
   },
 ];
 
@@ -55,7 +70,7 @@ const PAIRS: readonly { readonly large: Entry; readonly beside: Entry }[] = [
 export function LargeFigures({ figures }: ListProps) {
   const laser = slowest(figures);
   const lights: Lights = laser < 0 ? 'none' : `laser:${laser}`;
-  const missing = leftOutOfLayer(figures);
+  const missing = nothingExposed(figures) ?? leftOutOfLayer(figures);
   return (
     <div className="large-figures">
       {PAIRS.map(({ large, beside }) => (
@@ -106,7 +121,7 @@ const SMALL: readonly Entry[] = [
     value: (f) => formatCount(f.witnessLines),
     lights: 'seams',
   },
-  { name: 'cost-of-cutting', label: 'Cost of cutting', value: cost, lights: 'seams' },
+  { name: 'cost-of-cutting', label: 'Cost of cutting', value: cost, lights: 'seams', timed: true },
 ];
 
 /** The best possible with the lasers that set it, then seams and areas. */
@@ -117,10 +132,10 @@ export function SmallFigures({ figures }: ListProps) {
       <Figure
         name="best-possible"
         label="Best possible"
-        value={shown(figures, { value: (f) => formatSeconds(f.bestPossible_s) })}
-        note={shown(figures, { value: (f) => `set by ${f.bestSetBy.join(' ')}` })}
+        value={shown(figures, { value: (f) => formatSeconds(f.bestPossible_s), timed: true })}
+        note={shown(figures, { value: (f) => nothingExposed(f) ?? `set by ${f.bestSetBy.join(' ')}` })}
         lights="binding"
-        missing={missing}
+        missing={nothingExposed(figures) === null ? missing : undefined}
       />
       {SMALL.map((entry) => (
         <Figure

@@ -24,21 +24,19 @@ const PlumeFigures = memo(function PlumeFigures({ analysis, figures }: PlumesPro
     [analysis, figures],
   );
   return (
-    <section aria-label="Plumes over each beam">
-      <h3 className="figures-head">
-        PLUMES OVER EACH BEAM <span>geometry only</span>
+    <section className="plumes" aria-label="Plumes over each beam, by geometry only">
+      <h3 title="Mean number of plumes over each beam, by geometry only">
+        PLUMES <span>by geometry</span>
       </h3>
-      <div className="plumes">
-        {analysis.layout.machine.lasers.map(({ id }, laser) => (
-          <Figure
-            key={id}
-            name={`plumes-${id}`}
-            label={id}
-            value={barePlumes(plumes[laser] ?? 0)}
-            lights={`laser:${laser}`}
-          />
-        ))}
-      </div>
+      {analysis.layout.machine.lasers.map(({ id }, laser) => (
+        <Figure
+          key={id}
+          name={`plumes-${id}`}
+          label={id}
+          value={barePlumes(plumes[laser] ?? 0)}
+          lights={`laser:${laser}`}
+        />
+      ))}
     </section>
   );
 });

@@ -76,6 +76,13 @@ const layerTime: Explain = ({ layout }, figures) => ({
   ],
 });
 const bestPossible: Explain = ({ layout }, figures) => {
+  if (figures.bestSetBy.length === 0)
+    return {
+      title: 'Best possible exposure',
+      meaning: 'Every laser is off: nothing is exposed, and no time can be the best.',
+      formula: 'max over sets S of lasers of (load only S can reach) / |S|',
+      numbers: [],
+    };
   const count = Math.max(1, figures.bestSetBy.length);
   const names = figures.bestSetBy.join(', ');
   const whole = layout.allocation === 'wholeParts' || layout.parts.some((part) => part.seams === 'none');

@@ -11,6 +11,7 @@ import { formatHours } from '../../units/format';
 import { CommandContext } from '../commandContext';
 import type { LeftOut } from '../readout/leftOut';
 import { leftOutOfBuild, leftOutVolume } from '../readout/leftOut';
+import { NOTHING, nothingBuilt } from '../readout/nothing';
 import './title.css';
 
 export interface SheetState {
@@ -110,7 +111,9 @@ export function TitleBlock() {
   const left = leftOutOfBuild(analysis);
   const state = sheetState(analysis, left);
   const known = analysis.whole === 'none' ? '…' : formatHours(time_h);
-  const hours = left === null ? known : `${known} ${leftOutVolume(left)}`;
+  const summed = left === null ? known : `${known} ${leftOutVolume(left)}`;
+  const nothing = nothingBuilt(analysis.layout);
+  const hours = nothing === null ? summed : `${NOTHING} ${nothing}`;
   return (
     <footer className="title-block" aria-label="Title block">
       <dl>
