@@ -2,12 +2,12 @@
  * A field for a name or note: Enter or leaving commits, Escape restores.
  */
 import type { KeyboardEvent } from 'react';
-import { useId, useState } from 'react';
-import { messageAdvice, messageText } from '../../layout/messages';
+import { useState } from 'react';
 import type { Fault, Result } from '../../layout/result';
 import type { Layout } from '../../layout/types';
 import { useEdit } from '../useEdit';
 import { fieldFault } from './readField';
+import { FieldBox } from './FieldBox';
 import { useCommitOnLeave } from './useCommitOnLeave';
 
 interface TextFieldProps {
@@ -44,34 +44,22 @@ function useText({ label, value, recipe }: TextFieldProps) {
   return { text, fault, setText, commit, press };
 }
 
+/** A labelled text of the layout. */
 export function TextField(props: TextFieldProps) {
-  const id = useId();
   const { text, fault, setText, commit, press } = useText(props);
   return (
-    <div className={props.bare ? 'bare-field' : 'field'}>
-      <label htmlFor={id} className={props.bare ? 'visually-hidden' : undefined}>
-        {props.label}
-      </label>
-      <span className="field-box" data-invalid={fault !== null || undefined}>
-        <input
-          id={id}
-          type="text"
-          autoComplete="off"
-          data-testid={props.testId}
-          aria-invalid={fault !== null}
-          aria-describedby={fault === null ? undefined : `${id}-fault`}
-          style={{ textAlign: 'left' }}
-          value={text ?? props.value}
-          onChange={(event) => setText(event.target.value)}
-          onBlur={commit}
-          onKeyDown={press}
-        />
-      </span>
-      {fault !== null && (
-        <p className="field-fault" id={`${id}-fault`} role="alert">
-          {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)}
-        </p>
-      )}
-    </div>
+    <FieldBox
+      label={props.label}
+      bare={props.bare}
+      fault={fault}
+      testId={props.testId}
+      input={{
+        style: { textAlign: 'left' },
+        value: text ?? props.value,
+        onChange: (event) => setText(event.target.value),
+        onBlur: commit,
+        onKeyDown: press,
+      }}
+    />
   );
 }

@@ -4,9 +4,9 @@
  * old value stays in the layout.
  */
 import type { KeyboardEvent } from 'react';
-import { useId, useState } from 'react';
-import { messageAdvice, messageText } from '../../layout/messages';
+import { useState } from 'react';
 import type { Fault } from '../../layout/result';
+import { FieldBox } from './FieldBox';
 import type { Reading } from './readField';
 import { fieldFault, readField, stepField } from './readField';
 import { useCommitOnLeave } from './useCommitOnLeave';
@@ -87,49 +87,37 @@ function useKeys(props: TypedFieldProps, edit: ReturnType<typeof useDraft>) {
 
 /** Label, input, unit and, where needed, the message. */
 export function TypedField(props: TypedFieldProps) {
-  const id = useId();
   const edit = useDraft(props);
   const keys = useKeys(props, edit);
   const fault = edit.draft?.fault ?? null;
   return (
-    <div className="field">
-      <label htmlFor={id} title={props.hint}>
-        {props.label}
-      </label>
-      <span className="field-box" data-invalid={fault !== null || undefined}>
-        <input
-          id={id}
-          type="text"
-          inputMode="decimal"
-          autoComplete="off"
-          spellCheck={false}
-          disabled={props.disabled}
-          data-testid={props.testId}
-          aria-invalid={fault !== null}
-          aria-describedby={fault === null ? undefined : `${id}-fault`}
-          value={edit.draft?.text ?? props.format(props.value)}
-          onChange={(event) => edit.type(event.target.value)}
-          onFocus={(event) => event.target.select()}
-          onBlur={() => {
-            keys.release();
-            edit.leave();
-          }}
-          onKeyDown={keys.press}
-          onKeyUp={keys.release}
-        />
-        {props.unit !== '' && <span className="field-unit">{props.unit}</span>}
-      </span>
+    <FieldBox
+      label={props.label}
+      hint={props.hint}
+      unit={props.unit}
+      fault={fault}
+      kept={`Kept: ${props.format(props.value)} ${props.unit}`}
+      testId={props.testId}
+      input={{
+        inputMode: 'decimal',
+        spellCheck: false,
+        disabled: props.disabled,
+        value: edit.draft?.text ?? props.format(props.value),
+        onChange: (event) => edit.type(event.target.value),
+        onFocus: (event) => event.target.select(),
+        onBlur: () => {
+          keys.release();
+          edit.leave();
+        },
+        onKeyDown: keys.press,
+        onKeyUp: keys.release,
+      }}
+    >
       {fault === null && props.caution !== undefined && (
         <p className="field-fault" data-testid={props.testId && `${props.testId}-caution`}>
           {props.caution}
         </p>
       )}
-      {fault !== null && (
-        <p className="field-fault" id={`${id}-fault`} role="alert">
-          {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)} Kept:{' '}
-          {props.format(props.value)} {props.unit}
-        </p>
-      )}
-    </div>
+    </FieldBox>
   );
 }

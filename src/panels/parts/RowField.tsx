@@ -3,10 +3,9 @@
  * down arrows step (with Shift ten steps).
  */
 import type { KeyboardEvent } from 'react';
-import { useId } from 'react';
-import { messageAdvice, messageText } from '../../layout/messages';
 import type { Fault } from '../../layout/result';
 import { formatField } from '../../units/format';
+import { FieldBox } from '../controls/FieldBox';
 import { readField, stepField, type Reading } from '../controls/readField';
 
 interface RowFieldProps {
@@ -27,34 +26,23 @@ function step(event: KeyboardEvent, { reading, text, onText }: RowFieldProps): v
   if (read.ok) onText(formatField(stepField(read.value, event.shiftKey ? 10 : 1, direction, reading)));
 }
 
+/** One number of the form. */
 export function RowField(props: RowFieldProps) {
-  const id = useId();
   const { reading, text, fault, testId, onText } = props;
   return (
-    <div className="field">
-      <label htmlFor={id}>{reading.what}</label>
-      <span className="field-box" data-invalid={fault !== null || undefined}>
-        <input
-          id={id}
-          type="text"
-          inputMode="decimal"
-          autoComplete="off"
-          spellCheck={false}
-          data-testid={testId}
-          aria-invalid={fault !== null}
-          aria-describedby={fault === null ? undefined : `${id}-fault`}
-          value={text}
-          onChange={(event) => onText(event.target.value)}
-          onFocus={(event) => event.target.select()}
-          onKeyDown={(event) => step(event, props)}
-        />
-        {reading.unit !== '' && <span className="field-unit">{reading.unit}</span>}
-      </span>
-      {fault !== null && (
-        <p className="field-fault" id={`${id}-fault`} role="alert">
-          {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)}
-        </p>
-      )}
-    </div>
+    <FieldBox
+      label={reading.what}
+      unit={reading.unit}
+      fault={fault}
+      testId={testId}
+      input={{
+        inputMode: 'decimal',
+        spellCheck: false,
+        value: text,
+        onChange: (event) => onText(event.target.value),
+        onFocus: (event) => event.target.select(),
+        onKeyDown: (event) => step(event, props),
+      }}
+    />
   );
 }
