@@ -21,6 +21,8 @@ import { drawZoneNumbers } from './zoneNumbers';
 
 const HALO_PX = 3;
 const NAME_HALF_PX = 24;
+/** Names written once more over what is drawn on top of them; of a crowd nobody reads them, and each costs a millisecond. */
+const MOST_NAMED = 200;
 
 export interface Overlay {
   readonly theme: Theme;
@@ -76,14 +78,15 @@ const drawFaults = (ctx: Ctx, sheet: Sheet, { analysis, items, view }: Overlay):
   const { warning, sheet: fill } = sheet.ground;
   const numbers = faultNumbers(analysis);
   const faulty = items.filter((item) => numbers.has(item.part.id));
+  const chosen = new Set(view.selection);
   inPlate(ctx, sheet, () => {
     for (const { part, view: shown } of faulty) {
-      const width_px = view.selection.includes(part.id) ? THIN_PX : THICK_PX;
+      const width_px = chosen.has(part.id) ? THIN_PX : THICK_PX;
       strokeRegion(ctx, sheet, shown.footprint, { colour: warning, width_px, dash_px: FAULT });
     }
   });
   for (const item of faulty) {
-    drawLabel(ctx, sheet, item);
+    if (faulty.length <= MOST_NAMED) drawLabel(ctx, sheet, item);
     const words = numberWords(numbers.get(item.part.id) ?? []);
     balloon(ctx, words, faultPlace(sheet, item), fill, warning, warning);
   }
@@ -119,8 +122,8 @@ const litParts = ({ analysis }: Overlay, hover: Hover | null): readonly PartId[]
 const drawLit = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
   const { hover } = overlay.view;
   const { ink, warning } = sheet.ground;
-  const parts = litParts(overlay, hover);
-  const lit = overlay.items.filter((item) => parts.includes(item.part.id));
+  const parts = new Set(litParts(overlay, hover));
+  const lit = overlay.items.filter((item) => parts.has(item.part.id));
   inPlate(ctx, sheet, () => {
     const colour = hover?.kind === 'unassigned' ? warning : ink;
     for (const piece of litPieces(overlay, hover))
@@ -132,7 +135,7 @@ const drawLit = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
       if (asked) drawSeam(ctx, sheet, seam, true);
     });
   });
-  for (const item of lit) drawLabel(ctx, sheet, item, true);
+  if (lit.length <= MOST_NAMED) for (const item of lit) drawLabel(ctx, sheet, item, true);
 };
 
 /** A halo around a region, outside it only, so that its hatching stays whole. Call under inPlate. */
@@ -154,7 +157,8 @@ const drawHalo = (ctx: Ctx, sheet: Sheet, region: Region, colour: string): void 
 };
 
 const drawSelected = (ctx: Ctx, sheet: Sheet, { items, view }: Overlay): void => {
-  const selected = items.filter((item) => view.selection.includes(item.part.id));
+  const chosen = new Set(view.selection);
+  const selected = items.filter((item) => chosen.has(item.part.id));
   if (selected.length === 0) return;
   const { ink, paper } = sheet.ground;
   inPlate(ctx, sheet, () => {
@@ -164,6 +168,7 @@ const drawSelected = (ctx: Ctx, sheet: Sheet, { items, view }: Overlay): void =>
     }
     for (const item of selected) for (const seam of item.seams) drawSeam(ctx, sheet, seam);
   });
+  if (selected.length > MOST_NAMED) return;
   for (const item of selected) {
     drawLabel(ctx, sheet, item);
     drawOrigin(ctx, sheet, item);
