@@ -109,12 +109,7 @@ const pathsOf = (zone: DrawnZone): readonly Float64Array[] => {
 };
 
 /** The drawn zone whose outline lies within 5 px: the chosen one before others, else the last; −1 where none does. */
-const zoneAt = (
-  { zoning }: LayoutAt,
-  chosen: number | null,
-  at: PlatePoint,
-  pxPerMm: number,
-): number => {
+const zoneAt = ({ zoning }: LayoutAt, chosen: number | null, at: PlatePoint, pxPerMm: number): number => {
   if (zoning.strategy !== 'drawn') return -1;
   const near = (zone: DrawnZone | undefined): boolean =>
     zone !== undefined && pathsOf(zone).some((path) => distanceToPath(path, at) * pxPerMm <= LINE_PX);
