@@ -6,6 +6,7 @@
 import { memo, useMemo, useRef, type PointerEvent } from 'react';
 import type { Analysis, Stretch } from '../build/types';
 import type { PartId } from '../layout/types';
+import { isSelected } from '../store/selected';
 import type { Mm, Px } from '../units/types';
 import type { Size } from './camera';
 import { useAnalysisLater, useBench, useWorkbench } from './bench';
@@ -168,7 +169,7 @@ function useStates(analysis: Analysis): (id: PartId) => string {
   return (id) =>
     [
       faulty.has(id) ? 'elev-faulty' : '',
-      selection.includes(id) ? 'elev-selected' : '',
+      isSelected(selection, id) ? 'elev-selected' : '',
       hover?.kind === 'part' && hover.part === id ? 'elev-lit' : '',
       hover?.kind === 'problem' && analysis.problems[hover.problem]?.parts.includes(id) ? 'elev-lit' : '',
     ].join(' ');

@@ -6,6 +6,7 @@
 import type { KeyboardEvent } from 'react';
 import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
+import { isSelected } from '../../store/selected';
 import { formatField } from '../../units/format';
 import { Swatch } from '../controls/Swatch';
 import { useLayerLater } from '../useLayer';
@@ -100,7 +101,7 @@ interface RowButtonProps extends Pick<RowProps, 'id' | 'reachable' | 'onSelect' 
 }
 
 const Row = memo(function Row(props: RowProps) {
-  const selected = useBench((state) => state.view.selection.includes(props.id));
+  const selected = useBench((state) => isSelected(state.view.selection, props.id));
   const lit = useLit(`part:${props.id}`);
   const row = useRef<HTMLTableRowElement>(null);
   useEffect(() => {
