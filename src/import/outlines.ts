@@ -7,12 +7,13 @@ import { readDxf } from './dxf/read';
 import { LeftOutList } from './leftOut';
 import { Budget, MOST_CHARACTERS, MOST_CURVES, MOST_RINGS } from './limits';
 import { nest } from './nest';
+import { overlappingShapes, smallShapes } from './remarks';
 import { finish, type Reading } from './steps';
 import { readSvg } from './svg/read';
 import type { ImportSettings, OutlineImport } from './types';
 
 export { placeImport } from './place';
-export { importProblems } from './problems';
+export { importProblems, importRemarks } from './problems';
 export { finish, type Reading, type ReadingStep } from './steps';
 export { DRAWING_UNITS, MM_PER_UNIT } from './units';
 export type * from './types';
@@ -50,7 +51,7 @@ export function* readingOutlines(
   const read = kind === 'svg' ? readSvg : readDxf;
   const found = yield* read(plain, settings, leftOut, budget);
   if (!found.ok) return found;
-  const { rings, unit, repaired } = found.value;
+  const { rings, unit, repaired, closed } = found.value;
   if (!budget.left || rings.length > MOST_RINGS) return fail('outlines-too-much', { found: MOST_CURVES });
   yield 'outlines';
   const nesting = nest(rings);
@@ -59,7 +60,19 @@ export function* readingOutlines(
   if (nesting.shapes.length === 0 && list.length === 0) return fail('outlines-empty', { name });
   const box = nesting.box ?? { minX: 0, minY: 0, maxX: 0, maxY: 0 };
   const { shapes } = nesting;
-  return ok({ name, kind, unit, box, shapes, leftOut: list, repaired: repaired + nesting.repaired });
+  yield 'outlines';
+  return ok({
+    name,
+    kind,
+    unit,
+    box,
+    shapes,
+    leftOut: list,
+    repaired: repaired + nesting.repaired,
+    closed,
+    small: smallShapes(shapes),
+    overlaps: overlappingShapes(shapes),
+  });
 }
 
 function kindOf(name: string, text: string): 'svg' | 'dxf' | null {

@@ -31,6 +31,8 @@ export interface Found {
   readonly rings: readonly FoundRing[];
   /** Elements that crossed themselves. */
   readonly repaired: number;
+  /** Open outlines that a fill closed. */
+  readonly closed: number;
 }
 /** Centres, radii and half-axes that differ by less than this are equal: the resolution of a layout. */
 const EQUAL_mm = 0.001;
@@ -85,6 +87,13 @@ export interface Cleaned {
   readonly repaired: boolean;
   /** Too tangled to be put right; nothing was read. */
   readonly tangled: boolean;
+}
+
+/** True where the ends of a walk lie apart although it encloses something: only a fill closes it. */
+export function isOpen({ points }: Walk): boolean {
+  const last = points.length - 2;
+  const apart = Math.hypot(points[last] - points[0], points[last + 1] - points[1]) > EQUAL_mm;
+  return apart && polygonOf(points) !== null;
 }
 
 /** The walks of one element under its fill rule. */

@@ -19,7 +19,7 @@ export interface UnitFound {
   readonly unit: ImportUnit;
   /** Millimetres per unit of the drawing (for an SVG: of its outermost coordinates). */
   readonly scale: number;
-  /** file: the file says so; css: an SVG in pixels of 1/96 in; chosen: the user said so. */
+  /** file: the file says so; css: an SVG that writes no unit, taken in pixels of 1/96 in; chosen: the user said so. */
   readonly from: 'file' | 'css' | 'chosen';
 }
 export interface ImportShape {
@@ -68,6 +68,11 @@ export interface LeftOut {
   /** open: the narrowest gap between the two ends of one of its chains. */
   readonly gap_mm: Mm | null;
 }
+/** How often something is so, and the names of the shapes of which it was found first. */
+export interface Remark {
+  readonly count: number;
+  readonly first: readonly string[];
+}
 export interface ImportBox {
   readonly minX: Mm;
   readonly minY: Mm;
@@ -85,6 +90,12 @@ export interface OutlineImport {
   readonly leftOut: readonly LeftOut[];
   /** Outlines that crossed themselves and were put right. */
   readonly repaired: number;
+  /** Open outlines of an SVG that were closed as their fill shows. */
+  readonly closed: number;
+  /** Shapes that are narrower or shallower than SMALL_mm. */
+  readonly small: Remark;
+  /** Pairs of shapes that overlap; `first` names both. */
+  readonly overlaps: Remark;
 }
 /** How the shapes are turned before they land. Mirroring comes first, then the turn. */
 export interface Placement {

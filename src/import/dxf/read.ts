@@ -39,7 +39,7 @@ export function* readDxf(
     group: '',
     level: 0,
   });
-  if (!budget.left) return ok({ unit, rings: [], repaired: 0 });
+  if (!budget.left) return ok({ unit, rings: [], repaired: 0, closed: 0 });
   const walks = [...writer.closed, ...(yield* chained(writer.loose, settings.chainGap_mm, leftOut))];
   const rings: FoundRing[] = [];
   let repaired = 0;
@@ -50,7 +50,7 @@ export function* readDxf(
     if (cleaned.repaired) repaired += 1;
     append(rings, cleaned.rings);
   }
-  return ok({ unit, rings, repaired });
+  return ok({ unit, rings, repaired, closed: 0 });
 }
 
 function unitOf(document: DxfDocument, settings: ImportSettings): UnitFound | null {

@@ -8,7 +8,7 @@ import type { LeftOutList } from '../leftOut';
 import { MOST_LEVELS, type Budget } from '../limits';
 import { append } from '../append';
 import { drawCurves } from '../points';
-import { cleanWalks, type Found, type FoundRing, type Walk } from '../rings';
+import { cleanWalks, isOpen, type Found, type FoundRing, type Walk } from '../rings';
 import type { Reading } from '../steps';
 import type { ImportSettings, UnitFound } from '../types';
 import { MM_PER_UNIT, cssLength } from '../units';
@@ -27,6 +27,8 @@ const SILENT: ReadonlySet<string> = new Set(
     'script view cursor font animate animateTransform set'
   ).split(' '),
 );
+/** Elements that may end where they did not begin. */
+const MAY_BE_OPEN: ReadonlySet<string> = new Set(['path', 'polyline']);
 const TEXTS: ReadonlySet<string> = new Set(['text', 'tspan', 'textPath', 'flowRoot']);
 const IMAGES: ReadonlySet<string> = new Set(['image', 'foreignObject', 'video', 'canvas']);
 
@@ -70,17 +72,18 @@ export function* readSvg(
       ? {
           unit: frame.unit,
           scale: Number(Math.hypot(map[0], map[1]).toPrecision(12)),
-          from: frame.unit === 'px' ? 'css' : 'file',
+          from: frame.said ? 'file' : 'css',
         }
       : { unit: chosen, scale: MM_PER_UNIT[chosen], from: 'chosen' };
-  const { rings, repaired } = walker;
-  return ok({ unit, rings, repaired });
+  const { rings, repaired, closed } = walker;
+  return ok({ unit, rings, repaired, closed });
 }
 
 class Walker {
   readonly rings: FoundRing[] = [];
   readonly sheet: Sheet;
   repaired = 0;
+  closed = 0;
   /** Elements being written out by use, to catch one that uses itself. */
   private readonly within = new Set<SvgNode>();
   private readonly read = new Map<SvgNode, Said>();
@@ -186,6 +189,8 @@ class Walker {
     else if (rings.length === 0 && subpaths.length > 0)
       this.leftOut.add(paint.stroked ? 'stroke' : 'no-area', name || node.tag);
     if (repaired) this.repaired += 1;
+    // A polygon is closed by its kind; lines and paths are where they return to their start or end in "Z".
+    if (rings.length > 0 && MAY_BE_OPEN.has(node.tag)) this.closed += walks.filter(isOpen).length;
     append(this.rings, rings);
   }
 }

@@ -54,28 +54,38 @@ export interface Frame {
 export interface RootFrame extends Frame {
   /** The unit the file gives its size in; px where it gives none. */
   readonly unit: ImportUnit;
+  /** The file writes a unit, px included; a bare number is none. */
+  readonly said: boolean;
 }
 
 /** The default size of a document without any (CSS 2.2, 10.3.2). */
 const DEFAULT_EXTENT: Extent = { width: 300, height: 150 };
 
 /** The outermost element: its contents in CSS pixels. Without a size the viewBox counts as pixels. */
-export function rootFrame({ attributes }: SvgNode): RootFrame {
+export function rootFrame(root: SvgNode): RootFrame {
+  const frame = sizedFrame(root);
+  const { width, height } = root.attributes;
+  const written = [width, height].some((text) => cssLength(text) !== null && /[a-z]\s*$/i.test(text ?? ''));
+  return { ...frame, said: written && frame.sized };
+}
+
+function sizedFrame({ attributes }: SvgNode): Omit<RootFrame, 'said'> & { readonly sized: boolean } {
   const box = readViewBox(attributes.viewBox);
   const width = cssLength(attributes.width);
   const height = cssLength(attributes.height);
   if (box === null) {
     const extent = { width: width?.px ?? DEFAULT_EXTENT.width, height: height?.px ?? DEFAULT_EXTENT.height };
-    return { map: IDENTITY, extent, unit: width?.unit ?? height?.unit ?? 'px' };
+    return { map: IDENTITY, extent, unit: width?.unit ?? height?.unit ?? 'px', sized: true };
   }
   const sized = (width?.px ?? 1) > 0 && (height?.px ?? 1) > 0;
-  if (!sized || (width === null && height === null)) return { map: IDENTITY, extent: box, unit: 'px' };
+  if (!sized || (width === null && height === null))
+    return { map: IDENTITY, extent: box, unit: 'px', sized: false };
   const window = {
     width: width?.px ?? ((height?.px ?? 0) * box.width) / box.height,
     height: height?.px ?? ((width?.px ?? 0) * box.height) / box.width,
   };
   const map = fitMap(box, window, attributes.preserveAspectRatio);
-  return { map, extent: box, unit: width?.unit ?? height?.unit ?? 'px' };
+  return { map, extent: box, unit: width?.unit ?? height?.unit ?? 'px', sized: true };
 }
 
 /** An svg or symbol within the drawing; `size` overrides its own width and height (from a use element). */

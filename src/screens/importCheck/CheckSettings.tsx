@@ -3,7 +3,9 @@
  */
 import { Choice } from '../../panels/controls/Choice';
 import { TypedField } from '../../panels/controls/TypedField';
+import { importRemarks } from '../../import/outlines';
 import type { ImportUnit, OutlineImport } from '../../import/types';
+import { messageAdvice, messageText } from '../../layout/messages';
 import { formatField } from '../../units/format';
 import { parseAngle, parseLength, parseNumber } from '../../units/parse';
 import type { Choices } from './choices';
@@ -18,10 +20,18 @@ interface SettingsProps {
   onChange(choices: Choices): void;
 }
 
+/** Asks for the unit where the file says none; null where it does. */
+function unitQuestion({ unit }: OutlineImport): string | null {
+  if (unit === null) return 'The drawing does not say its unit. Compare the size with the part and choose.';
+  if (unit.from !== 'css') return null;
+  return 'No unit in the file: taken as px, 1/96 in. Compare the size with the part and choose.';
+}
+
 function UnitChoice({ imported, choices, onChange }: SettingsProps) {
   const said = imported.unit?.from === 'chosen' ? 'as the file says' : unitText(imported);
+  const asks = unitQuestion(imported);
   return (
-    <div className="check-unit" data-ask={imported.unit === null || undefined}>
+    <div className="check-unit" data-ask={asks !== null || undefined}>
       <Choice<ImportUnit | ''>
         label="unit"
         testId="import-unit"
@@ -29,9 +39,9 @@ function UnitChoice({ imported, choices, onChange }: SettingsProps) {
         options={[{ value: '', label: said }, ...UNITS.map((unit) => ({ value: unit, label: unit }))]}
         onChoose={(unit) => onChange({ ...choices, unit: unit === '' ? null : unit })}
       />
-      {imported.unit === null && (
+      {asks !== null && (
         <p className="hint" data-testid="import-unit-asked">
-          The drawing does not say its unit. Compare the size with the part and choose.
+          {asks}
         </p>
       )}
     </div>
@@ -83,8 +93,9 @@ function Mirrors({ choices, onChange }: Omit<SettingsProps, 'imported'>) {
 }
 
 function LeftOutList({ imported }: { readonly imported: OutlineImport }) {
-  const { leftOut, repaired } = imported;
-  if (leftOut.length === 0 && repaired === 0)
+  const { leftOut } = imported;
+  const remarks = importRemarks(imported);
+  if (leftOut.length === 0 && remarks.length === 0)
     return (
       <p className="hint" data-testid="left-out">
         Nothing was left out.
@@ -98,7 +109,14 @@ function LeftOutList({ imported }: { readonly imported: OutlineImport }) {
           <li key={`${entry.kind} ${entry.what}`}>{leftOutText(entry)}</li>
         ))}
       </ul>
-      {repaired > 0 && <p>{repaired} outlines crossed themselves and were put right.</p>}
+      {leftOut.some(({ kind }) => kind === 'stroke') && (
+        <p>Lines without a fill are no area: to have one taken, fill it in the drawing program.</p>
+      )}
+      {remarks.map(({ code, params }) => (
+        <p key={code} data-testid={code}>
+          {messageText(code, params)} {messageAdvice(code, params)}
+        </p>
+      ))}
     </section>
   );
 }

@@ -59,7 +59,7 @@ export function chosenShapes(placed: readonly PlacedShape[], choices: Choices): 
 /** How the unit was found, in words. */
 export function unitText({ unit, kind }: Pick<OutlineImport, 'unit' | 'kind'>): string {
   if (unit === null) return 'not said, taken as mm';
-  if (unit.from === 'css') return 'px, 1/96 in';
+  if (unit.from === 'css') return 'not said, taken as px';
   if (unit.from === 'chosen') return `${unit.unit}, chosen here`;
   return `${unit.unit}, as the ${kind === 'svg' ? 'SVG' : 'DXF'} says`;
 }
