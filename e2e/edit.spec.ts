@@ -37,6 +37,7 @@ test('typed lengths read a decimal comma and inches, and refuse what is no lengt
 });
 
 test('fifty steps are undone one by one and done again', async ({ page }) => {
+  await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
   const before = await page.getByTestId('checksum').innerText();
   await choosePart(page, 'P15');
   await focusPlan(page);
@@ -187,6 +188,7 @@ for (const [what, name, text, says] of [
   ['a newer version', 'newer.json', whole.replace('"version": 1', '"version": 9'), /9/],
 ] as const) {
   test(`${what} is refused in one sentence and leaves the layout alone`, async ({ page }) => {
+    await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
     const before = await page.getByTestId('checksum').innerText();
     await chooseFile(page, () => page.keyboard.press('Control+o'), {
       name,

@@ -42,6 +42,7 @@ test('a drawing without a unit asks for it', async ({ page }) => {
 });
 
 test('a broken drawing dropped on the page is one sentence, and nothing changes', async ({ page }) => {
+  await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
   const before = await page.getByTestId('checksum').innerText();
   const text = readFileSync('shared/fixtures/broken.dxf', 'utf8');
   const transfer = await page.evaluateHandle((content) => {
