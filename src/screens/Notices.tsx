@@ -1,15 +1,21 @@
 /**
  * What could not be done, one sentence each, with what is accepted; the layout is untouched. Each can be put away.
+ * While a dialog is open they stand at its top instead, where they cover nothing.
  */
 import { useBench, useWorkbench } from '../canvas/bench';
 import { messageAdvice, messageText } from '../layout/messages';
 import './overlays.css';
 
-export function Notices() {
+export function Notices({ inDialog = false }: { readonly inDialog?: boolean }) {
   const bench = useWorkbench();
   const notices = useBench((state) => state.view.notices);
   return (
-    <section className="notices" aria-label="Messages" aria-live="polite" data-testid="notices">
+    <section
+      className={inDialog ? 'dialog-notices' : 'notices'}
+      aria-label="Messages"
+      aria-live="polite"
+      data-testid={inDialog ? 'dialog-notices' : 'notices'}
+    >
       {notices.map(({ id, fault }) => (
         <div key={id} className="notice">
           <p>

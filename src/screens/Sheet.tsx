@@ -3,6 +3,7 @@
  */
 import { Dialog } from 'radix-ui';
 import type { ReactNode } from 'react';
+import { Notices } from './Notices';
 import './dialogs.css';
 
 interface SheetProps {
@@ -32,6 +33,7 @@ export function Sheet({ title, wide = false, children, onClose }: SheetProps) {
               ×
             </Dialog.Close>
           </header>
+          <Notices inDialog />
           <div className="dialog-body">{children}</div>
         </Dialog.Content>
       </Dialog.Portal>

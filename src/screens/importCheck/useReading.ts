@@ -34,6 +34,12 @@ export async function readInSlices<T>(
   }
 }
 
+/** A file that opens well puts away what was said of files refused before it. */
+function clearRefused(bench: Workbench): void {
+  for (const { id, fault } of bench.store.getState().view.notices)
+    if ('file' in fault.params || fault.code === 'file-unreadable') bench.dismissNotice(id);
+}
+
 interface FileProps {
   readonly file: File;
   onClose(): void;
@@ -96,6 +102,7 @@ export function useReading({ file, onClose, reader, onReader }: ReadingProps): R
       const read = await readInSlices(readingOutlines(file.name, text, settings), () => stopped, setStep);
       if (read === null || stopped) return;
       if (read.ok) {
+        if (before.current === null) clearRefused(bench);
         before.current = { unit, chainGap_mm, imported: read.value };
         setShown(before.current);
         return;
