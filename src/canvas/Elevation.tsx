@@ -17,6 +17,7 @@ import { tickLabel, ticks } from './ruler';
 import { StepHandles, StepLines, StepNames } from './StepHandles';
 import { covers, namePlace, silhouettes, type Block, type Silhouette } from './silhouettes';
 import { useCamera, useSize } from './viewport';
+import { WorstBand } from './WorstBand';
 import { Z_LEFT_PX, zAxis, type ZAxis } from './zAxis';
 
 const LABEL_LEAST_PX = 24;
@@ -217,6 +218,7 @@ function Front({ analysis, frame, height }: { analysis: Analysis; frame: Frame; 
     .sort((a, b) => rank(a.state) - rank(b.state));
   return (
     <svg width={width} height={height} role="img" aria-label="Parts from the front">
+      <WorstBand stretches={analysis.stretches} axis={axis} left={Z_LEFT_PX} right={width} />
       <Stretches stretches={analysis.stretches} frame={frame} />
       {fronts.map(({ silhouette, state }) => (
         <PartFront key={silhouette.id} silhouette={silhouette} frame={frame} state={state} />

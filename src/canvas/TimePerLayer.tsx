@@ -14,6 +14,7 @@ import { tickLabel, ticks } from './ruler';
 import { StepLines } from './StepHandles';
 import { areaPath, bestPath, meanLoad, TIME_KINDS, type ChartFrame } from './timeChart';
 import { useSize } from './viewport';
+import { WorstBand } from './WorstBand';
 import { zAxis, type ZAxis } from './zAxis';
 
 const LEFT_PX = 12;
@@ -153,6 +154,7 @@ export function TimePerLayer() {
               <line className="time-recoat-line" x1="0.5" x2="0.5" y1="0" y2="4" />
             </pattern>
           </defs>
+          <WorstBand stretches={stretches} axis={axis} left={LEFT_PX} right={size.width} />
           {shown && <Lit stretch={shown} frame={frame} />}
           <Areas stretches={stretches} frame={frame} />
           <StepLines axis={axis} left={LEFT_PX} right={size.width} />

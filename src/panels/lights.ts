@@ -10,13 +10,19 @@ export type Lights =
   | `problem:${number}`
   | 'seams'
   | 'unassigned'
+  | 'sections'
+  | 'worst'
   | 'binding'
   | 'none';
+
+type Whole = 'seams' | 'unassigned' | 'sections' | 'worst' | 'binding';
+/** Lights that are one word. */
+const WHOLE: readonly Lights[] = ['seams', 'unassigned', 'sections', 'worst', 'binding'] satisfies Whole[];
 
 /** The store's form of a light; null for "none". */
 export function hoverOf(lights: Lights): Hover | null {
   if (lights === 'none') return null;
-  if (lights === 'seams' || lights === 'unassigned' || lights === 'binding') return { kind: lights };
+  if (WHOLE.includes(lights)) return { kind: lights as Whole };
   const at = lights.indexOf(':');
   const [kind, word] = [lights.slice(0, at), lights.slice(at + 1)];
   if (kind === 'part') return { kind, part: word };

@@ -31,6 +31,8 @@ function hoverHolds(hover: Hover, state: WorkbenchState, changed: Changed): bool
       return !changed.layout && !changed.known;
     case 'seams':
     case 'unassigned':
+    case 'sections':
+    case 'worst':
     case 'binding':
       return true;
   }

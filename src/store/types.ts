@@ -16,6 +16,10 @@ export type Hover =
   | { readonly kind: 'seam'; readonly seam: number }
   | { readonly kind: 'seams' }
   | { readonly kind: 'unassigned' }
+  /** All that is exposed in the layer shown. */
+  | { readonly kind: 'sections' }
+  /** The range of height that wastes most. */
+  | { readonly kind: 'worst' }
   | { readonly kind: 'binding' }
   | { readonly kind: 'problem'; readonly problem: number };
 

@@ -19,3 +19,10 @@ test.each<Lights>([
 test('a part keeps its id, colons and all', () => {
   expect(hoverOf('part:P:03')).toEqual({ kind: 'part', part: 'P:03' });
 });
+
+test('the whole section and the height that wastes most are lights of one word', () => {
+  for (const lights of ['sections', 'worst'] as const) {
+    expect(hoverOf(lights)).toEqual({ kind: lights });
+    expect(lightsOf({ kind: lights })).toBe(lights);
+  }
+});

@@ -108,6 +108,7 @@ const legible = (sheet: Sheet, { analysis, items }: Overlay): readonly ScreenBox
 const litPieces = ({ layer, items, analysis }: Overlay, hover: Hover | null): PartItem['pieces'] => {
   const pieces = items.flatMap((item) => item.pieces);
   if (hover?.kind === 'laser') return pieces.filter((piece) => piece.laser === hover.laser);
+  if (hover?.kind === 'sections') return pieces.filter((piece) => piece.laser >= 0);
   if (hover?.kind === 'unassigned') return pieces.filter((piece) => piece.laser < 0);
   if (hover?.kind !== 'binding') return [];
   const setBy = layer?.bestSetBy ?? [];

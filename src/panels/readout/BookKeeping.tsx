@@ -24,6 +24,7 @@ export function BookKeeping({ figures }: { readonly figures: LayerFigures | unde
         label="Σ scan − double + unassigned = section"
         value={sum}
         warn={!balanced}
+        lights="sections"
       />
     </footer>
   );

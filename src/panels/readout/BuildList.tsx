@@ -103,6 +103,7 @@ export function BuildList({ analysis }: { readonly analysis: Analysis }) {
               nothing !== null ? NOTHING : analysis.whole === 'none' ? '…' : value(analysis.build, layout)
             }
             place={place}
+            lights="worst"
             missing={SAYING.includes(name) ? missing : undefined}
           />
         ))}

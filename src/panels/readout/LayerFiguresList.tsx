@@ -66,7 +66,7 @@ const PAIRS: readonly { readonly large: Entry; readonly beside: Entry }[] = [
   },
 ];
 
-/** Imbalance and layer time; all but the layer time light up the slowest laser. */
+/** Imbalance and layer time; all of them light up the slowest laser, which sets them. */
 export function LargeFigures({ figures }: ListProps) {
   const laser = slowest(figures);
   const lights: Lights = laser < 0 ? 'none' : `laser:${laser}`;
@@ -80,7 +80,7 @@ export function LargeFigures({ figures }: ListProps) {
             name={large.name}
             label={large.label}
             value={shown(figures, large)}
-            lights={large.name === 'layer-time' ? 'none' : lights}
+            lights={lights}
             missing={missing}
           />
           <Figure
@@ -114,7 +114,12 @@ const SMALL: readonly Entry[] = [
     lights: 'seams',
   },
   { name: 'cut-parts', label: 'Cut parts', value: (f) => formatCount(f.cutParts), lights: 'seams' },
-  { name: 'section-area', label: 'Section area', value: (f) => formatMm2(f.sectionArea_mm2) },
+  {
+    name: 'section-area',
+    label: 'Section area',
+    value: (f) => formatMm2(f.sectionArea_mm2),
+    lights: 'sections',
+  },
   {
     name: 'witness-lines',
     label: 'Witness lines',
