@@ -14,6 +14,7 @@ import { firstChoices, newShapes, settingsFor, type MeshChoices } from './meshCh
 import { MeshPictures } from './meshCheck/MeshPictures';
 import { MeshSettingsPanel } from './meshCheck/MeshSettings';
 import { useMeshDesk, type CutDone } from './meshCheck/useMeshDesk';
+import { clearRefused } from './clearRefused';
 import { Sheet } from './Sheet';
 import './meshCheck/meshCheck.css';
 
@@ -89,12 +90,16 @@ export default function MeshCheck({ file, onClose }: MeshCheckProps) {
   );
   const onRefused = useCallback(
     (fault: Fault): void => {
-      bench.notify(fault);
+      bench.notify({ ...fault, params: { ...fault.params, file: file.name } });
       onClose();
     },
-    [bench, onClose],
+    [bench, file, onClose],
   );
   const desk = useMeshDesk(useMemo(() => ({ file, onRefused }), [file, onRefused]));
+  const opened = desk.state.file !== null;
+  useEffect(() => {
+    if (opened) clearRefused(bench);
+  }, [bench, opened]);
   useLook(desk, desk.state.file, choices);
   const place = (found: MeshFileFound, cut: CutDone): void => {
     const before = bench.store.getState().layout;

@@ -7,6 +7,7 @@ import { useWorkbench } from '../../canvas/bench';
 import { readingOutlines, type Reading, type ReadingStep } from '../../import/outlines';
 import type { OutlineImport } from '../../import/types';
 import type { Workbench } from '../../store/types';
+import { clearRefused } from '../clearRefused';
 import type { Choices } from './choices';
 
 /** Longest stretch of reading between two looks at the page. */
@@ -32,12 +33,6 @@ export async function readInSlices<T>(
     if (step.done === true) return step.value;
     onStep(step.value);
   }
-}
-
-/** A file that opens well puts away what was said of files refused before it. */
-function clearRefused(bench: Workbench): void {
-  for (const { id, fault } of bench.store.getState().view.notices)
-    if ('file' in fault.params || fault.code === 'file-unreadable') bench.dismissNotice(id);
 }
 
 interface FileProps {
