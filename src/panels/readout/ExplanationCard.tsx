@@ -11,6 +11,7 @@ import { explain } from './explain';
 import type { Explained } from './explained';
 import { EXPLANATION_ID, useExplained } from './explained';
 import type { Table } from './sumTable';
+import './explain.css';
 
 const stay = (event: Event): void => event.preventDefault();
 
