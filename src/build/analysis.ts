@@ -138,13 +138,15 @@ export function analyseLive(layout: Layout, known: KnownHeight | null): Analysis
 
 /** Part-sections a frame may compute: what is larger goes to the live layer and the worker. */
 const MOST_IN_A_FRAME = 2000;
+const MOST_STRETCHES = 100;
 
-/** True where the whole height of a plate is computed within a frame; an estimate from numbers of slabs and parts. */
+/** True where the whole height of a plate is computed within a frame: by its parts and the heights at which one changes. */
 export function fitsAFrame({ parts, shapes, zoning }: Layout): boolean {
-  const used = new Set(parts.map((part) => part.shape));
-  let stretches = zoning.length;
-  for (const id of used) stretches += shapes[id].slabs.length;
-  return stretches * parts.length <= MOST_IN_A_FRAME;
+  const most = Math.min(MOST_STRETCHES, MOST_IN_A_FRAME / parts.length) - zoning.length;
+  const tops = new Set<Mm>();
+  for (const id of new Set(parts.map((part) => part.shape)))
+    for (const { to_mm } of shapes[id].slabs) if (tops.add(to_mm).size > most) return false;
+  return true;
 }
 
 /** The layer at a height and its figures; null outside the build. An empty plate has one empty layer. */

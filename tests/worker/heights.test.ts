@@ -165,6 +165,14 @@ describe('the whole height of a plate beside the page', () => {
   });
 });
 
+test('a hundred different parts of one height fit a frame', () => {
+  const parts = Array.from({ length: 100 }, (_, i) => ({
+    id: `P${i}`,
+    slabs: [{ to_mm: 40, rings: [square(10 + 0.1 * i)] }],
+  }));
+  expect(fitsAFrame(plate(parts, QUADRANTS))).toBe(true);
+});
+
 test('a plate of few slabs fits a frame, one of many layers does not', () => {
   expect(fitsAFrame(high(0))).toBe(false);
   expect(fitsAFrame(plate([{ id: 'P01', slabs: [{ to_mm: 5, rings: [square(20)] }] }], QUADRANTS))).toBe(
