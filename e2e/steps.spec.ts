@@ -84,7 +84,7 @@ test('the panel leads to each division, moves it by a typed number and takes it 
 test('the whole field is suggested where one laser works alone, with its hours before and after', async ({
   page,
 }) => {
-  await expect(page.getByTestId('suggestion')).toContainText('From 60 mm to the top L4 works, 3 wait');
+  await expect(page.getByTestId('suggestion')).toContainText('from 60 mm to the top: L4 works, 3 wait');
   await expect(page.getByTestId('suggestion-figures')).toContainText(/109\.1\sh now, 54\.11\sh with it/);
   await expect(page.getByTestId('suggestion-figures')).toContainText('1 part cut');
   await page.getByTestId('suggestion-use').click();

@@ -1,6 +1,6 @@
 /**
  * The stretch of height that wastes most: neighbouring layers in which the same lasers work and the same ones wait, and
- * what waiting costs there. A laser waits where its load is less than a tenth of the slowest one's: common practice to call
+ * what waiting costs there; layers that lose next to nothing do not count to their uneven neighbours. A laser waits where its load is less than a tenth of the slowest one's: common practice to call
  * it so, no source. Hours lost = Σ layers · (exposure − mean load): what an even share of the same loads would save.
  */
 import type { LaserId } from '../layout/types';
@@ -8,6 +8,8 @@ import type { Hours, Mm } from '../units/types';
 import type { LayerTotals, Stretch } from './types';
 
 const WAITS_BELOW = 0.1;
+/** Of its exposure: a layer that loses less counts as even. */
+const UNEVEN = 0.02;
 const S_PER_H = 3600;
 
 export interface WorstRange {
@@ -24,9 +26,13 @@ export interface WorstRange {
 
 const waits = ({ exposure_s }: LayerTotals, load_s: number): boolean => load_s < WAITS_BELOW * exposure_s;
 
-/** The lasers that work in a layer, as a text to compare. */
-const pattern = (figures: LayerTotals): string =>
-  figures.lasers.map(({ on, load_s }) => (on && !waits(figures, load_s) ? '1' : '0')).join('');
+/** The lasers that work in a layer, and whether it loses anything to speak of, as a text to compare. */
+function pattern(stretch: Stretch): string {
+  const { figures } = stretch;
+  const working = figures.lasers.map(({ on, load_s }) => (on && !waits(figures, load_s) ? '1' : '0'));
+  const uneven = lostIn(stretch) > UNEVEN * exposureIn(stretch);
+  return working.join('') + (uneven ? ' uneven' : ' even');
+}
 
 function lostIn({ firstLayer, lastLayer, figures }: Stretch): Hours {
   const on = figures.lasers.filter((laser) => laser.on);
@@ -43,7 +49,7 @@ function runs(stretches: readonly Stretch[]): Stretch[][] {
   const found: Stretch[][] = [];
   let before: string | null = null;
   for (const stretch of stretches) {
-    const now = pattern(stretch.figures);
+    const now = pattern(stretch);
     if (now === before) found.at(-1)!.push(stretch);
     else found.push([stretch]);
     before = now;

@@ -26,14 +26,39 @@ describe('the range of height that wastes most', () => {
     expect(worst.to_mm).toBeCloseTo(240, 9);
     expect(worst.exposure_h).toBeCloseTo((3000 * TALL_S) / 3600, 2);
     expect(worst.lost_h).toBeCloseTo((0.75 * 3000 * TALL_S) / 3600, 2);
-    expect(worstText(worst)).toMatch(/^From 60 mm to the top L4 works, 3 wait: 55\.\d/);
+    expect(worstText(worst)).toMatch(/^55\.\d+.h lost from 60 mm to the top: L4 works, 3 wait$/);
+  });
+
+  test('does not reach into even layers: what is lost below 60 mm is named there', () => {
+    const { stretches } = example('tall-one');
+    const even = (figures: (typeof stretches)[number]['figures']) => ({
+      ...figures,
+      lasers: figures.lasers.map((laser) => ({ ...laser, load_s: 20 })),
+      exposure_s: 20,
+    });
+    const uneven = (figures: (typeof stretches)[number]['figures']) => ({
+      ...figures,
+      lasers: figures.lasers.map((laser, i) => ({ ...laser, load_s: i === 0 ? 40 : 20 })),
+      exposure_s: 40,
+    });
+    const plate = stretches.map((s) => ({
+      ...s,
+      figures: s.to_mm > 61 ? even(s.figures) : uneven(s.figures),
+    }));
+    const worst = worstRange(plate)!;
+    expect(worst.from_mm).toBe(0);
+    expect(worst.to_mm).toBeCloseTo(60, 9);
+    // 1000 layers that lose 40 − 25 s each
+    expect(worst.lost_h).toBeCloseTo(15 / 3.6, 6);
   });
 
   test('is none where nothing is built, and even loads are called so', () => {
     expect(worstRange([])).toBeNull();
     const range = { from_mm: 0, to_mm: 9, toTop: true, working: ['L1', 'L2'], waiting: [], exposure_h: 43 };
     expect(worstText({ ...range, lost_h: 0.05 })).toMatch(/^Loads are even: .* 0\.05/);
-    expect(worstText({ ...range, lost_h: 0.5 })).toMatch(/^Over the whole height all 2 lasers work unevenly/);
+    expect(worstText({ ...range, lost_h: 0.5 })).toMatch(
+      /^0\.50.*lost over the whole height: all 2 lasers work unevenly$/,
+    );
   });
 
   test('of the Ring is its whole height: all four work, none waits', () => {

@@ -81,8 +81,12 @@ describe('files', () => {
   test('a new plate keeps machine, process and division and has no parts; the demo comes back by its command', () => {
     const place = workplace();
     const { machine, process, zoning } = place.layout();
+    place.bench.change('test', (layout) => ({
+      ...layout,
+      zoning: [...layout.zoning, { from_mm: 20, zoning: { strategy: 'wholeField' } }],
+    }));
     runCommand('new-plate', place.context);
-    expect(place.layout()).toMatchObject({ machine, process, zoning, parts: [], shapes: {} });
+    expect(place.layout()).toMatchObject({ machine, process, zoning, parts: [], shapes: {}, schedule: null });
     runCommand('open-demo', place.context);
     expect(place.layout()).toEqual(demoLayout());
   });

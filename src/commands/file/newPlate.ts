@@ -1,4 +1,7 @@
-/** An empty plate on the machine, with the process and the division, that are open now. */
+/**
+ * An empty plate on the machine, with the process and the lowest division, that are open now. Changes of the zones over
+ * height, the start and the fill levels belong to the plate before.
+ */
 import { always, layoutOf } from '../make';
 import type { Command } from '../types';
 import { openLayout } from './openLayout';
@@ -10,7 +13,9 @@ export const newPlate: Command = {
   keys: [],
   when: always,
   run: (context) => {
-    const empty = { ...layoutOf(context), name: 'New plate', note: '', shapes: {}, parts: [] };
+    const open = layoutOf(context);
+    const zoning = open.zoning.slice(0, 1);
+    const empty = { ...open, name: 'New plate', note: '', shapes: {}, parts: [], zoning, schedule: null };
     openLayout(context.bench, 'New plate', empty);
   },
 };

@@ -131,7 +131,7 @@ function Learning({ records }: { readonly records: Records }) {
         Σ real / Σ planned = {formatNumber(factor, 4, 3)},{' '}
         {spread_pct === null
           ? 'spread unknown: one build has none, so the given one stays.'
-          : `spread ${formatPercent(spread_pct)} of it (sample standard deviation of the ratios).`}
+          : `spread ${formatPercent(spread_pct)} of it (root mean square of the ratios about it, n − 1).`}
       </p>
       <button
         type="button"

@@ -9,6 +9,7 @@ import type { Analysis } from '../../build/types';
 import type { Layout } from '../../layout/types';
 import { formatHours } from '../../units/format';
 import { CommandContext } from '../commandContext';
+import { correctedTime } from '../readout/buildValues';
 import type { LeftOut } from '../readout/leftOut';
 import { leftOutOfBuild, leftOutVolume } from '../readout/leftOut';
 import { NOTHING, nothingBuilt } from '../readout/nothing';
@@ -107,10 +108,11 @@ function Note({ text }: { readonly text: string }) {
 export function TitleBlock() {
   const analysis = useAnalysis();
   const { machine, process } = analysis.layout;
-  const { layers, time_h } = analysis.build;
+  const { layers } = analysis.build;
+  const corrected = (analysis.layout.schedule?.correction.factor ?? 1) !== 1;
   const left = leftOutOfBuild(analysis);
   const state = sheetState(analysis, left);
-  const known = analysis.whole === 'none' ? '…' : formatHours(time_h);
+  const known = analysis.whole === 'none' ? '…' : formatHours(correctedTime(analysis.layout, analysis.build));
   const summed = left === null ? known : `${known} ${leftOutVolume(left)}`;
   const nothing = nothingBuilt(analysis.layout);
   const hours = nothing === null ? summed : `${NOTHING} ${nothing}`;
@@ -122,7 +124,12 @@ export function TitleBlock() {
         <Cell label="machine" value={machine.name} />
         <Cell label="process" value={process.name} />
         <Cell label="layers" value={`${layers} × ${process.layer_mm} mm`} testId="layers" />
-        <Cell label="build, estimate" value={hours} testId="title-hours" warn={left !== null} />
+        <Cell
+          label={corrected ? 'build, corrected' : 'build, estimate'}
+          value={hours}
+          testId="title-hours"
+          warn={left !== null}
+        />
         <Checksum layout={analysis.layout} />
         <Cell
           label={state.blocked ? 'blocks hand-over' : 'state'}

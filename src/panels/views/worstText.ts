@@ -3,9 +3,9 @@ import type { WorstRange } from '../../build/worst';
 import { formatField, formatHours } from '../../units/format';
 
 const place = ({ from_mm, to_mm, toTop }: WorstRange): string => {
-  if (from_mm === 0 && toTop) return 'Over the whole height';
+  if (from_mm === 0 && toTop) return 'over the whole height';
   const end = toTop ? 'mm to the top' : `to ${formatField(to_mm)} mm`;
-  return `From ${formatField(from_mm)} ${end}`;
+  return `from ${formatField(from_mm)} ${end}`;
 };
 
 const some = (ids: readonly string[], verb: string): string =>
@@ -20,11 +20,11 @@ function who({ working, waiting }: WorstRange): string {
 /** Less than this part of the exposure is not worth naming a height for. */
 const EVEN = 0.01;
 
-/** "From 60 mm to the top L4 works, 3 wait: 55.01 h lost" */
+/** "55.01 h lost from 60 mm to the top: L4 works, 3 wait" */
 export const worstText = (worst: WorstRange): string =>
   worst.lost_h < EVEN * worst.exposure_h
     ? `Loads are even: no height loses more than ${formatHours(worst.lost_h)}`
-    : `${place(worst)} ${who(worst)}: ${formatHours(worst.lost_h)} lost`;
+    : `${formatHours(worst.lost_h)} lost ${place(worst)}: ${who(worst)}`;
 
 /** What "lost" means, and who waits. */
 export const worstMeaning = ({ working, waiting, lost_h, exposure_h }: WorstRange): string =>
