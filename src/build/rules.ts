@@ -28,7 +28,8 @@ export interface Rules {
   readonly proven: boolean;
 }
 
-const keepsLaser = (layout: Layout, part: Part): boolean =>
+/** True for a part that is to keep one laser from its first to its last layer; a pin decides that by itself. */
+export const keepsLaser = (layout: Layout, part: Part): boolean =>
   part.laser === null && (part.seams === 'none' || layout.allocation === 'wholeParts');
 
 /** True where a part keeps its laser over the height: then no layer can be divided without knowing the others. */

@@ -23,6 +23,7 @@ import type { Division } from '../zoning/types';
 import { BOOKS_TOLERANCE, coverage, figuresFault, shownBy, soundFault } from './checkers';
 import { rangeAt } from './layers';
 import { plateOf, sectionsIn, type Plate } from './plate';
+import { keepsLaser } from './rules';
 import type { Analysis, LayerFigures, Piece } from './types';
 
 /** The polygon engine moves outlines by up to about one unit of its grid of 8e-6 mm. */
@@ -90,10 +91,6 @@ function partFault(part: string, pieces: readonly Piece[], section: Region): Fau
   return by > tolerance ? soundFault('pieces-miss-section', { part, by: shownBy(by) }) : null;
 }
 
-/** True where the pieces of a part are up to the plan of one layer: it need not keep its laser over the height. */
-const isPlanned = ({ allocation }: Layout, { laser, seams }: Part): boolean =>
-  laser !== null || (seams === 'free' && allocation === 'balanced');
-
 interface Layer {
   readonly plate: Plate;
   readonly step: number;
@@ -112,7 +109,7 @@ function problemOf({ plate, step, sections, figures }: Layer): BalanceProblem {
   const asked = new Set<number>();
   sections.forEach((section, p) => {
     const part = layout.parts[p];
-    if (!section || !isPlanned(layout, part)) return;
+    if (!section || keepsLaser(layout, part)) return;
     const demand = rememberedDemand(section, model, part.timeFactor);
     if (demand.decided) return;
     asked.add(p);

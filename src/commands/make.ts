@@ -4,6 +4,7 @@
 import type { Layout, LayoutAt } from '../layout/types';
 import { changeShown, plateOf } from '../store/shown';
 import type { View } from '../store/types';
+import type { Mm } from '../units/types';
 import { addedParts } from './operations';
 import type { Command, Context } from './types';
 
@@ -50,3 +51,18 @@ export const documentCommand = (
   base: Pick<Command, 'id' | 'label' | 'group' | 'keys' | 'when'> & Pick<Command, 'repeats'>,
   recipe: Recipe,
 ): Command => ({ ...base, run: changeBy(base.label, recipe) });
+
+/** A command that takes the height to where `target` says; null where there is nowhere to go. */
+export const heightCommand = (
+  base: Pick<Command, 'id' | 'label' | 'keys'>,
+  target: (context: Context) => Mm | null,
+): Command => ({
+  ...base,
+  group: 'view',
+  whileHeld: true,
+  when: (context) => target(context) !== null,
+  run: (context) => {
+    const height_mm = target(context);
+    if (height_mm !== null) context.bench.setView({ height_mm });
+  },
+});

@@ -3,36 +3,22 @@
  * from the height of the cut; millimetres above the platform.
  */
 import { shownStep } from '../../store/shown';
-import type { Mm } from '../../units/types';
-import { layoutOf, viewOf } from '../make';
+import { heightCommand, layoutOf, viewOf } from '../make';
 import { middleOfStep } from '../operations';
 import type { Command, Context } from '../types';
 
 const shown = (context: Context): number => shownStep(layoutOf(context), viewOf(context).height_mm);
 
 /** Moves the height into the nearest step on that side that holds in any layer. */
-const goTo = (id: string, label: string, key: string, by: 1 | -1): Command => {
-  const target = (context: Context): Mm | null => {
+const goTo = (id: string, label: string, key: string, by: 1 | -1): Command =>
+  heightCommand({ id, label, keys: [key] }, (context) => {
     const layout = layoutOf(context);
     for (let step = shown(context) + by; step in layout.zoning; step += by) {
       const middle = middleOfStep(layout, step);
       if (middle !== null) return middle;
     }
     return null;
-  };
-  return {
-    id,
-    label,
-    group: 'view',
-    keys: [key],
-    whileHeld: true,
-    when: (context) => target(context) !== null,
-    run: (context) => {
-      const height_mm = target(context);
-      if (height_mm !== null) context.bench.setView({ height_mm });
-    },
-  };
-};
+  });
 
 export const goToStepCommands: readonly Command[] = [
   goTo('zones-above', 'Height to the zones above', 'Shift+PageUp', 1),

@@ -1,6 +1,6 @@
 /** Steps the height from one stretch of equal sections to the next: to the middle of each. */
 import type { Mm } from '../../units/types';
-import { viewOf } from '../make';
+import { heightCommand, viewOf } from '../make';
 import type { Command, Context } from '../types';
 
 /** Heights of the middles of the stretches, and which of them the plan is cut in (−1 for an empty plate). */
@@ -10,24 +10,11 @@ function stretches({ bench }: Context, height_mm: Mm) {
   return { middles: all.map((stretch) => (stretch.from_mm + stretch.to_mm) / 2), present };
 }
 
-const step = (id: string, label: string, key: string, by: 1 | -1): Command => {
-  const target = (context: Context): Mm | undefined => {
+const step = (id: string, label: string, key: string, by: 1 | -1): Command =>
+  heightCommand({ id, label, keys: [key] }, (context) => {
     const { middles, present } = stretches(context, viewOf(context).height_mm);
-    return present < 0 ? undefined : middles[present + by];
-  };
-  return {
-    id,
-    label,
-    group: 'view',
-    keys: [key],
-    whileHeld: true,
-    when: (context) => target(context) !== undefined,
-    run: (context) => {
-      const height_mm = target(context);
-      if (height_mm !== undefined) context.bench.setView({ height_mm });
-    },
-  };
-};
+    return present < 0 ? null : (middles[present + by] ?? null);
+  });
 
 export const heightUp = step('height-up', 'Height to the next stretch', 'PageUp', 1);
 export const heightDown = step('height-down', 'Height to the stretch below', 'PageDown', -1);

@@ -6,6 +6,5 @@ export { checkMesh, fileFindings, sizeOf } from './check';
 export { orient } from './orient';
 export { readMesh } from './read';
 export { sectionMesh, sectionSteps } from './section/sections';
-export { MM_PER_UNIT as MM_PER_MESH_UNIT } from './threeMf/model';
 export type * from './types';
 export { weld } from './weld';

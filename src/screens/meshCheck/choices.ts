@@ -5,19 +5,11 @@
 import type { NewShape } from '../../commands/operations';
 import type { MeshUnit } from '../../import/mesh/types';
 import type { Mm } from '../../units/types';
+import { MM_PER_MESH_UNIT } from '../../import/mesh/units';
 import type { MeshFileFound, MeshSettings } from '../../worker/meshMessages';
 import type { MeshCutBody } from '../../worker/meshes';
 import { UNTURNED, type Turns } from './turns';
 
-/** Millimetres in one unit (ISO/IEC 25422 [memory]; the inch of 1959). */
-const MM_PER: Readonly<Record<MeshUnit, number>> = {
-  micron: 0.001,
-  millimeter: 1,
-  centimeter: 10,
-  inch: 25.4,
-  foot: 304.8,
-  meter: 1000,
-};
 /** As they are written on the page. */
 export const UNIT_WORDS: Readonly<Record<MeshUnit, string>> = {
   millimeter: 'mm',
@@ -74,7 +66,7 @@ export const withBody = (
 
 /** Factor on the lengths as they were read, for one unit taken as another. */
 export const scaleFor = (file: MeshFileFound, unit: MeshUnit | null): number =>
-  unit === null ? 1 : MM_PER[unit] / MM_PER[file.unit ?? 'millimeter'];
+  unit === null ? 1 : MM_PER_MESH_UNIT[unit] / MM_PER_MESH_UNIT[file.unit ?? 'millimeter'];
 
 /** What decides how the bodies stand and what they are like. */
 type Standing = Pick<MeshChoices, 'unit' | 'turns' | 'joinCracks' | 'chainGap_mm'>;

@@ -3,45 +3,32 @@
  * many columns as there are edges; each new one is compared with those that still reach into its column. Where this says no,
  * the rings may still be apart. Millimetres.
  */
+import { edgesOf, type Edges } from '../../../geometry/edges';
 import type { Ring } from '../../../geometry/types';
 import type { Mm } from '../../../units/types';
 
 /** Nearer than this counts as meeting. */
 const TOUCH_mm: Mm = 1e-6;
 
-/** Edges as ax, ay, bx, by; and for each its next one around the ring. */
-interface Edges {
-  readonly ends: Float64Array;
-  readonly next: Int32Array;
-  readonly minX: number;
-  readonly maxX: number;
+/** Edges and the range of x they span. */
+interface SpannedEdges extends Edges {
+  readonly minX: Mm;
+  readonly maxX: Mm;
 }
 
-function edgesOf(rings: readonly Ring[]): Edges {
-  const count = rings.reduce((sum, ring) => sum + ring.length / 2, 0);
-  const ends = new Float64Array(4 * count);
-  const next = new Int32Array(count);
+function spannedEdges(rings: readonly Ring[]): SpannedEdges {
+  const { ends, next } = edgesOf(rings);
   let minX = Infinity;
   let maxX = -Infinity;
-  let e = 0;
-  for (const ring of rings) {
-    const first = e;
-    for (let i = 0; i < ring.length; i += 2, e++) {
-      const k = i + 2 === ring.length ? 0 : i + 2;
-      ends[4 * e] = ring[i];
-      ends[4 * e + 1] = ring[i + 1];
-      ends[4 * e + 2] = ring[k];
-      ends[4 * e + 3] = ring[k + 1];
-      next[e] = k === 0 ? first : e + 1;
-      if (ring[i] < minX) minX = ring[i];
-      if (ring[i] > maxX) maxX = ring[i];
-    }
+  for (let i = 0; i < ends.length; i += 4) {
+    if (ends[i] < minX) minX = ends[i];
+    if (ends[i] > maxX) maxX = ends[i];
   }
   return { ends, next, minX, maxX };
 }
 
 /** Edges in the order of the column in which they begin, and where each column begins among them. */
-function byColumn({ ends, next, minX, maxX }: Edges): { order: Int32Array; begins: Int32Array } {
+function byColumn({ ends, next, minX, maxX }: SpannedEdges): { order: Int32Array; begins: Int32Array } {
   const count = next.length;
   const perMm = (count - 1) / (maxX - minX || 1);
   const column = new Int32Array(count);
@@ -63,7 +50,7 @@ function byColumn({ ends, next, minX, maxX }: Edges): { order: Int32Array; begin
 
 /** True where the rings surely neither cross nor touch themselves or each other. */
 export function areApart(rings: readonly Ring[]): boolean {
-  const edges = edgesOf(rings);
+  const edges = spannedEdges(rings);
   const { ends, next, minX, maxX } = edges;
   const count = next.length;
   if (count === 0) return true;

@@ -8,18 +8,11 @@ import { IndexTriples, PointTriples } from '../growing';
 import { MOST_BODIES, MOST_COMPONENTS, MOST_TRIANGLES } from '../limits';
 import { coordinateFault } from '../numbers';
 import type { MeshUnit } from '../types';
+import { MM_PER_MESH_UNIT } from '../units';
 import { readNumber, readTransform, type Transform } from './transform';
 import { partName } from './unpack';
 import type { Attributes, XmlHandler } from './xml';
 
-export const MM_PER_UNIT: Readonly<Record<MeshUnit, number>> = {
-  micron: 0.001,
-  millimeter: 1,
-  centimeter: 10,
-  inch: 25.4,
-  foot: 304.8,
-  meter: 1000,
-};
 const CORE = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
 const PRODUCTION = 'http://schemas.microsoft.com/3dmanufacturing/production/2015/06';
 const MATERIALS = 'http://schemas.microsoft.com/3dmanufacturing/material/2015/02';
@@ -72,8 +65,8 @@ export class ModelBuilder implements XmlHandler {
     this.started = true;
     if (name !== 'model') return `the outermost element is “${name}”, not “model”`;
     const unit = attributes.unit ?? 'millimeter';
-    if (!Object.hasOwn(MM_PER_UNIT, unit))
-      return `the unit is “${unit}”; accepted: ${Object.keys(MM_PER_UNIT).join(', ')}`;
+    if (!Object.hasOwn(MM_PER_MESH_UNIT, unit))
+      return `the unit is “${unit}”; accepted: ${Object.keys(MM_PER_MESH_UNIT).join(', ')}`;
     this.unit = unit as MeshUnit;
     const production = Object.keys(attributes).find((key) => attributes[key] === PRODUCTION);
     if (production !== undefined) this.pathKey = `${production.replace(/^xmlns:/, '')}:path`;

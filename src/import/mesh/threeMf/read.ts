@@ -6,7 +6,8 @@ import { fail, ok, type Result } from '../../../layout/result';
 import type { Watching } from '../stl';
 import type { MeshFile } from '../types';
 import { assemble } from './assemble';
-import { MM_PER_UNIT, ModelBuilder } from './model';
+import { MM_PER_MESH_UNIT } from '../units';
+import { ModelBuilder } from './model';
 import { partName, unpack, type TextSink } from './unpack';
 import { xmlSink, type Attributes } from './xml';
 
@@ -66,6 +67,6 @@ export function readThreeMf(bytes: Uint8Array, name: string, watch: Watching): R
   if (root === undefined) return fail('mesh-3mf-no-model', { detail: `the part ${part.value} is missing` });
   if (root.items.length === 0)
     return fail('mesh-3mf-broken', { part: part.value, detail: 'its build holds no items' });
-  const made = assemble(root, models, MM_PER_UNIT[root.unit]);
+  const made = assemble(root, models, MM_PER_MESH_UNIT[root.unit]);
   return made.ok ? ok({ name, kind: '3mf', unit: root.unit, ...made.value }) : made;
 }
