@@ -1,7 +1,8 @@
 /**
  * A konva layer that one function paints. It repaints when it is given another function, at once and not a frame later,
  * so that canvas and readout change in the same frame. Nothing on it listens: what stands under the pointer is
- * answered by the geometry itself. Memoised, since konva also redraws whatever react hands it anew.
+ * answered by the geometry itself. Memoised, since konva also redraws whatever react hands it anew. With `keeps` the
+ * canvas is handed on as it stands and the function clears what it paints over.
  */
 import { memo, useCallback, useLayoutEffect, useRef } from 'react';
 import type { Context } from 'konva/lib/Context';
@@ -9,7 +10,12 @@ import type { Layer as KonvaLayer } from 'konva/lib/Layer';
 import { Layer, Shape } from 'react-konva/lib/ReactKonvaCore';
 import type { Ctx } from './draw/pen';
 
-export const PaintLayer = memo(({ paint }: { paint: (ctx: Ctx) => void }) => {
+interface PaintLayerProps {
+  readonly paint: (ctx: Ctx) => void;
+  readonly keeps?: boolean;
+}
+
+export const PaintLayer = memo(({ paint, keeps = false }: PaintLayerProps) => {
   const layer = useRef<KonvaLayer>(null);
   const latest = useRef(paint);
   useLayoutEffect(() => {
@@ -18,7 +24,7 @@ export const PaintLayer = memo(({ paint }: { paint: (ctx: Ctx) => void }) => {
   }, [paint]);
   const scene = useCallback((context: Context) => latest.current(context._context), []);
   return (
-    <Layer ref={layer} listening={false}>
+    <Layer ref={layer} listening={false} clearBeforeDraw={!keeps}>
       <Shape sceneFunc={scene} listening={false} perfectDrawEnabled={false} />
     </Layer>
   );

@@ -1,6 +1,6 @@
 /**
  * The plan: the platform from above at the present height. Layers from below: ground, zones and rulers;
- * sections at rest; what is under the hand, marks over the parts and the hand's own drawing. Each repaints only when
+ * sections at rest, repainted where they changed; what is under the hand, marks over the parts and the hand's own drawing. Each repaints only when
  * what it shows has changed, in the frame of the change; more layers would cost more than they save, for every layer is
  * handed on to the screen with every frame.
  */
@@ -17,6 +17,7 @@ import { drawHand } from './draw/hand';
 import { drawOverlay } from './draw/overlay';
 import type { Ctx, Sheet } from './draw/pen';
 import { besideRulers, drawRulers } from './draw/rulers';
+import { itemsPainter } from './draw/repaint';
 import { drawItems } from './draw/sections';
 import type { PlanUiStore } from './gestures/planUi';
 import { later } from './later';
@@ -97,16 +98,17 @@ function Paints({ size, shown, ui }: { size: Size; shown: Shown; ui: PlanUiStore
   const theme = useTheme();
   const { still } = shown;
   const sheet = useMemo((): Sheet => ({ camera, size, ground: GROUNDS[theme] }), [camera, size, theme]);
+  const [paintItems] = useState(itemsPainter);
   const paintStill = useCallback(
-    (ctx: Ctx) => besideRulers(ctx, sheet, () => drawItems(ctx, sheet, theme, still)),
-    [sheet, theme, still],
+    (ctx: Ctx) => paintItems(ctx, sheet, theme, still),
+    [paintItems, sheet, theme, still],
   );
   const paintGround = useGroundPaint(sheet, theme, shown.analysis);
   const paintLive = useLivePaint(sheet, theme, shown, ui);
   return (
     <Stage width={size.width} height={size.height} listening={false}>
       <PaintLayer paint={paintGround} />
-      <PaintLayer paint={paintStill} />
+      <PaintLayer paint={paintStill} keeps />
       <PaintLayer paint={paintLive} />
     </Stage>
   );
