@@ -19,6 +19,7 @@ const LONG_TASK_MS = 50;
 const FIRST_LOAD_KB = 250;
 const FIGURE = 'layer-time';
 const DRAGGED = 44;
+const REST_MS = 1000;
 
 const percentile = (values: readonly number[], share: number): number =>
   values.toSorted((a, b) => a - b)[Math.min(values.length - 1, Math.floor(values.length * share))] ?? NaN;
@@ -36,6 +37,10 @@ const drag = async (): Promise<DragFigures> => {
   ] as const);
   await page.goto(served.url);
   await page.getByTestId(FIGURE).waitFor();
+  // the parts of the page that come after the plate have come, and their first work is done: what follows is the drag
+  await page.locator('main[data-keys]').waitFor();
+  await page.waitForLoadState('networkidle');
+  await page.waitForTimeout(REST_MS);
   const box = await page.getByTestId('plan').boundingBox();
   if (box === null) throw new Error('the plan is not on the page');
   const camera = fitCamera(PLATFORM_MM, PLATFORM_MM, box);
