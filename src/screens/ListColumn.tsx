@@ -5,7 +5,7 @@
 import { Tabs } from 'radix-ui';
 import type { ReactNode } from 'react';
 import { lazy, Suspense, useCallback } from 'react';
-import { useAnalysis } from '../canvas/bench';
+import { useAnalysisLater } from '../canvas/bench';
 import { PartsPanel } from '../panels/parts/PartsPanel';
 import { ProblemList } from '../panels/parts/ProblemList';
 import { DivisionIcon } from '../panels/division/icons';
@@ -82,7 +82,7 @@ interface ListColumnProps {
 }
 
 function RailProblems({ onOpen }: { onOpen(): void }) {
-  const { problems, checks } = useAnalysis();
+  const { problems, checks } = useAnalysisLater();
   return (
     <button
       type="button"

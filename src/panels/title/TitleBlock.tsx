@@ -4,7 +4,7 @@
  */
 import { useContext, useEffect, useState } from 'react';
 import { fitsAFrame } from '../../build/analysis';
-import { useAnalysis, useBench } from '../../canvas/bench';
+import { useAnalysisLater, useBench } from '../../canvas/bench';
 import type { Analysis } from '../../build/types';
 import type { Layout } from '../../layout/types';
 import { formatHours } from '../../units/format';
@@ -106,7 +106,7 @@ function Note({ text }: { readonly text: string }) {
 }
 
 export function TitleBlock() {
-  const analysis = useAnalysis();
+  const analysis = useAnalysisLater();
   const { machine, process } = analysis.layout;
   const { layers } = analysis.build;
   const corrected = (analysis.layout.schedule?.correction.factor ?? 1) !== 1;

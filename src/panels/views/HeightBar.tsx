@@ -3,7 +3,7 @@
  * platform.
  */
 import { memo } from 'react';
-import { useAnalysis, useBench, useWorkbench } from '../../canvas/bench';
+import { useAnalysisLater, useBench, useWorkbench } from '../../canvas/bench';
 import { layerNumber, stretchIndexAt } from '../../canvas/layerAt';
 import type { Analysis, Stretch } from '../../build/types';
 import { formatField, formatMm } from '../../units/format';
@@ -101,7 +101,7 @@ function StretchChoice({ analysis, height_mm, set }: FieldProps) {
 
 export function HeightBar() {
   const bench = useWorkbench();
-  const analysis = useAnalysis();
+  const analysis = useAnalysisLater();
   const height_mm = useBench((state) => state.view.height_mm);
   const shared = { analysis, height_mm, set: (value: Mm) => bench.setView({ height_mm: value }) };
   return (
