@@ -2,7 +2,7 @@
  * Measures of regions that remember their cut edges. Millimetres.
  */
 import { boxesMeet, boxOf, componentRings, containsPoint } from '../geometry/region';
-import type { Region, TaggedRegion } from '../geometry/types';
+import type { Box, Region, TaggedRegion } from '../geometry/types';
 import type { Mm } from '../units/types';
 
 /** Length of the true outline: cut edges do not count. */
@@ -30,17 +30,41 @@ export function taggedComponents(region: TaggedRegion): TaggedRegion[] {
   }));
 }
 
-/** Middles of a region's edges that lie in a part: how surely it lies there. */
-function middlesIn(region: Region, part: Region): number {
-  if (!boxesMeet(boxOf(region), boxOf(part))) return 0;
-  let count = 0;
+/** Who holds the middle of an edge: the part that held the one before it is asked first; -1 where none does. */
+function holderOf(parts: readonly Region[], x: Mm, y: Mm, before: number): number {
+  if (before >= 0 && containsPoint(parts[before], x, y)) return before;
+  return parts.findIndex((part, p) => p !== before && containsPoint(part, x, y));
+}
+
+/** The part that holds most middles of a region's edges; told as soon as no other can reach as many. */
+function mostMiddles(region: Region, parts: readonly Region[]): number {
+  const votes = parts.map(() => 0);
+  let left = region.reduce((sum, ring) => sum + ring.length / 2, 0);
+  let holder = -1;
   for (const ring of region) {
-    for (let i = 0; i < ring.length; i += 2) {
+    for (let i = 0; i < ring.length; i += 2, left--) {
       const j = i + 2 === ring.length ? 0 : i + 2;
-      if (containsPoint(part, (ring[i] + ring[j]) / 2, (ring[i + 1] + ring[j + 1]) / 2)) count++;
+      holder = holderOf(parts, (ring[i] + ring[j]) / 2, (ring[i + 1] + ring[j + 1]) / 2, holder);
+      if (holder < 0) continue;
+      votes[holder]++;
+      if (votes.every((count, p) => p === holder || votes[holder] - count >= left)) return holder;
     }
   }
-  return count;
+  return votes.indexOf(Math.max(...votes));
+}
+
+/** Rounding of a clipped place. */
+const ROUNDING: Mm = 1e-6;
+
+/** The boxes that hold all of a box; where none does, those that meet it. */
+function boxesAround(box: Box, boxes: readonly Box[]): readonly number[] {
+  const all = boxes.map((_, b) => b);
+  const holding = all.filter((b) => {
+    const { minX, minY, maxX, maxY } = boxes[b];
+    const inX = box.minX >= minX - ROUNDING && box.maxX <= maxX + ROUNDING;
+    return inX && box.minY >= minY - ROUNDING && box.maxY <= maxY + ROUNDING;
+  });
+  return holding.length > 0 ? holding : all.filter((b) => boxesMeet(box, boxes[b]));
 }
 
 /**
@@ -49,9 +73,18 @@ function middlesIn(region: Region, part: Region): number {
  */
 export function shareOut(regions: readonly Region[], parts: readonly TaggedRegion[]): Region[][] {
   const shares: Region[][] = parts.map(() => []);
+  const boxes = parts.map((part) => boxOf(part.rings));
   for (const region of regions) {
-    const votes = parts.map((part) => middlesIn(region, part.rings));
-    shares[votes.indexOf(Math.max(...votes))].push(region);
+    const box = boxOf(region);
+    const near = boxesAround(box, boxes);
+    const own =
+      near.length === 1
+        ? 0
+        : mostMiddles(
+            region,
+            near.map((p) => parts[p].rings),
+          );
+    shares[near[own] ?? 0].push(region);
   }
   return shares;
 }
