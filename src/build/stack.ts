@@ -11,7 +11,7 @@ import { layerRanges, type LayerRange } from './layers';
 import { layerFigures, modelOf } from './layerFigures';
 import { sectionsIn, type Plate } from './plate';
 import { sameQuestion, type Asked, type Known } from './recall';
-import { rulesOf, type Rules } from './rules';
+import { rulesOf, type PartSections, type Rules } from './rules';
 import type { BuildFigures, LayerFigures, LayerTotals, Stretch } from './types';
 
 function ask(
@@ -99,7 +99,7 @@ const stretchOf = <F extends LayerTotals>(group: Group, t: number, figures: F): 
 });
 
 /** Layers that one range stands for. */
-interface Group {
+export interface Group {
   readonly firstLayer: number;
   readonly lastLayer: number;
   readonly range: LayerRange;
@@ -118,8 +118,80 @@ function groupsOf(ranges: readonly LayerRange[], every: number): Group[] {
   return groups;
 }
 
+/** Ranges of layers with the divided sections of all parts in each. */
+export interface Divided {
+  readonly plate: Plate;
+  readonly groups: readonly Group[];
+  readonly sections: readonly (readonly (DividedSection | null)[])[];
+}
+
+/** Every so-many-th of the ranges, for several threads that share a build out: thread `index` of `of`. */
+export interface Portion {
+  readonly index: number;
+  readonly of: number;
+}
+const ALL: Portion = { index: 0, of: 1 };
+
+/** Divides the sections of a portion of a plate's ranges. Yields how far it is. @param every as in Stacks.run */
+export function* divide(
+  plate: Plate,
+  every: number,
+  { index, of }: Portion = ALL,
+): Generator<number, Divided, undefined> {
+  const { layout, placed } = plate;
+  const all = groupsOf(layerRanges(placed, layout.zoning, layout.process.layer_mm), every);
+  const groups = all.filter((_, g) => g % of === index);
+  const sections: (DividedSection | null)[][] = [];
+  for (const { range } of groups) {
+    sections.push(sectionsIn(plate, range));
+    yield sections.length / groups.length;
+  }
+  return { plate, groups, sections };
+}
+
+/** A portion of what was divided. */
+export const portionOf = ({ plate, groups, sections }: Divided, { index, of }: Portion): Divided => ({
+  plate,
+  groups: groups.filter((_, g) => g % of === index),
+  sections: sections.filter((_, g) => g % of === index),
+});
+
+const byPart = ({ plate, sections }: Divided): PartSections[] =>
+  plate.layout.parts.map((_, p) => sections.map((inRange) => inRange[p]));
+
+/** The rule of every part over all that was divided. */
+export function rulesOver(divided: Divided): Rules {
+  const { layout, divisions } = divided.plate;
+  const layers = divided.groups.map((group) => group.lastLayer - group.firstLayer + 1);
+  return rulesOf(layout, divisions[0], byPart(divided), layers, modelOf(layout.process));
+}
+
+/** The whole height, put together from what its portions came to. */
+export function stackOf<F extends LayerTotals>(
+  divided: Divided,
+  rules: Rules,
+  stretches: readonly Stretch<F>[],
+): Stack<F> {
+  const { plate } = divided;
+  const build = buildFigures(plate.layout, stretches, plate.height_mm, rules.proven);
+  return { plate, sections: byPart(divided), rules, stretches, build };
+}
+
 /** Share of the work that dividing the sections takes, for telling how far it is. */
-const DIVIDING = 0.5;
+export const DIVIDING = 0.5;
+
+/** Work that tells how far it is, as the stretch from one share to another of a longer work. */
+export function* scaled<T>(
+  work: Generator<number, T, undefined>,
+  from: number,
+  to: number,
+): Generator<number, T, undefined> {
+  for (;;) {
+    const step = work.next();
+    if (step.done) return step.value;
+    yield from + (to - from) * step.value;
+  }
+}
 
 /** Computes stacks one after the other and remembers the last one's stretches. */
 export class Stacks<F extends LayerTotals> {
@@ -145,34 +217,32 @@ export class Stacks<F extends LayerTotals> {
     return known.figures;
   }
 
+  /** The stretches of what was divided. Yields how far it is. */
+  *stretches({ plate, groups, sections }: Divided, rules: Rules): Generator<number, Stretch<F>[], undefined> {
+    const t = plate.layout.process.layer_mm;
+    const stretches: Stretch<F>[] = [];
+    for (const [g, group] of groups.entries()) {
+      stretches.push(stretchOf(group, t, this.figuresOf(ask(plate, group.range, sections[g], rules))));
+      yield stretches.length / groups.length;
+    }
+    return stretches;
+  }
+
   /**
    * Yields how far it is, 0 to 1, after every range of layers. Dropped at any of them, it leaves only what holds.
    * @param every 1: every range of layers is computed. n: the middle one of n ranges in a row stands for all of them,
    *   a first look at a high build; what it computes is there for the whole run after it.
    */
-  *run(plate: Plate, every = 1): Generator<number, Stack<F>> {
-    const { layout } = plate;
-    const t = layout.process.layer_mm;
-    const groups = groupsOf(layerRanges(plate.placed, layout.zoning, t), every);
-    const sections: (DividedSection | null)[][] = [];
-    for (const { range } of groups) {
-      sections.push(sectionsIn(plate, range));
-      yield (DIVIDING * sections.length) / groups.length;
-    }
-    const byPart = layout.parts.map((_, p) => sections.map((inRange) => inRange[p]));
-    const layers = groups.map((group) => group.lastLayer - group.firstLayer + 1);
-    const rules = rulesOf(layout, plate.divisions[0], byPart, layers, modelOf(layout.process));
-    const stretches: Stretch<F>[] = [];
-    for (const [g, group] of groups.entries()) {
-      stretches.push(stretchOf(group, t, this.figuresOf(ask(plate, group.range, sections[g], rules))));
-      yield DIVIDING + ((1 - DIVIDING) * stretches.length) / groups.length;
-    }
-    if (every === 1) this.forget(groups);
-    const build = buildFigures(layout, stretches, plate.height_mm, rules.proven);
-    return { plate, sections: byPart, rules, stretches, build };
+  *run(plate: Plate, every = 1): Generator<number, Stack<F>, undefined> {
+    const divided = yield* scaled(divide(plate, every), 0, DIVIDING);
+    const rules = rulesOver(divided);
+    const stretches = yield* scaled(this.stretches(divided, rules), DIVIDING, 1);
+    if (every === 1) this.forget(divided.groups);
+    return stackOf(divided, rules, stretches);
   }
 
-  private forget(groups: readonly Group[]): void {
+  /** Forgets the layers that are in none of these groups. */
+  forget(groups: readonly Group[]): void {
     const now = new Set(groups.map((group) => group.firstLayer));
     for (const layer of this.known.keys()) if (!now.has(layer)) this.known.delete(layer);
   }

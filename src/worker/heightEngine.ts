@@ -1,24 +1,35 @@
 /**
  * Computes the whole height of plates, the newest one asked for: first a look at every so-many-th range of layers, which is
- * carried through so that a long drag sees the height follow, then all of them, then its problems, each dropped when a
- * newer question comes. Works in slices of a few milliseconds and pauses between them, so it may run in a worker or, where there is none, beside
- * the page's own work.
+ * carried through so that a long drag sees the height follow, then all of them, shared out with the threads beside this
+ * one, then its problems, each dropped when a newer question comes. Works in slices of a few milliseconds and pauses
+ * between them, so it may run in a worker or, where there is none, beside the page's own work.
  */
 import { problemSteps } from '../build/findProblems';
-import { plateOf } from '../build/plate';
 import { layerRanges } from '../build/layers';
+import { plateOf, type Plate } from '../build/plate';
 import { sameAnswer } from '../build/recall';
-import { Stacks, totalsOf, type Stack } from '../build/stack';
-import type { LayerTotals } from '../build/types';
+import { anyKeepsLaser, type Rules } from '../build/rules';
+import {
+  divide,
+  DIVIDING,
+  portionOf,
+  rulesOver,
+  scaled,
+  stackOf,
+  Stacks,
+  totalsOf,
+  type Divided,
+  type Stack,
+} from '../build/stack';
+import type { LayerTotals, Stretch } from '../build/types';
 import { checksum } from '../layout/checksum';
-import { takenOver } from '../layout/same';
-import type { Layout, Shape } from '../layout/types';
+import type { Layout } from '../layout/types';
 import type { HeightAnswer, HeightQuestion } from './heightMessages';
-import { packStretches } from './packStretches';
-import { unpackShape } from './packShape';
+import { HeldShapes } from './heldShapes';
+import type { Mates } from './mates';
+import { packStretches, unpackStretches } from './packStretches';
+import { inSlices, type Clock } from './slices';
 
-/** Milliseconds of work between two pauses. */
-const SLICE_MS = 12;
 /** Ranges that a first look computes; a plate with fewer than twice as many needs none. */
 const FIRST_LOOK = 120;
 /** The farthest that is told before the whole height itself: nothing is done while something is left. */
@@ -26,25 +37,28 @@ const NEARLY = 0.99;
 
 type Mode = 'carry through' | 'newest only';
 
-export interface EnginePorts {
+export interface EnginePorts extends Clock {
   tell(answer: HeightAnswer, handOver: ArrayBuffer[]): void;
-  /** Lets waiting messages in. */
-  pause(): Promise<void>;
-  now(): number;
 }
 
 export class HeightEngine {
-  private readonly shapes = new Map<number, Shape>();
+  private readonly held = new HeldShapes();
   private readonly stacks = new Stacks(totalsOf, sameAnswer);
   private newest: HeightQuestion | null = null;
   private busy = false;
-  private last: Layout | null = null;
-  constructor(private readonly ports: EnginePorts) {}
+  private newerCame: () => void = () => undefined;
+  /** @param mates threads that share high builds out with this one; null: this one computes all */
+  constructor(
+    private readonly ports: EnginePorts,
+    private readonly mates: Mates | null = null,
+  ) {}
 
   /** Takes a question; one that waits for its turn is forgotten. Resolved when nothing is left to do. */
   async ask(question: HeightQuestion): Promise<void> {
-    for (const [key, packed] of question.sent) this.shapes.set(key, unpackShape(packed));
+    this.mates?.ask(question);
+    this.held.take(question);
     this.newest = question;
+    this.newerCame();
     if (this.busy) return;
     this.busy = true;
     while (this.newest) await this.answer(this.newest);
@@ -61,23 +75,8 @@ export class HeightEngine {
     }
   }
 
-  /** The layout with shapes, and with what did not change taken over from the one before. */
-  private layoutOf({ layout, shapes }: HeightQuestion): Layout {
-    const known = Object.fromEntries(
-      Object.entries(shapes).map(([id, key]) => {
-        const shape = this.shapes.get(key);
-        if (!shape) throw new Error(`HeightEngine: expected shape ${key} to have been sent`);
-        return [id, shape];
-      }),
-    );
-    const before = this.last;
-    const rest = before ? takenOver<Omit<Layout, 'shapes'>>(withoutShapes(before), layout) : layout;
-    return (this.last = { ...rest, shapes: known });
-  }
-
   private async compute(question: HeightQuestion): Promise<void> {
-    const layout = this.layoutOf(question);
-    this.forgetShapes(question);
+    const layout = this.held.layoutOf(question);
     const plate = plateOf(layout);
     const ranges = layerRanges(plate.placed, layout.zoning, layout.process.layer_mm).length;
     const every = Math.floor(ranges / FIRST_LOOK);
@@ -85,14 +84,70 @@ export class HeightEngine {
       const first = await this.run(this.stacks.run(plate, every), 'carry through', this.telling(question, 0));
       this.report(question, layout, first!, every);
     }
-    const stack = await this.run(this.stacks.run(plate), 'newest only', this.telling(question, NEARLY));
+    const stack =
+      this.mates && every > 1
+        ? await this.shareOut(question, plate, this.mates)
+        : await this.run(this.stacks.run(plate), 'newest only', this.telling(question, NEARLY));
     if (!stack) return;
     this.report(question, layout, stack, 1);
+    await this.follow(question, layout, stack);
+  }
+
+  /** What nobody waits for in the middle of a drag. */
+  private async follow({ id }: HeightQuestion, layout: Layout, stack: Stack<LayerTotals>): Promise<void> {
     const found = await this.run(problemSteps(stack), 'newest only');
     if (!found) return;
-    this.ports.tell({ kind: 'problems', id: question.id, found }, []);
+    this.ports.tell({ kind: 'problems', id, found }, []);
     await this.ports.pause();
-    if (!this.newest) this.ports.tell({ kind: 'checksum', id: question.id, checksum: checksum(layout) }, []);
+    if (!this.newest) this.ports.tell({ kind: 'checksum', id, checksum: checksum(layout) }, []);
+  }
+
+  /** All layers, its own portion computed here and the others by the mates. */
+  private async shareOut(
+    question: HeightQuestion,
+    plate: Plate,
+    mates: Mates,
+  ): Promise<Stack<LayerTotals> | null> {
+    const tell = this.telling(question, NEARLY);
+    const divided = await this.run(scaled(divide(plate, 1), 0, DIVIDING), 'newest only', tell);
+    if (!divided) return null;
+    const rules = rulesOver(divided);
+    if (anyKeepsLaser(plate.layout)) mates.tellRules(question.id, rules);
+    const own = await this.portion(divided, rules, 0, mates.portions, tell);
+    const others = own && (await this.unlessNewer(mates.found()));
+    if (!others) return null;
+    const stretches = [...own];
+    for (const [i, packed] of others.entries()) {
+      const more = packed
+        ? unpackStretches(packed, plate.layout.machine.lasers)
+        : await this.portion(divided, rules, i + 1, mates.portions, tell);
+      if (!more) return null;
+      stretches.push(...more);
+    }
+    this.stacks.forget(divided.groups);
+    return stackOf(
+      divided,
+      rules,
+      stretches.sort((a, b) => a.firstLayer - b.firstLayer),
+    );
+  }
+
+  private portion(
+    divided: Divided,
+    rules: Rules,
+    index: number,
+    of: number,
+    tell: (share: number) => void,
+  ): Promise<Stretch[] | null> {
+    const work = this.stacks.stretches(portionOf(divided, { index, of }), rules);
+    return this.run(scaled(work, DIVIDING, 1), 'newest only', tell);
+  }
+
+  /** What is waited for; null as soon as a newer question comes. */
+  private unlessNewer<T>(waited: Promise<T>): Promise<T | null> {
+    if (this.newest) return Promise.resolve(null);
+    const newer = new Promise<null>((resolve) => (this.newerCame = () => resolve(null)));
+    return Promise.race([waited, newer]);
   }
 
   /** Tells how far the whole height is, up to `most`. */
@@ -101,20 +156,12 @@ export class HeightEngine {
   }
 
   /** null where a newer question made this one idle. */
-  private async run<Step, T>(
+  private run<Step, T>(
     steps: Generator<Step, T, undefined>,
     mode: Mode,
     tell?: (step: Step) => void,
   ): Promise<T | null> {
-    for (let began = this.ports.now(); ;) {
-      const step = steps.next();
-      if (step.done) return step.value;
-      if (this.ports.now() - began < SLICE_MS) continue;
-      tell?.(step.value);
-      await this.ports.pause();
-      if (this.newest && mode === 'newest only') return null;
-      began = this.ports.now();
-    }
+    return inSlices(this.ports, steps, () => this.newest !== null && mode === 'newest only', tell);
   }
 
   private report({ id }: HeightQuestion, layout: Layout, stack: Stack<LayerTotals>, every: number): void {
@@ -122,11 +169,4 @@ export class HeightEngine {
     const { build, rules } = stack;
     this.ports.tell({ kind: 'height', id, every, stretches, build, rules }, [stretches.buffer]);
   }
-
-  private forgetShapes({ shapes }: HeightQuestion): void {
-    const used = new Set(Object.values(shapes));
-    for (const key of this.shapes.keys()) if (!used.has(key)) this.shapes.delete(key);
-  }
 }
-
-const withoutShapes = ({ shapes: _shapes, ...rest }: Layout): Omit<Layout, 'shapes'> => rest;

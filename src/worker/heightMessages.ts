@@ -5,6 +5,7 @@
  */
 import type { Found } from '../build/findProblems';
 import type { Rules } from '../build/rules';
+import type { Portion } from '../build/stack';
 import type { BuildFigures } from '../build/types';
 import type { Layout, ShapeId } from '../layout/types';
 
@@ -32,3 +33,14 @@ export type HeightAnswer =
   | { readonly kind: 'problems'; readonly id: number; readonly found: Found }
   | { readonly kind: 'checksum'; readonly id: number; readonly checksum: string }
   | { readonly kind: 'failed'; readonly id: number; readonly detail: string };
+
+/** A portion of a plate's ranges that a thread beside the first one computes; the rules follow where parts keep a laser. */
+export interface PortionQuestion extends HeightQuestion, Portion {}
+export type PortionWord =
+  | { readonly kind: 'question'; readonly question: PortionQuestion }
+  | { readonly kind: 'rules'; readonly id: number; readonly rules: Rules };
+/** The stretches of the portion; null where they could not be computed. */
+export interface PortionAnswer {
+  readonly id: number;
+  readonly stretches: Float64Array<ArrayBuffer> | null;
+}
