@@ -21,7 +21,7 @@ export function schemaText(): string {
   });
   const titled = {
     $schema: schema.$schema,
-    title: 'Evenplate layout, versions 1 and 2',
+    title: 'Evenplate layout, versions 1 to 3',
     description:
       'Millimetres, seconds, watts, degrees counter-clockwise from +x; origin at the centre of the platform, +y to the back.',
     ...schema,

@@ -114,7 +114,7 @@ export const benchLayout = (seed: number, bandWidth = BAND_MM): Layout => {
   const shapes = Array.from({ length: SHAPES }, (_, i) => [`S${String(i).padStart(2, '0')}`, shape(random)]);
   return {
     format: 'evenplate-layout',
-    version: 2,
+    version: 3,
     name: 'bench plate',
     note: '',
     machine,
@@ -125,6 +125,7 @@ export const benchLayout = (seed: number, bandWidth = BAND_MM): Layout => {
     allocation: 'balanced',
     limits: { crumbArea_mm2: 4, crumbWidth_mm: 1.5, plumeHalfWidth_mm: 10, spacing_mm: 3, chainGap_mm: 0.01 },
     schedule: null,
+    revision: null,
   };
 };
 

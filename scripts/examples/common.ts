@@ -96,7 +96,7 @@ type Own = Pick<Layout, 'name' | 'note' | 'shapes' | 'parts'> &
 /** A layout on the 400 mm machine with the process for hand computation, but for what `own` says. */
 export const example = ({ name, note, shapes, parts, zoning, ...rest }: Own): Layout => ({
   format: 'evenplate-layout',
-  version: 2,
+  version: 3,
   name,
   note,
   machine: machine(400),
@@ -107,6 +107,7 @@ export const example = ({ name, note, shapes, parts, zoning, ...rest }: Own): La
   allocation: 'balanced',
   limits: DEFAULT_LIMITS,
   schedule: null,
+  revision: null,
   ...rest,
 });
 export const FOUR = ['L1', 'L2', 'L3', 'L4'];

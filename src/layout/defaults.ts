@@ -62,7 +62,7 @@ export const DEFAULT_ZONING: Zoning = {
 /** A plate without parts on the default machine. */
 export const emptyLayout = (): Layout => ({
   format: 'evenplate-layout',
-  version: 2,
+  version: 3,
   name: 'Empty plate',
   note: '',
   machine: DEFAULT_MACHINE,
@@ -73,4 +73,5 @@ export const emptyLayout = (): Layout => ({
   allocation: 'balanced',
   limits: DEFAULT_LIMITS,
   schedule: null,
+  revision: null,
 });

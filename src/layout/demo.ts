@@ -61,7 +61,7 @@ const partAt = ([shape, x, y, turn]: Place, index: number): Part => {
 /** The demo plate. */
 export const demoLayout = (): Layout => ({
   format: 'evenplate-layout',
-  version: 2,
+  version: 3,
   name: 'Ferry spares, plate 1',
   note: 'Spares for harbour ferries: impellers, bearing housings, valve blocks, manifolds, brackets, seal rings and test bars.',
   machine: DEFAULT_MACHINE,
@@ -77,4 +77,5 @@ export const demoLayout = (): Layout => ({
   allocation: 'balanced',
   limits: DEFAULT_LIMITS,
   schedule: null,
+  revision: null,
 });

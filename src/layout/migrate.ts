@@ -16,8 +16,11 @@ const divisionFromThePlatformUp: Migration = (older) => ({
   schedule: null,
 });
 
+/** Version 3 knows revisions: a layout that nobody has filed yet. */
+const noRevision: Migration = (older) => ({ ...older, revision: null });
+
 /** MIGRATIONS[n − 1] is step n. */
-const MIGRATIONS: readonly Migration[] = [divisionFromThePlatformUp];
+const MIGRATIONS: readonly Migration[] = [divisionFromThePlatformUp, noRevision];
 
 /**
  * The version a file says it has, from 1 to the newest.

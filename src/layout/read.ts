@@ -42,7 +42,7 @@ const listFault = (path: string, found: readonly unknown[], accepted = 'an objec
 });
 
 /** A list where an object belongs, which the schema library lets pass or reports by what the list lacks. */
-function listForObject({ schedule, zoning, ...value }: JsonObject, version: number): Fault | null {
+function listForObject({ schedule, revision, zoning, ...value }: JsonObject, version: number): Fault | null {
   for (const key of ['shapes', 'limits']) {
     const found = value[key];
     if (Array.isArray(found)) return listFault(key, found);
@@ -50,6 +50,7 @@ function listForObject({ schedule, zoning, ...value }: JsonObject, version: numb
   if (version === 1 && Array.isArray(zoning))
     return listFault('zoning', zoning, 'one division; a list of divisions over height needs version 2');
   if (Array.isArray(schedule)) return listFault('schedule', schedule);
+  if (Array.isArray(revision)) return listFault('revision', revision);
   const attended = isObject(schedule) ? schedule['attended'] : null;
   return Array.isArray(attended) ? listFault('schedule.attended', attended) : null;
 }

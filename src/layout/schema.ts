@@ -8,6 +8,8 @@ import { DEFAULT_LIMITS, DEFAULT_POWDER } from './defaults';
 import { MOST_LASERS, MOST_PARTS, SIZE_LIMIT_mm } from './limits';
 import {
   angle,
+  calendarDate,
+  checksumText,
   choice,
   clockDate,
   clockRange,
@@ -208,6 +210,20 @@ const schedule = v.strictObject(
   object,
 );
 
+/** Names and dates may be empty while a draft is being written; a name may not. */
+const revision = v.strictObject(
+  {
+    name: id,
+    date: calendarDate,
+    reason: v.optional(note, ''),
+    state: choice(['draft', 'reviewed', 'released', 'superseded']),
+    author: v.optional(name, ''),
+    reviewer: v.optional(name, ''),
+    derivedFrom: v.optional(v.nullable(checksumText), null),
+  },
+  object,
+);
+
 const format = v.literal(FORMAT, `"${FORMAT}"`);
 /** In the order in which files are written. */
 const plate = {
@@ -224,26 +240,29 @@ const layoutSchema1 = v.strictObject(
   { format, version: v.literal(1, '1'), ...plate, zoning, ...rules },
   object,
 );
-/** A layout file of version 2: divisions over height, and a schedule where one is known. */
-const layoutSchema2 = v.strictObject(
+/** What version 2 adds: divisions over height, and a schedule where one is known. */
+const overTime = { zoning: zoningSteps, ...rules, schedule: v.optional(v.nullable(schedule), null) };
+const layoutSchema2 = v.strictObject({ format, version: v.literal(2, '2'), ...plate, ...overTime }, object);
+/** Version 3 adds what the layout is filed under. */
+const layoutSchema3 = v.strictObject(
   {
     format,
-    version: v.literal(2, '2'),
+    version: v.literal(3, '3'),
     ...plate,
-    zoning: zoningSteps,
-    ...rules,
-    schedule: v.optional(v.nullable(schedule), null),
+    ...overTime,
+    revision: v.optional(v.nullable(revision), null),
   },
   object,
 );
 /** SCHEMAS[n − 1] reads version n. */
-export const SCHEMAS = [layoutSchema1, layoutSchema2] as const;
+export const SCHEMAS = [layoutSchema1, layoutSchema2, layoutSchema3] as const;
 
 type Primitive = string | number | boolean | null;
 type Frozen<T> = T extends Primitive ? T : { readonly [K in keyof T]: Frozen<T[K]> };
-type SchemaLayout = Frozen<v.InferOutput<typeof layoutSchema2>>;
-/** A layout of version 1 after reading. */
+type SchemaLayout = Frozen<v.InferOutput<typeof layoutSchema3>>;
+/** Layouts of older versions after reading. */
 export type Layout1 = Frozen<v.InferOutput<typeof layoutSchema1>>;
+export type Layout2 = Frozen<v.InferOutput<typeof layoutSchema2>>;
 type Same<A, B> = [A] extends [B] ? ([B] extends [A] ? true : never) : never;
 /** A check at compile time, which nothing reads: it stands only while what the schema gives out and the types of types.ts are the same. */
 export const schemaMatchesTypes: Same<SchemaLayout, Layout> = true;

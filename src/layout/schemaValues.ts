@@ -117,16 +117,26 @@ export const rings = list(ring, MOST_RINGS, 'rings');
 const MONTH_LENGTHS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const leapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
 
-/** True for "2026-11-27T16:00", a minute of the Gregorian calendar from the year 1900 to 2999. */
-function isClockDate(value: string): boolean {
-  const found = /^(\d{4})-(\d{2})-(\d{2})T([01]\d|2[0-3]):[0-5]\d$/.exec(value);
+/** True for a day of the Gregorian calendar from the year 1900 to 2999: "2026-11-27". */
+function isDay(value: string): boolean {
+  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(value);
   if (!found) return false;
   const [year, month, day] = found.slice(1, 4).map(Number) as [number, number, number];
   const days = month === 2 && !leapYear(year) ? 28 : (MONTH_LENGTHS[month - 1] ?? 0);
   return year >= 1900 && year <= 2999 && day >= 1 && day <= days;
 }
+const dayAccepted = 'a date such as "2026-11-27", in the years 1900 to 2999';
+export const calendarDate = v.pipe(v.string(dayAccepted), v.check(isDay, dayAccepted));
+
+const DAY_LENGTH = 10;
+/** True for "2026-11-27T16:00", a minute of such a day. */
+const isClockDate = (value: string): boolean =>
+  isDay(value.slice(0, DAY_LENGTH)) && /^T([01]\d|2[0-3]):[0-5]\d$/.test(value.slice(DAY_LENGTH));
 const dateAccepted = 'a local date and time such as "2026-11-27T16:00", in the years 1900 to 2999';
 export const clockDate = v.pipe(v.string(dateAccepted), v.check(isClockDate, dateAccepted));
+
+const checksumAccepted = 'a checksum of twelve hexadecimal digits, such as "4532415f99f5"';
+export const checksumText = v.pipe(v.string(checksumAccepted), v.regex(/^[0-9a-f]{12}$/, checksumAccepted));
 
 const CLOCK_TIME = /^(([01]\d|2[0-3]):[0-5]\d|24:00)$/;
 const timeAccepted = 'a clock time from "00:00" to "24:00"';

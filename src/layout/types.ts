@@ -153,6 +153,21 @@ export interface Schedule {
   readonly correction: Correction;
 }
 
+export type RevisionState = 'draft' | 'reviewed' | 'released' | 'superseded';
+/** What a shared layout is filed under. Names of people are recorded as typed; nothing proves them. */
+export interface Revision {
+  /** "A", "B" … or a company's own */
+  readonly name: string;
+  /** of the last change of state, "2026-11-27" */
+  readonly date: string;
+  readonly reason: string;
+  readonly state: RevisionState;
+  readonly author: string;
+  readonly reviewer: string;
+  /** Checksum of the layout that this one was made from; null for the first. */
+  readonly derivedFrom: string | null;
+}
+
 export interface Limits {
   readonly crumbArea_mm2: Mm2;
   readonly crumbWidth_mm: Mm;
@@ -162,7 +177,7 @@ export interface Limits {
 }
 export interface Layout {
   readonly format: 'evenplate-layout';
-  readonly version: 2;
+  readonly version: 3;
   readonly name: string;
   readonly note: string;
   readonly machine: Machine;
@@ -175,6 +190,8 @@ export interface Layout {
   readonly limits: Limits;
   /** null: nothing is known of when the build starts. */
   readonly schedule: Schedule | null;
+  /** null: a layout that nobody has filed yet. Like name and note outside the checksum. */
+  readonly revision: Revision | null;
 }
 /** A layout as it is divided at one height. */
 export interface LayoutAt extends Omit<Layout, 'zoning'> {

@@ -2,7 +2,7 @@
  * Writes a layout as a file: all keys, one short thing per line, in the lowest version that can hold it. Reading what
  * was written gives an equal layout.
  */
-import type { Layout1 } from './schema';
+import type { Layout1, Layout2 } from './schema';
 import type { Layout } from './types';
 
 const LINE_LENGTH = 110;
@@ -50,12 +50,13 @@ function pretty(value: unknown, indent: string): string {
 }
 
 /**
- * The layout as its file holds it: version 1 where nothing of version 2 is used, so that older programs read it and its
- * checksum stays what it was; else version 2.
+ * The layout as its file holds it: in the lowest version that holds all it says, so that older programs read it and its
+ * checksum stays what it was. Version 3 where it is a revision, 2 for changes of zones or a schedule, else 1.
  */
-export function fileForm(layout: Layout): Layout1 | Layout {
-  const { schedule, ...rest } = layout;
-  if (schedule !== null || rest.zoning.length > 1) return layout;
+export function fileForm(layout: Layout): Layout1 | Layout2 | Layout {
+  if (layout.revision !== null) return layout;
+  const { schedule, revision: _none, ...rest } = layout;
+  if (schedule !== null || rest.zoning.length > 1) return { ...rest, schedule, version: 2 };
   return { ...rest, version: 1, zoning: rest.zoning[0]!.zoning };
 }
 

@@ -24,7 +24,7 @@ const files: readonly [string, string, string][] = [
   ['text that is not JSON', inFolder('words.json', 'a plate\nwith parts\n'), 'not JSON'],
   ['bytes that are not UTF-8', inFolder('bytes.json', Uint8Array.of(0x7b, 0xff, 0xfe, 0x7d)), 'UTF-8'],
   ['another format', inFolder('other.json', '{"format":"report"}'), '"report"'],
-  ['a newer version', inFolder('newer.json', '{"format":"evenplate-layout","version":3}'), 'version 3'],
+  ['a newer version', inFolder('newer.json', '{"format":"evenplate-layout","version":4}'), 'version 4'],
   [
     'a key with a line break in it',
     inFolder('break.json', '{"format":"evenplate-layout","version":1,"name":"a","x\\ny":1}'),

@@ -1,4 +1,4 @@
-// The checksum is SHA-256 over canonical JSON (RFC 8785) without name and note, first 12 digits.
+// The checksum is SHA-256 over canonical JSON (RFC 8785) without name, note and revision, first 12 digits.
 // Node's own OpenSSL is the second opinion on SHA-256; canonical JSON of plain data is sorted keys without blanks.
 import { createHash } from 'node:crypto';
 import { expect, test } from 'vitest';
@@ -6,7 +6,7 @@ import { canonical, checksum } from '../../src/layout/checksum';
 import { emptyLayout } from '../../src/layout/defaults';
 import { readLayoutValue } from '../../src/layout/read';
 import type { Layout } from '../../src/layout/types';
-import { changed, sample } from './sample';
+import { changed, REVISION, sample } from './sample';
 
 const read = (json: unknown): Layout => {
   const result = readLayoutValue(json);
@@ -24,7 +24,7 @@ function sorted(value: unknown): string {
 
 /** What a file of version 1 holds but for name and note, every default written out. */
 function ofVersion1(layout: Layout): object {
-  const { name: _name, note: _note, schedule: _none, zoning, ...rest } = layout;
+  const { name: _name, note: _note, schedule: _none, revision: _unfiled, zoning, ...rest } = layout;
   return { ...rest, version: 1, zoning: zoning[0]?.zoning };
 }
 
@@ -41,6 +41,13 @@ test('name and note do not change it, a moved part does', () => {
   expect(checksum(read(changed(['name'], 'Another name')))).toBe(before);
   expect(checksum(read(changed(['note'], 'A note')))).toBe(before);
   expect(checksum(read(changed(['parts', 0, 'at_mm'], [-60, -49.999])))).not.toBe(before);
+});
+
+test('a revision does not change it, whatever it says', () => {
+  const layout = read(sample());
+  expect(checksum({ ...layout, revision: REVISION })).toBe(checksum(layout));
+  const rest = ofVersion1({ ...layout, revision: REVISION });
+  expect(canonical({ ...layout, revision: { ...REVISION, state: 'released' } })).toBe(sorted(rest));
 });
 
 test('the order of keys and a default that is written out do not change it', () => {

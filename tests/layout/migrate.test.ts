@@ -1,5 +1,5 @@
 // The frame for later versions: numbered steps applied in order from a file's own version on, nothing for the newest
-// version (numbered without gaps); and what step 1 makes of a file of version 1.
+// version (numbered without gaps); and what steps 1 and 2 make of older files.
 import { expect, test } from 'vitest';
 import { migrate, versionOf, type Migration } from '../../src/layout/migrate';
 
@@ -8,10 +8,10 @@ const steps: readonly Migration[] = [
   (older) => ({ ...older, trail: [...(older['trail'] as string[]), '2 to 3'] }),
 ];
 
-test('version 2 is the newest and stays as it is', () => {
-  expect(versionOf({ version: 2 })).toEqual({ ok: true, value: 2 });
-  expect(versionOf({ version: 3 })).toMatchObject({ ok: false, fault: { code: 'layout-newer-version' } });
-  expect(migrate({ version: 2, a: 2 }, 2)).toEqual({ version: 2, a: 2 });
+test('version 3 is the newest and stays as it is', () => {
+  expect(versionOf({ version: 3 })).toEqual({ ok: true, value: 3 });
+  expect(versionOf({ version: 4 })).toMatchObject({ ok: false, fault: { code: 'layout-newer-version' } });
+  expect(migrate({ version: 3, a: 2 }, 3)).toEqual({ version: 3, a: 2 });
 });
 
 test('an older file takes every step from its own version on, in order', () => {
@@ -29,13 +29,19 @@ test('a step writes nothing into the value it was given', () => {
   expect(older).toEqual({ version: 1, zoning: { strategy: 'wholeField' } });
 });
 
-test('version 1 becomes one division from the platform up and no schedule', () => {
+test('version 2 becomes a layout that nobody has filed', () => {
+  const older = Object.freeze({ version: 2, zoning: [], schedule: null });
+  expect(migrate(older, 2)).toEqual({ version: 3, zoning: [], schedule: null, revision: null });
+});
+
+test('version 1 becomes one division from the platform up, no schedule and no revision', () => {
   const zoning = { strategy: 'wholeField' };
   expect(migrate({ version: 1, name: 'n', zoning }, 1)).toEqual({
-    version: 2,
+    version: 3,
     name: 'n',
     zoning: [{ from_mm: 0, zoning }],
     schedule: null,
+    revision: null,
   });
 });
 

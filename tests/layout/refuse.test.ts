@@ -15,7 +15,7 @@ const sentence = (found: Fault): string => messageText(found.code, found.params)
 // One row per kind of malformed file: the change, the code, and words the sentence has to hold.
 const refusals: readonly [string, readonly (string | number)[], unknown, string, readonly string[]][] = [
   ['wrong format', ['format'], 'something', 'layout-wrong-format', ['"something"']],
-  ['newer version', ['version'], 3, 'layout-newer-version', ['3']],
+  ['newer version', ['version'], 4, 'layout-newer-version', ['4']],
   ['version 0', ['version'], 0, 'layout-wrong-version', ['0']],
   ['version as text', ['version'], '1', 'layout-wrong-version', ['"1"']],
   ['missing version', ['version'], undefined, 'layout-wrong-version', ['missing']],

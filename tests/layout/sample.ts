@@ -1,9 +1,10 @@
 // Small sound layout files that the tests of this folder change one thing at a time in.
 import { emptyLayout } from '../../src/layout/defaults';
+import type { Revision } from '../../src/layout/types';
 
 type Loose = Record<string, unknown>;
 
-const { schedule: _none, zoning, ...empty } = emptyLayout();
+const { schedule: _none, revision: _unfiled, zoning, ...empty } = emptyLayout();
 
 /** The JSON value of a layout file of version 1; every call gives a fresh one. */
 export const sample = (): Loose =>
@@ -75,6 +76,19 @@ export const sample2 = (): Loose =>
     ],
     schedule: SCHEDULE,
   });
+
+export const REVISION: Revision = {
+  name: 'B',
+  date: '2026-11-27',
+  reason: 'seal rings moved off the seam',
+  state: 'reviewed',
+  author: 'Ada Quay',
+  reviewer: 'Bo Pier',
+  derivedFrom: '4532415f99f5',
+};
+
+/** A sound file of version 3; every call gives a fresh one. */
+export const sample3 = (): Loose => structuredClone({ ...sample2(), version: 3, revision: REVISION });
 
 /** The sample with the value at `path` replaced; `undefined` removes the key. */
 export function changed(path: readonly (string | number)[], value: unknown, layout: Loose = sample()): Loose {

@@ -22,7 +22,8 @@ function value(json: unknown): Layout {
 describe('a file of version 2', () => {
   test('holds divisions over height and a schedule', () => {
     const layout = value(sample2());
-    expect(layout.version).toBe(2);
+    expect(layout.version).toBe(3);
+    expect(layout.revision).toBeNull();
     expect(layout.zoning).toEqual([
       { from_mm: 0, zoning: QUADRANTS },
       { from_mm: 60, zoning: FIELD },

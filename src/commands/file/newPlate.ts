@@ -1,6 +1,6 @@
 /**
  * An empty plate on the machine, with the process and the lowest division, that are open now. Changes of the zones over
- * height, the start and the fill levels belong to the plate before.
+ * height, the start, the fill levels and the revision belong to the plate before.
  */
 import { always, layoutOf } from '../make';
 import type { Command } from '../types';
@@ -15,7 +15,8 @@ export const newPlate: Command = {
   run: (context) => {
     const open = layoutOf(context);
     const zoning = open.zoning.slice(0, 1);
-    const empty = { ...open, name: 'New plate', note: '', shapes: {}, parts: [], zoning, schedule: null };
+    const plate = { name: 'New plate', note: '', shapes: {}, parts: [], zoning };
+    const empty = { ...open, ...plate, schedule: null, revision: null };
     openLayout(context.bench, 'New plate', empty);
   },
 };
