@@ -2,6 +2,7 @@
  * Every message a user reads, under a stable code, in one table. Its entries stand by subject in messages/.
  */
 import { FILE_MESSAGES } from './messages/fileMessages';
+import { LIBRARY_MESSAGES } from './messages/libraryMessages';
 import { MESH_MESSAGES } from './messages/meshMessages';
 import type { Message } from './messages/message';
 import { OUTLINE_MESSAGES } from './messages/outlineMessages';
@@ -17,6 +18,7 @@ export const MESSAGES = {
   ...MESH_MESSAGES,
   ...SCHEDULE_MESSAGES,
   ...SOUND_MESSAGES,
+  ...LIBRARY_MESSAGES,
 } as const satisfies Record<string, Message>;
 
 export type MessageCode = keyof typeof MESSAGES;

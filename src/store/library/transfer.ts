@@ -1,0 +1,39 @@
+/**
+ * All of the library out as one file and in from one: in one writing, or not at all.
+ */
+import { fail, ok, type Result } from '../../layout/result';
+import type { LibraryDatabase } from './database';
+import { LIBRARY_LIMIT_MB, libraryText, readLibraryText } from './file';
+import { guarded } from './library';
+import { merge, type Imported } from './merge';
+
+const BYTES_PER_MB = 1_000_000;
+
+export interface Transfer {
+  /** The library's file, in pieces that stand one behind the other. */
+  exportLibrary(): Promise<Result<readonly string[]>>;
+  /** Faults: library-too-large, file-unreadable, those of readLibraryText. */
+  importLibrary(file: Pick<File, 'name' | 'size' | 'text'>): Promise<Result<Imported>>;
+}
+
+async function textOf(file: Pick<File, 'name' | 'size' | 'text'>): Promise<Result<string>> {
+  const found = Math.ceil(file.size / BYTES_PER_MB);
+  if (found > LIBRARY_LIMIT_MB) return fail('library-too-large', { found, limit: LIBRARY_LIMIT_MB });
+  try {
+    return ok(await file.text());
+  } catch {
+    return fail('file-unreadable', { name: file.name });
+  }
+}
+
+export const transferOf = (database: LibraryDatabase, changed: () => void = () => undefined): Transfer => ({
+  exportLibrary: () => guarded(async () => ok(libraryText(await database.entries()))),
+  importLibrary: async (file) => {
+    const text = await textOf(file);
+    const entries = text.ok ? readLibraryText(text.value) : text;
+    if (!entries.ok) return entries;
+    const done = await guarded(async () => ok(await database.change((heads) => merge(heads, entries.value))));
+    if (done.ok) changed();
+    return done;
+  },
+});
