@@ -7,6 +7,7 @@ import { MESH_MESSAGES } from './messages/meshMessages';
 import type { Message } from './messages/message';
 import { OUTLINE_MESSAGES } from './messages/outlineMessages';
 import { PLATE_MESSAGES } from './messages/plateMessages';
+import { REVISION_MESSAGES } from './messages/revisionMessages';
 import { SCHEDULE_MESSAGES } from './messages/scheduleMessages';
 import { SOUND_MESSAGES } from './messages/soundMessages';
 
@@ -19,6 +20,7 @@ export const MESSAGES = {
   ...SCHEDULE_MESSAGES,
   ...SOUND_MESSAGES,
   ...LIBRARY_MESSAGES,
+  ...REVISION_MESSAGES,
 } as const satisfies Record<string, Message>;
 
 export type MessageCode = keyof typeof MESSAGES;

@@ -101,8 +101,13 @@ export interface Workbench {
    * looked at; its whole height follows, and `store` tells when it is there.
    */
   analysis(): Analysis;
-  /** Changes the document: one history entry, or part of the open gesture. */
+  /**
+   * Edits the document: one history entry, or part of the open gesture. Where its revision is not edited any more, the
+   * edit begins the next one.
+   */
   change(label: string, recipe: (layout: Layout) => Layout): void;
+  /** Puts another layout in its place, revision and all: one history entry, no edit of the present one. Ends an open gesture. */
+  replace(label: string, layout: Layout): void;
   /** From here to endGesture everything is one history entry. */
   beginGesture(label: string): void;
   endGesture(): void;

@@ -12,8 +12,10 @@ import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
 import { sameValue } from '../layout/same';
+import { begunFault, broughtBack, createRevising, localDay } from './revising';
 import { settled } from './settle';
 import type { Moment, Timeline, HeightState, View, Workbench, WorkbenchState } from './types';
+import { watchRevisions } from './watchRevisions';
 
 /** Entries kept: each holds references to what did not change, so 500 cost little. */
 const HISTORY_LIMIT = 500;
@@ -33,6 +35,8 @@ export interface WorkbenchOptions {
   readonly timeline?: Timeline | null;
   /** Entries of history kept. */
   readonly historyLimit?: number;
+  /** The day that new revisions get, "2026-11-27"; by the clock of this computer where not given. */
+  readonly today?: () => string;
 }
 type Step = Partial<Moment>;
 
@@ -87,7 +91,7 @@ function gestures(store: Store, limit: number) {
   const end = () => {
     if (!open) return;
     const { start } = open;
-    const moved = !sameValue(start.layout, store.getState().layout);
+    const moved = !broughtBack(start.layout, store.getState().layout);
     if (!moved) store.setState(start);
     open = null;
     resume();
@@ -205,6 +209,8 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
     return given ? given(layout) : analyseWith(layout, find);
   });
   const told = notices(store);
+  const rule = createRevising(options.today ?? (() => localDay(new Date())));
+  watchRevisions(store, rule, { gestureOpen: gesture.open, dismissNotice: told.dismissNotice });
   if (options.heights) followHeights(store, options.heights, told.notify);
   if (!given) void bringFinder(store, loadFinder, told.notify);
   const history = store.temporal.getState;
@@ -213,8 +219,15 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
     analysis: () => analysisOf(store.getState()),
     change: (label, recipe) => {
       const before = store.getState().layout;
-      const layout = recipe(before);
-      if (!sameValue(before, layout)) store.setState({ layout, lastChange: gesture.label() ?? label });
+      const after = recipe(before);
+      if (sameValue(before, after)) return;
+      const layout = rule.edited(before, after);
+      store.setState({ layout, lastChange: gesture.label() ?? label });
+      if (layout !== after) told.notify(begunFault(before, layout));
+    },
+    replace: (label, layout) => {
+      gesture.end();
+      if (!sameValue(store.getState().layout, layout)) store.setState({ layout, lastChange: label });
     },
     beginGesture: gesture.begin,
     endGesture: gesture.end,

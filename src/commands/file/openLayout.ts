@@ -4,7 +4,6 @@ import type { Workbench } from '../../store/types';
 
 /** Puts `layout` on the workbench under `label`; ends an open gesture and shows the platform from its lowest layer. */
 export function openLayout(bench: Workbench, label: string, layout: Layout): void {
-  bench.endGesture();
-  bench.change(label, () => layout);
+  bench.replace(label, layout);
   bench.setView({ selection: [], hover: null, camera: null, tool: 'select', height_mm: 0 });
 }
