@@ -10,7 +10,7 @@ const LONGEST_STEM = 30;
 const LETTERS = 26;
 
 /** True for a revision that is not edited any more: one that was reviewed, released or superseded. */
-export const isFixed = (revision: Revision | null): revision is Revision =>
+export const isFixed = (revision: Revision | null): boolean =>
   revision !== null && revision.state !== 'draft';
 
 /** "A" → "B", "Z" → "AA", "AZ" → "BA"; small letters likewise. */

@@ -40,7 +40,7 @@ export function createRevising(today: () => string): Revising {
     unfinished: [],
     edited: (before, after) => {
       const { revision } = before;
-      if (isFixed(revision) && sameValue(revision, after.revision))
+      if (revision && isFixed(revision) && sameValue(revision, after.revision))
         return { ...after, revision: begun(rule, before, revision, today()) };
       for (const { line } of rule.unfinished)
         if (revision && after.revision && line.has(revision)) line.add(after.revision);

@@ -18,5 +18,6 @@ export const dialogCommands: readonly Command[] = [
   show('machine', 'Machine …', [], 'machine'),
   show('process', 'Process …', [], 'process'),
   show('calendar', 'Calendar …', [], 'calendar'),
+  show('revision', 'Revision …', [], 'revision'),
   show('about', 'About and cautions', [], 'about'),
 ];

@@ -6,7 +6,7 @@ import { keyText, useCommand } from '../useCommands';
 
 const FILE = ['open-layout', 'open-outlines', 'save-layout'] as const;
 const PLATES = ['new-plate', 'open-demo'] as const;
-const PAGES = ['machine', 'process', 'calendar', 'about'] as const;
+const PAGES = ['machine', 'process', 'calendar', 'revision', 'about'] as const;
 
 function Item({ id }: { readonly id: string }) {
   const { command, enabled, run } = useCommand(id);

@@ -1,5 +1,5 @@
 /**
- * The sheet's header: name, division, rule for shared load, undo and redo, file, ground, help.
+ * The sheet's header: name, revision, division, rule for shared load, undo and redo, file, ground, help.
  */
 import { lazy, Suspense, useState } from 'react';
 import { useBench, useHistory } from '../../canvas/bench';
@@ -88,11 +88,33 @@ function LayoutName() {
   );
 }
 
+/** Beside the name: the revision it is filed under and its state; opens what it records. */
+function RevisionMark() {
+  const revision = useBench((state) => state.layout.revision);
+  const { run } = useCommand('revision');
+  const words = revision === null ? 'No revision yet' : `Revision ${revision.name}, ${revision.state}`;
+  return (
+    <button
+      type="button"
+      className="button revision-mark"
+      data-bare
+      title={words}
+      aria-label={words}
+      data-testid="revision-mark"
+      onClick={run}
+    >
+      <b>· {revision?.name ?? '–'}</b>
+      {revision && <span className="key">{revision.state}</span>}
+    </button>
+  );
+}
+
 export function Header() {
   return (
     <header className="header">
       <h1 className="visually-hidden">Evenplate</h1>
       <LayoutName />
+      <RevisionMark />
       <DivisionSwitch />
       <RuleSwitch />
       <span className="header-gap" />

@@ -1,0 +1,53 @@
+/**
+ * The line of the title block that says what the plate is filed under: revision, day of its state, reason, author,
+ * reviewer, and the checksum of the one before. Names are records, not proofs. Loaded for layouts that have a revision.
+ */
+import { reviewedByAuthor } from '../../layout/revision';
+import type { Revision } from '../../layout/types';
+import './revisionLine.css';
+
+interface ItemProps {
+  readonly label: string;
+  readonly value: string;
+  readonly testId: string;
+  readonly title?: string;
+  readonly wide?: boolean;
+}
+
+function Item({ label, value, testId, title = value, wide }: ItemProps) {
+  return (
+    <div data-wide={wide || undefined}>
+      <dt>{label}</dt>
+      <dd data-testid={testId} title={title}>
+        {value === '' ? '–' : value}
+      </dd>
+    </div>
+  );
+}
+
+const RECORDED = 'recorded as typed; a page cannot prove identity';
+
+export default function RevisionLine({ revision }: { readonly revision: Revision }) {
+  const { name, date, reason, author, reviewer, derivedFrom, state } = revision;
+  const alone = reviewedByAuthor(revision);
+  return (
+    <dl className="revision-line" aria-label="Revision" data-testid="revision-line">
+      <Item label="revision" value={name} testId="title-revision" />
+      <Item label={state} value={date} testId="title-date" />
+      <Item
+        label="author"
+        value={author}
+        testId="title-author"
+        title={`${author || 'nobody'}, ${RECORDED}`}
+      />
+      <Item
+        label="reviewer"
+        value={alone ? `${reviewer}, the author` : reviewer}
+        testId="title-reviewer"
+        title={`${reviewer || 'nobody'}, ${RECORDED}`}
+      />
+      <Item label="derived from" value={derivedFrom ?? ''} testId="title-derived" />
+      <Item label="reason" value={reason} testId="title-reason" wide />
+    </dl>
+  );
+}

@@ -1,0 +1,173 @@
+/**
+ * What the open layout is filed under: name, reason, author, reviewer while it is a draft, the checksum it has and the one
+ * it was derived from, and the step to its next state with what that step waits for. Names are records, not proofs.
+ */
+import { useState } from 'react';
+import { useAnalysisLater, useBench } from '../canvas/bench';
+import {
+  advanceRevision,
+  beginRevision,
+  setRevision,
+  stateAfter,
+  type RevisionText,
+} from '../commands/operations/revision';
+import { messageAdvice, messageText } from '../layout/messages';
+import { isFixed, nextName, reviewedByAuthor } from '../layout/revision';
+import type { Layout, Revision, RevisionState } from '../layout/types';
+import { TextField } from '../panels/controls/TextField';
+import { leftOutOfBuild } from '../panels/readout/leftOut';
+import { handOverOf } from '../panels/title/sheetState';
+import { useChecksum } from '../panels/title/useChecksum';
+import { useEdit } from '../panels/useEdit';
+import { localDay } from '../store/revising';
+import { Sheet } from './Sheet';
+import './revision.css';
+
+const STATES: readonly RevisionState[] = ['draft', 'reviewed', 'released', 'superseded'];
+const FIELDS: readonly (keyof RevisionText)[] = ['name', 'reason', 'author', 'reviewer'];
+const STEPS: Readonly<Partial<Record<RevisionState, string>>> = {
+  reviewed: 'Mark as reviewed',
+  released: 'Release',
+  superseded: 'Mark as superseded',
+};
+const today = (): string => localDay(new Date());
+
+/** The way of a revision, the present state marked. */
+function Way({ state }: { readonly state: RevisionState }) {
+  return (
+    <ol className="revision-way" aria-label="States of a revision">
+      {STATES.map((one) => (
+        <li key={one} aria-current={one === state ? 'step' : undefined}>
+          {one}
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function Typed({ revision }: { readonly revision: Revision }) {
+  return FIELDS.map((key) => (
+    <TextField
+      key={key}
+      label={key}
+      value={revision[key]}
+      testId={`revision-${key}`}
+      recipe={(layout, text) => setRevision(layout, { [key]: text })}
+    />
+  ));
+}
+
+function Recorded({ label, value }: { readonly label: string; readonly value: string }) {
+  return (
+    <div className="field">
+      <span className="field-label">{label}</span>
+      <output data-testid={`revision-${label.replace(' ', '-')}`}>{value === '' ? '–' : value}</output>
+    </div>
+  );
+}
+
+/** The next step, and the sentence it waits for; pressed too early, the sentence is said as a refusal. */
+function NextStep({ layout, to }: { readonly layout: Layout; readonly to: RevisionState }) {
+  const edit = useEdit();
+  const analysis = useAnalysisLater();
+  const [pressed, setPressed] = useState(false);
+  const handOver = handOverOf(analysis, leftOutOfBuild(analysis));
+  const step = advanceRevision(layout, to, today(), handOver);
+  const label = STEPS[to] ?? to;
+  const press = (): void => {
+    const recipe = (now: Layout) => advanceRevision(now, to, today(), handOver);
+    setPressed(edit.change(label.toLowerCase(), recipe) !== null);
+  };
+  return (
+    <>
+      {!step.ok && (
+        <p
+          className={pressed ? 'field-fault' : 'hint'}
+          role={pressed ? 'alert' : undefined}
+          data-testid="revision-waits"
+        >
+          {messageText(step.fault.code, step.fault.params)}{' '}
+          {messageAdvice(step.fault.code, step.fault.params)}
+        </p>
+      )}
+      <button
+        type="button"
+        className="button"
+        data-main={(step.ok && to !== 'superseded') || undefined}
+        data-testid="revision-next"
+        onClick={press}
+      >
+        {label}
+      </button>
+    </>
+  );
+}
+
+function Filed({ layout, revision }: { readonly layout: Layout; readonly revision: Revision }) {
+  const next = stateAfter(revision.state);
+  const fixed = isFixed(revision);
+  const checksum = useChecksum(layout);
+  return (
+    <>
+      <Way state={revision.state} />
+      {fixed ? (
+        FIELDS.map((key) => <Recorded key={key} label={key} value={revision[key]} />)
+      ) : (
+        <Typed revision={revision} />
+      )}
+      <Recorded label="date" value={revision.date} />
+      <Recorded label="checksum" value={checksum} />
+      <Recorded label="derived from" value={revision.derivedFrom ?? ''} />
+      {reviewedByAuthor(revision) && (
+        <p className="hint" data-testid="revision-alone">
+          Author and reviewer are one name: nobody else has looked at this plate.
+        </p>
+      )}
+      <p className="hint">
+        {fixed
+          ? `Revision ${revision.name} stays as it is: the next edit of the plate begins revision ${nextName(revision.name)}.`
+          : 'A draft is edited in place. Reviewed, it stays as it is, and an edit begins the next revision.'}
+      </p>
+      <div className="dialog-foot">{next && <NextStep key={next} layout={layout} to={next} />}</div>
+    </>
+  );
+}
+
+function Unfiled() {
+  const edit = useEdit();
+  return (
+    <>
+      <p>
+        This layout has no revision yet. A revision gives it a name, a date and a reason beside its checksum,
+        and records who made it, who reviewed it and that it was released.
+      </p>
+      <div className="dialog-foot">
+        <button
+          type="button"
+          className="button"
+          data-main
+          data-testid="revision-begin"
+          onClick={() => edit.press('begin revision A', (layout) => beginRevision(layout, today()))}
+        >
+          Begin revision A
+        </button>
+      </div>
+    </>
+  );
+}
+
+export default function RevisionDialog({ onClose }: { onClose(): void }) {
+  const layout = useBench((state) => state.layout);
+  const { revision } = layout;
+  return (
+    <Sheet title={revision === null ? 'Revision' : `Revision ${revision.name}`} onClose={onClose}>
+      <div className="revision" data-testid="revision-dialog">
+        <p className="hint">
+          Names are recorded as they are typed: a page cannot prove who typed them. Where that matters, sign
+          the printed sheet.
+        </p>
+        {revision === null ? <Unfiled /> : <Filed layout={layout} revision={revision} />}
+      </div>
+    </Sheet>
+  );
+}
