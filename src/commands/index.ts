@@ -20,6 +20,7 @@ import { redo } from './edit/redo';
 import { selectAll } from './edit/selectAll';
 import { stepBack } from './edit/stepBack';
 import { undo } from './edit/undo';
+import { library } from './file/library';
 import { newPlate } from './file/newPlate';
 import { openDemo } from './file/openDemo';
 import { openLayoutFile } from './file/openLayoutFile';
@@ -40,7 +41,7 @@ import { theme } from './view/theme';
 import { zoomIn, zoomOut } from './view/zoom';
 import { zoomFit } from './view/zoomFit';
 
-const fileCommands = [newPlate, openDemo, openLayoutFile, openOutlines, saveLayout];
+const fileCommands = [newPlate, openDemo, openLayoutFile, openOutlines, saveLayout, library];
 const editCommands = [undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack];
 const seamCommands = [seamsFree, seamsNone];
 const allocationCommands = [allocateBalanced, allocateWholeParts];

@@ -11,7 +11,9 @@ export interface Ports {
   /** Hands an opened outline or mesh file to its check page; where one is open, the file waits for its turn. */
   showImport(file: File): void;
   /** Opens one of the page's own dialogs. */
-  showDialog(dialog: 'help' | 'copies' | 'machine' | 'process' | 'calendar' | 'revision' | 'about'): void;
+  showDialog(
+    dialog: 'help' | 'copies' | 'library' | 'machine' | 'process' | 'calendar' | 'revision' | 'about',
+  ): void;
 }
 export interface Context {
   readonly bench: Workbench;

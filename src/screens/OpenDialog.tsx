@@ -9,12 +9,13 @@ import { DialogBoundary } from './DialogBoundary';
 const HelpDialog = lazy(() => import('./HelpDialog'));
 const AboutDialog = lazy(() => import('./AboutDialog'));
 const CopiesDialog = lazy(() => import('./CopiesDialog'));
+const LibraryDialog = lazy(() => import('./LibraryDialog'));
 const RevisionDialog = lazy(() => import('./RevisionDialog'));
 const ImportCheck = lazy(() => import('./ImportCheck'));
 const MeshCheck = lazy(() => import('./MeshCheck'));
 
 export type Open =
-  | { readonly kind: 'help' | 'about' | 'copies' | 'revision' }
+  | { readonly kind: 'help' | 'about' | 'copies' | 'revision' | 'library' }
   /** Files dropped together are checked one after the other. */
   | {
       readonly kind: 'import';
@@ -37,6 +38,7 @@ export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): 
         {open.kind === 'help' && <HelpDialog onClose={onClose} />}
         {open.kind === 'about' && <AboutDialog onClose={onClose} />}
         {open.kind === 'copies' && <CopiesDialog onClose={onClose} />}
+        {open.kind === 'library' && <LibraryDialog onClose={onClose} />}
         {open.kind === 'revision' && <RevisionDialog onClose={onClose} />}
         {open.kind === 'import' && <FileCheck key={open.turn} file={open.files[0]} onClose={onClose} />}
       </Suspense>

@@ -22,6 +22,10 @@ export function Sheet({ title, wide = false, children, onClose }: SheetProps) {
           className="dialog"
           data-wide={wide || undefined}
           aria-describedby={undefined}
+          onEscapeKeyDown={(event) => {
+            // The key belongs to a field that restores by it.
+            if ((event.target as Element | null)?.closest('[data-own-escape]')) event.preventDefault();
+          }}
           onOpenAutoFocus={(event) => {
             event.preventDefault();
             (event.currentTarget as HTMLElement | null)?.focus();

@@ -112,6 +112,14 @@ async function fromLarge(text: string, load: LoadLarge): Promise<Result<Known> |
   }
 }
 
+/** A layout as autosave writes it, whole or with its shapes apart. Faults: those of readLayout, saved-shapes-missing. */
+export async function readSavedText(text: string, load: LoadLarge): Promise<Result<Layout>> {
+  if (readApart(text) === null) return readLayout(text);
+  const known = await fromLarge(text, load);
+  if (known === null) return fail('saved-shapes-missing');
+  return known.ok ? ok(known.value.layout) : known;
+}
+
 /** The saved layout, or why it cannot be read; null where there is none. */
 async function savedLayout(storage: WorkStorage, load: LoadLarge): Promise<Result<Known> | null> {
   const [apart, whole] = [held(storage, LARGE_KEY), held(storage, LAYOUT_KEY)];

@@ -42,12 +42,17 @@ async function readHere(file: File, readLayout: (text: string) => Result<Layout>
   return text.ok ? readLayout(text.value) : text;
 }
 
+/** True where a layout was refused because the file is one that the library exports. */
+const isLibraryFile = ({ code, params }: Fault): boolean =>
+  code === 'layout-wrong-format' && params['found'] === '"evenplate-library"';
+
 async function openLayoutFile({ bench }: Context, file: File): Promise<Fault | null> {
   const { LAYOUT_LIMIT_MB, readLayout } = await import('../../layout/read');
   const large = tooLarge(file, LAYOUT_LIMIT_MB);
   if (large) return large;
   const read = (await readBeside(file)) ?? (await readHere(file, readLayout));
-  if (!read.ok) return read.fault;
+  if (!read.ok)
+    return isLibraryFile(read.fault) ? { code: 'library-file-as-layout', params: {} } : read.fault;
   openLayout(bench, `Open ${file.name}`, read.value);
   return null;
 }

@@ -174,7 +174,7 @@ export const FILE_MESSAGES = {
   },
   'saved-work-unreadable': {
     text: 'The work saved in this browser cannot be opened: {detail}',
-    advice: 'It is kept aside under “{key}” in this browser’s storage; the demo plate is open instead.',
+    advice: 'It is kept aside, where the library (File, Library) lists it; the demo plate is open instead.',
     blocks: false,
   },
   'saved-shapes-missing': {
@@ -195,7 +195,7 @@ export const FILE_MESSAGES = {
   'work-saved-elsewhere': {
     text: 'Another window of this browser has saved its plate in this one’s place.',
     advice:
-      'Save this plate as a file to keep it. The next change here takes the place back; the other plate is then kept aside under “{key}” in this browser’s storage.',
+      'Save this plate in the library to keep it. The next change here takes the place back; the library (File, Library) then lists the other plate.',
     blocks: false,
   },
   'work-not-saved-unloaded': {

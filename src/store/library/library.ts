@@ -187,8 +187,9 @@ export function createLibrary(database: LibraryDatabase, changed: () => void = (
   return {
     listEntries: (kind) =>
       guarded(async () => {
-        const heads = (await database.heads()).filter((head) => head.kind === kind);
-        return ok(heads.toSorted(byNewest) as readonly EntryHead[] as readonly HeadOf<never>[]);
+        const heads = await database.heads();
+        const ofKind = heads.filter((head): head is HeadOf<typeof kind> => head.kind === kind);
+        return ok(ofKind.toSorted(byNewest));
       }),
     readEntry: (id) => guarded(() => read(database, id)),
     saveEntry: (request) => telling(() => save(database, request)),

@@ -45,14 +45,14 @@ export interface ShapeFacts {
   readonly height_mm: Mm;
   readonly slabs: number;
 }
-interface FactsOf {
+export interface FactsOf {
   readonly layout: LayoutFacts;
   readonly machine: MachineFacts;
   readonly process: ProcessFacts;
   readonly shape: ShapeFacts;
 }
 
-export interface HeadOf<K extends EntryKind> {
+interface Head<K extends EntryKind> {
   readonly id: EntryId;
   readonly kind: K;
   /** What the entry is called; also what a plate calls its copy. */
@@ -66,7 +66,9 @@ export interface HeadOf<K extends EntryKind> {
   readonly aside: string;
   readonly facts: FactsOf[K];
 }
-export type EntryHead = { readonly [K in EntryKind]: HeadOf<K> }[EntryKind];
+/** Of a kind; of several kinds, one of these heads. */
+export type HeadOf<K extends EntryKind> = K extends EntryKind ? Head<K> : never;
+export type EntryHead = HeadOf<EntryKind>;
 
 /** An entry as it is kept. */
 export interface StoredEntry {

@@ -1,0 +1,51 @@
+/**
+ * Puts a copy of a library's entry on the workbench as one history entry: a layout in place of the open one, a machine or
+ * a process in place of the plate's, a shape as one more part.
+ */
+import { ok, type Fault, type Result } from '../../layout/result';
+import type { Layout, Machine } from '../../layout/types';
+import type { Entry } from '../../store/library';
+import type { Workbench } from '../../store/types';
+import { addedParts } from '../operations/edit';
+import { heirs, withLibraryMachine, withLibraryProcess, withLibraryShape } from '../operations/fromLibrary';
+import { openLayout } from './openLayout';
+
+function changedBy({ head, ...entry }: Entry, layout: Layout): Result<Layout> {
+  switch (head.kind) {
+    case 'layout':
+      return ok(entry.content as Layout);
+    case 'machine':
+      return withLibraryMachine(layout, entry.content as Machine);
+    case 'process':
+      return withLibraryProcess(layout, entry.content as Layout['process']);
+    case 'shape':
+      return withLibraryShape(layout, head.name, entry.content as Layout['shapes'][string]);
+  }
+}
+
+/** Which lasers took over from which, where the machine has others; null where it has the same. */
+function lasersMoved(before: Machine, next: Machine): Fault | null {
+  const moves = heirs(before, next);
+  if (moves.length === 0) return null;
+  const text = moves.map(({ from, to }) => `${to} takes over from ${from}`).join(', ');
+  return { code: 'library-machine-lasers', params: { moves: text } };
+}
+
+/** The parts that came with it; the fault where it cannot be put there, the layout being untouched. */
+export function putEntry(bench: Workbench, entry: Entry): Result<readonly string[]> {
+  const { layout: before } = bench.store.getState();
+  const next = changedBy(entry, before);
+  if (!next.ok) return next;
+  const { kind, name } = entry.head;
+  if (kind === 'layout') {
+    openLayout(bench, `Open “${name}” of the library`, next.value);
+    return ok([]);
+  }
+  bench.endGesture();
+  bench.change(`${kind} “${name}” of the library`, () => next.value);
+  const added = addedParts(before, next.value);
+  if (added.length > 0) bench.setView({ selection: added });
+  const moved = lasersMoved(before.machine, next.value.machine);
+  if (moved) bench.notify(moved);
+  return ok(added);
+}

@@ -1,0 +1,76 @@
+/**
+ * What the plate has beside each entry of a kind: the same, or where its copy differs. A layout is compared by its
+ * checksum, machines and processes value by value, a shape with the plate's shape of that name.
+ */
+import { useEffect, useState } from 'react';
+import { useBench, useWorkbench } from '../../canvas/bench';
+import { fitsAFrame } from '../../build/analysis';
+import { checksum } from '../../layout/checksum';
+import type { Layout } from '../../layout/types';
+import { readEntry, type EntryHead, type EntryId, type EntryKind } from '../../store/library';
+import { contentChecksum } from '../../store/library/content';
+import { differences } from '../../store/library/differences';
+import type { Workbench } from '../../store/types';
+import { differencesText } from './words';
+
+type Compare = (head: EntryHead) => Promise<string | null>;
+const SAME = 'the same';
+
+/** The open layout's checksum; what was worked out beside the page where the plate is large, null while that is on its way. */
+function openChecksum({ store }: Workbench): string | null {
+  const { layout, height } = store.getState();
+  if (fitsAFrame(layout)) return checksum(layout);
+  return height.checksum?.layout === layout ? height.checksum.checksum : null;
+}
+
+function compareLayouts(bench: Workbench): Compare {
+  const open = openChecksum(bench);
+  return async (head) => (open === null ? null : open === head.checksum ? SAME : 'another one');
+}
+
+const compareValues =
+  (plate: object): Compare =>
+  async ({ id }) => {
+    const entry = await readEntry(id);
+    if (!entry.ok) return 'cannot be read';
+    const found = differences(entry.value.content, plate);
+    return found.length === 0 ? SAME : differencesText(found);
+  };
+
+function compareShapes({ shapes }: Layout): Compare {
+  const known = new Map<string, string>();
+  return async ({ name, checksum: digits }) => {
+    const shape = Object.hasOwn(shapes, name) ? shapes[name] : undefined;
+    if (!shape) return 'no shape of that name';
+    if (!known.has(name)) known.set(name, contentChecksum({ kind: 'shape', content: shape }));
+    return known.get(name) === digits ? SAME : 'another shape of that name';
+  };
+}
+
+function comparer(bench: Workbench, kind: EntryKind): Compare {
+  const { layout } = bench.store.getState();
+  if (kind === 'layout') return compareLayouts(bench);
+  return kind === 'shape' ? compareShapes(layout) : compareValues(layout[kind]);
+}
+
+/** Words by entry; nothing for those not compared yet. */
+export function useCompared(
+  kind: EntryKind,
+  heads: readonly EntryHead[],
+): ReadonlyMap<EntryId, string | null> {
+  const bench = useWorkbench();
+  const layout = useBench((state) => state.layout);
+  const beside = useBench((state) => state.height.checksum);
+  const [found, setFound] = useState<ReadonlyMap<EntryId, string | null>>(new Map());
+  useEffect(() => {
+    let current = true;
+    const compare = comparer(bench, kind);
+    void Promise.all(heads.map(async (head) => [head.id, await compare(head)] as const)).then((all) => {
+      if (current) setFound(new Map(all));
+    });
+    return () => {
+      current = false;
+    };
+  }, [bench, kind, heads, layout, beside]);
+  return found;
+}
