@@ -110,7 +110,9 @@ const TOUCH_MM = 1e-4;
 function segmentsLength(segments: Float64Array): Mm {
   let sum = 0;
   for (let i = 0; i < segments.length; i += 4) {
-    sum += Math.hypot(segments[i + 2] - segments[i], segments[i + 3] - segments[i + 1]);
+    const dx = segments[i + 2] - segments[i];
+    const dy = segments[i + 3] - segments[i + 1];
+    sum += Math.sqrt(dx * dx + dy * dy);
   }
   return sum;
 }

@@ -15,7 +15,10 @@ export function outlineOf(region: TaggedRegion): Mm {
     for (let i = 0; i < n; i++) {
       if (cut[i]) continue;
       const j = i + 1 === n ? 0 : i + 1;
-      sum += Math.hypot(ring[2 * j] - ring[2 * i], ring[2 * j + 1] - ring[2 * i + 1]);
+      const dx = ring[2 * j] - ring[2 * i];
+      const dy = ring[2 * j + 1] - ring[2 * i + 1];
+      // Math.hypot costs ten times as much and leaves garbage, here in the innermost loop of every cut
+      sum += Math.sqrt(dx * dx + dy * dy);
     }
   }
   return sum;

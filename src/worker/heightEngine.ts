@@ -22,7 +22,7 @@ import {
   type Stack,
 } from '../build/stack';
 import type { LayerTotals, Stretch } from '../build/types';
-import { checksum } from '../layout/checksum';
+import { checksumSteps } from '../layout/checksum';
 import type { Layout } from '../layout/types';
 import type { HeightAnswer, HeightQuestion } from './heightMessages';
 import { HeldShapes } from './heldShapes';
@@ -98,8 +98,8 @@ export class HeightEngine {
     const found = await this.run(problemSteps(stack), 'newest only');
     if (!found) return;
     this.ports.tell({ kind: 'problems', id, found }, []);
-    await this.ports.pause();
-    if (!this.newest) this.ports.tell({ kind: 'checksum', id, checksum: checksum(layout) }, []);
+    const checksum = await this.run(checksumSteps(layout), 'newest only');
+    if (checksum) this.ports.tell({ kind: 'checksum', id, checksum }, []);
   }
 
   /** All layers, its own portion computed here and the others by the mates. */
