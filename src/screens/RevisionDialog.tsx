@@ -49,7 +49,7 @@ function Typed({ revision }: { readonly revision: Revision }) {
   return FIELDS.map((key) => (
     <TextField
       key={key}
-      label={key}
+      label={key === 'name' ? 'revision' : key}
       value={revision[key]}
       testId={`revision-${key}`}
       recipe={(layout, text) => setRevision(layout, { [key]: text })}
@@ -121,6 +121,12 @@ function Filed({ layout, revision }: { readonly layout: Layout; readonly revisio
       {reviewedByAuthor(revision) && (
         <p className="hint" data-testid="revision-alone">
           Author and reviewer are one name: nobody else has looked at this plate.
+        </p>
+      )}
+      {revision.state === 'released' && revision.derivedFrom !== null && (
+        <p className="hint">
+          It takes the place of the layout with checksum {revision.derivedFrom}: open that one and mark it as
+          superseded.
         </p>
       )}
       <p className="hint">

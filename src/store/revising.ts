@@ -17,7 +17,10 @@ export interface Revising {
   /** The checksum of a layout that is not edited any more, once it has been worked out. */
   known: { readonly layout: Layout; readonly checksum: string } | null;
   readonly unfinished: Unfinished[];
-  /** `after` as the document gets it, where it is an edit of `before`. */
+  /**
+   * `after` as the document gets it, where it is an edit of `before`: no edit changes a plate under a fixed revision, nor
+   * brings one back onto the draft that followed it. A change of the revision alone passes.
+   */
   edited(before: Layout, after: Layout): Layout;
 }
 
@@ -33,6 +36,10 @@ const begun = ({ known, unfinished }: Revising, former: Layout, fixed: Revision,
   return revision;
 };
 
+/** True where two layouts differ in their revision at most. */
+const samePlate = (one: Layout, other: Layout): boolean =>
+  sameValue(one, { ...other, revision: one.revision });
+
 /** @param today the day that new revisions get */
 export function createRevising(today: () => string): Revising {
   const rule: Revising = {
@@ -40,8 +47,11 @@ export function createRevising(today: () => string): Revising {
     unfinished: [],
     edited: (before, after) => {
       const { revision } = before;
-      if (revision && isFixed(revision) && sameValue(revision, after.revision))
-        return { ...after, revision: begun(rule, before, revision, today()) };
+      if (isFixed(after.revision) && !samePlate(before, after))
+        return {
+          ...after,
+          revision: revision && isFixed(revision) ? begun(rule, before, revision, today()) : revision,
+        };
       for (const { line } of rule.unfinished)
         if (revision && after.revision && line.has(revision)) line.add(after.revision);
       return after;
@@ -55,7 +65,7 @@ export function createRevising(today: () => string): Revising {
  * Then that revision has no reason to be.
  */
 export const broughtBack = (start: Layout, now: Layout): boolean =>
-  sameValue(start, isFixed(start.revision) ? { ...now, revision: start.revision } : now);
+  isFixed(start.revision) ? samePlate(start, now) : sameValue(start, now);
 
 /** That an edit of `before` has begun the revision of `after`. */
 export const begunFault = (before: Layout, after: Layout): Fault => ({

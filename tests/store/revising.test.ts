@@ -107,6 +107,16 @@ describe('a second edit', () => {
   });
 });
 
+test('a change made from a state before the draft does not bring the fixed revision back', async () => {
+  const bench = open(filed('released'));
+  await still();
+  const stale = moveTo(2)(layoutOf(bench));
+  bench.change('Move', moveTo(1));
+  const draft = revisionOf(bench);
+  bench.change('Move', () => stale);
+  expect(layoutOf(bench)).toEqual({ ...stale, revision: draft });
+});
+
 test.each([null, { ...B, state: 'draft' as const }])(
   'a draft, or no revision, is edited in place',
   (revision) => {
