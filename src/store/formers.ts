@@ -4,7 +4,7 @@
  * first such layout.
  */
 import { fitsAFrame } from '../build/analysis';
-import { checksum } from '../layout/checksum';
+import { checksum, checksumSteps } from '../layout/checksum';
 import { isFixed } from '../layout/revision';
 import type { Layout, Revision } from '../layout/types';
 import type { Revising, Unfinished } from './revising';
@@ -14,6 +14,8 @@ import type { Moment, WorkbenchState } from './types';
 const STILL_MS = 100;
 /** While a gesture is open nothing is written; it is looked again after this long. */
 const AGAIN_MS = 100;
+/** Longest piece of work on a large layout at one time. */
+const SLICE_MS = 8;
 
 /** What this needs of the workbench. */
 export interface Followed {
@@ -25,9 +27,23 @@ export interface Followed {
   dismissNotice(id: number): void;
 }
 
+const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+
+/** Of a large layout a slice at a time, so that the page goes on meanwhile. */
+async function checksumBeside(layout: Layout): Promise<string> {
+  if (fitsAFrame(layout)) return checksum(layout);
+  const steps = checksumSteps(layout);
+  let step = steps.next();
+  for (let until = performance.now() + SLICE_MS; !step.done; step = steps.next()) {
+    if (performance.now() < until) continue;
+    await pause(0);
+    until = performance.now() + SLICE_MS;
+  }
+  return step.value;
+}
+
 /** Every moment of that line with the checksum it is derived from. */
-function finisher({ former, line }: Unfinished): (moment: Moment) => Moment {
-  const derivedFrom = checksum(former);
+function finisher({ line }: Unfinished, derivedFrom: string): (moment: Moment) => Moment {
   const finished = new Map(
     [...line].map((revision): [Revision, Revision] => [revision, { ...revision, derivedFrom }]),
   );
@@ -36,6 +52,19 @@ function finisher({ former, line }: Unfinished): (moment: Moment) => Moment {
     const next = revision && finished.get(revision);
     return next ? { ...moment, layout: { ...moment.layout, revision: next } } : moment;
   };
+}
+
+/** Finishes the drafts one after the other; what is edited meanwhile stays in their line. */
+async function finishAll(rule: Revising, bench: Followed): Promise<void> {
+  for (let first = rule.unfinished[0]; first; first = rule.unfinished[0]) {
+    const { former } = first;
+    if (rule.known?.layout !== former)
+      rule.known = { layout: former, checksum: await checksumBeside(former) };
+    const derivedFrom = rule.known.checksum;
+    while (bench.gestureOpen()) await pause(AGAIN_MS);
+    bench.rewrite(finisher(first, derivedFrom));
+    rule.unfinished.shift();
+  }
 }
 
 /** The checksum of a fixed layout: the one that came from beside the page, else worked out here. */
@@ -54,18 +83,19 @@ function dropStale({ layout, view }: WorkbenchState, bench: Followed): void {
 /** Follows the document from here on. */
 export function followFormers(rule: Revising, bench: Followed): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
+  let finishing = false;
   const look = (): void => {
     const state = bench.state();
     dropStale(state, bench);
-    if (rule.unfinished.length > 0 && bench.gestureOpen()) return wait(AGAIN_MS);
-    for (const line of rule.unfinished.splice(0)) bench.rewrite(finisher(line));
     if (isFixed(state.layout.revision) && rule.known?.layout !== state.layout)
       ahead(rule, state.layout, state);
+    if (finishing || rule.unfinished.length === 0) return;
+    finishing = true;
+    void finishAll(rule, bench).finally(() => (finishing = false));
   };
-  const wait = (ms: number): void => {
+  bench.onLayout(() => {
     clearTimeout(timer);
-    timer = setTimeout(look, ms);
-  };
-  bench.onLayout(() => wait(STILL_MS));
+    timer = setTimeout(look, STILL_MS);
+  });
   look();
 }

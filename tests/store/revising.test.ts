@@ -3,6 +3,7 @@
  * those of the former layout, worked out apart.
  */
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { fitsAFrame } from '../../src/build/analysis';
 import { checksum } from '../../src/layout/checksum';
 import type { Layout, Revision, RevisionState } from '../../src/layout/types';
 import { openLayout } from '../../src/commands/file/openLayout';
@@ -216,6 +217,21 @@ describe('an edit before the checksum is known', () => {
     bench.undo();
     expect(layoutOf(bench)).toEqual(filed('released'));
   });
+});
+
+test('a plate too high for one frame gets its checksum too', async () => {
+  const rings = smallPlate().shapes['block']!.slabs[0]!.rings;
+  const block = { slabs: Array.from({ length: 300 }, (_, i) => ({ to_mm: (i + 1) / 10, rings })) };
+  const high: Layout = { ...filed('reviewed'), shapes: { ...smallPlate().shapes, block } };
+  expect(fitsAFrame(high)).toBe(false);
+  const bench = open(high);
+  bench.change('Move', moveTo(1));
+  bench.change('Move', moveTo(2));
+  await still();
+  expect(revisionOf(bench)).toMatchObject({ name: 'C', derivedFrom: checksum(high) });
+  bench.undo();
+  expect(revisionOf(bench)).toMatchObject({ name: 'C', derivedFrom: checksum(high) });
+  expect(bench.history()).toEqual({ undo: 'Move', redo: 'Move' });
 });
 
 test('the history of a revision survives a reload', async () => {
