@@ -126,7 +126,7 @@ class PartInMaking {
 }
 
 /** Shares that move by less than this part of the slowest load have settled. */
-const SETTLED = 1e-7;
+const SETTLED = 1e-6;
 const MOST_ROUNDS = 8;
 const MOST_SETTLINGS = 6;
 
