@@ -1,6 +1,6 @@
 /**
  * Revisions: which ones stay as they are, how the next one is called, what it starts with. Dates are local days,
- * "2026-11-27". Names of people are records, not proofs: a page cannot tell who types.
+ * "2026-11-27".
  */
 import type { Revision } from './types';
 
@@ -47,19 +47,3 @@ export const successor = (former: Revision, derivedFrom: string | null, date: st
   reviewer: '',
   derivedFrom,
 });
-
-/** The first revision of a layout that has none. */
-export const firstRevision = (date: string): Revision => ({
-  name: 'A',
-  date,
-  reason: '',
-  state: 'draft',
-  author: '',
-  reviewer: '',
-  derivedFrom: null,
-});
-
-const plain = (name: string): string => name.trim().replace(/\s+/g, ' ').toLocaleLowerCase();
-/** True where author and reviewer are recorded under one name, however it is spaced or capitalised. */
-export const reviewedByAuthor = ({ author, reviewer }: Revision): boolean =>
-  plain(author) !== '' && plain(author) === plain(reviewer);

@@ -12,7 +12,8 @@ import {
   type RevisionText,
 } from '../commands/operations/revision';
 import { messageAdvice, messageText } from '../layout/messages';
-import { isFixed, nextName, reviewedByAuthor } from '../layout/revision';
+import { isFixed, nextName } from '../layout/revision';
+import { reviewedByAuthor } from '../layout/revisionNames';
 import type { Layout, Revision, RevisionState } from '../layout/types';
 import { TextField } from '../panels/controls/TextField';
 import { leftOutOfBuild } from '../panels/readout/leftOut';

@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readLayoutValue } from '../../src/layout/read';
-import { firstRevision, isFixed, nextName, reviewedByAuthor, successor } from '../../src/layout/revision';
+import { isFixed, nextName, successor } from '../../src/layout/revision';
+import { firstRevision, reviewedByAuthor } from '../../src/layout/revisionNames';
 import { REVISION, sample3 } from './sample';
 
 describe('the name after', () => {

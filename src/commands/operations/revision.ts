@@ -2,7 +2,8 @@
  * Revisions of a layout: the first one, what a draft records, and its way from draft to reviewed to released to
  * superseded. The date is the day of the last of these steps, "2026-11-27". Names are recorded as typed.
  */
-import { firstRevision, isFixed } from '../../layout/revision';
+import { isFixed } from '../../layout/revision';
+import { firstRevision } from '../../layout/revisionNames';
 import { fail, ok, type Result } from '../../layout/result';
 import type { Layout, Revision, RevisionState } from '../../layout/types';
 import { reviewed } from './review';

@@ -2,7 +2,7 @@
  * The line of the title block that says what the plate is filed under: revision, day of its state, reason, author,
  * reviewer, and the checksum of the one before. Names are records, not proofs. Loaded for layouts that have a revision.
  */
-import { reviewedByAuthor } from '../../layout/revision';
+import { reviewedByAuthor } from '../../layout/revisionNames';
 import type { Revision } from '../../layout/types';
 import './revisionLine.css';
 
