@@ -1,0 +1,163 @@
+/**
+ * Layouts side by side: rows of figures, their differences to a reference, which is best in a row (never a total score),
+ * and what a seam buys. Hours, seconds, millimetres, percent. Pure.
+ *   price of a seam = (hours of the reference − hours of the other) / (seams of the other − seams of the reference)
+ *   seams are counted in the layer shown; their length is the mean over all layers of the build, as a seam runs on over height
+ */
+import type { Layout } from '../layout/types';
+import type { Hours, Mm } from '../units/types';
+import type { BuildFigures, LayerFigures, Stretch } from './types';
+
+/** One layout with its figures; the layer is the one at the common height, null above the plate. */
+export interface Compared {
+  readonly layout: Layout;
+  readonly build: BuildFigures;
+  readonly stretches: readonly Stretch[];
+  readonly layer: LayerFigures | null;
+  /** Problems that block hand-over; null while nobody has looked. */
+  readonly blocking: number | null;
+}
+
+export type FigureKey =
+  | 'time_h'
+  | 'exposure_h'
+  | 'recoat_h'
+  | 'heldByMinLayer_h'
+  | 'idle_laserH'
+  | 'imbalance_pct'
+  | 'meanSeam_mm'
+  | 'layers'
+  | 'volume_cm3'
+  | 'overflow_l'
+  | 'blocking'
+  | 'layerTime_s'
+  | 'layerExposure_s'
+  | 'bestPossible_s'
+  | 'imbalanceTime_pct'
+  | 'imbalanceArea_pct'
+  | 'seams'
+  | 'seamLength_mm'
+  | 'cutParts'
+  | 'witnessLines'
+  | 'unassigned_mm2';
+
+/** Length of all seams in a layer, as a mean over the layers of the build. */
+export function meanSeam(stretches: readonly Stretch[]): Mm {
+  let length = 0;
+  let layers = 0;
+  for (const { firstLayer, lastLayer, figures } of stretches) {
+    const count = lastLayer - firstLayer + 1;
+    length += count * figures.seamLength_mm;
+    layers += count;
+  }
+  return layers === 0 ? 0 : length / layers;
+}
+
+const volume = ({ scanVolume_cm3 }: BuildFigures): number =>
+  Object.values(scanVolume_cm3).reduce((sum, cm3) => sum + cm3, 0);
+
+interface Figure {
+  readonly key: FigureKey;
+  /** Which end of the row is better; null where neither is. */
+  readonly better: 'less' | null;
+  readonly of: (column: Compared) => number | null;
+}
+
+const ofBuild = (key: FigureKey & keyof BuildFigures, better: Figure['better']): Figure => ({
+  key,
+  better,
+  of: ({ build }) => build[key],
+});
+const ofLayer = (
+  key: FigureKey,
+  read: (layer: LayerFigures) => number,
+  better: Figure['better'] = 'less',
+): Figure => ({
+  key,
+  better,
+  of: ({ layer }) => (layer ? read(layer) : null),
+});
+
+/** Figures of the whole build. */
+export const BUILD_FIGURES: readonly Figure[] = [
+  ofBuild('time_h', 'less'),
+  ofBuild('exposure_h', 'less'),
+  ofBuild('recoat_h', 'less'),
+  ofBuild('heldByMinLayer_h', 'less'),
+  ofBuild('idle_laserH', 'less'),
+  ofBuild('imbalance_pct', 'less'),
+  { key: 'meanSeam_mm', better: 'less', of: ({ stretches }) => meanSeam(stretches) },
+  { key: 'blocking', better: 'less', of: ({ blocking }) => blocking },
+  ofBuild('layers', null),
+  { key: 'volume_cm3', better: null, of: ({ build }) => volume(build) },
+  ofBuild('overflow_l', null),
+];
+/** Figures of the layer at the common height. */
+export const LAYER_FIGURES: readonly Figure[] = [
+  ofLayer('layerTime_s', (layer) => layer.time_s),
+  ofLayer('layerExposure_s', (layer) => layer.exposure_s),
+  ofLayer('bestPossible_s', (layer) => layer.bestPossible_s),
+  ofLayer('imbalanceTime_pct', (layer) => layer.imbalanceTime_pct),
+  ofLayer('imbalanceArea_pct', (layer) => layer.imbalanceArea_pct),
+  ofLayer('seams', (layer) => layer.seams.length),
+  ofLayer('seamLength_mm', (layer) => layer.seamLength_mm),
+  ofLayer('cutParts', (layer) => layer.cutParts),
+  ofLayer('witnessLines', (layer) => layer.witnessLines),
+  ofLayer('unassigned_mm2', (layer) => layer.unassigned_mm2),
+];
+
+export interface Row {
+  readonly key: FigureKey;
+  /** By column; null where the column has no such figure. */
+  readonly values: readonly (number | null)[];
+  /** Minus the reference's, by column; null where either is missing. */
+  readonly differences: readonly (number | null)[];
+  /** Columns with the best value; none where all are alike, where neither end is better, or where a figure is missing. */
+  readonly best: readonly number[];
+}
+
+/** Values nearer than this part of the largest are alike: they differ by rounding. */
+const ALIKE = 1e-9;
+
+function bestOf(values: readonly (number | null)[], better: Figure['better']): number[] {
+  const known = values.filter((value) => value !== null);
+  if (better === null || known.length < values.length || known.length < 2) return [];
+  const least = Math.min(...known);
+  const close = ALIKE * Math.max(...known.map(Math.abs));
+  const best = known.flatMap((value, i) => (value - least <= close ? [i] : []));
+  return best.length === known.length ? [] : best;
+}
+
+/** A row of figures over all columns. @param reference the column that differences count from */
+export function rowOf({ key, better, of }: Figure, columns: readonly Compared[], reference = 0): Row {
+  const values = columns.map(of);
+  const from = values[reference] ?? null;
+  const differences = values.map((value) => (value === null || from === null ? null : value - from));
+  return { key, values, differences, best: bestOf(values, better) };
+}
+
+/** What more seams gain, or fewer cost, against a reference. */
+export interface SeamPrice {
+  /** Hours that the build is shorter than the reference; negative where it is longer. */
+  readonly gained_h: Hours;
+  /** In the layer shown; null where it has as many as the reference, or no such layer. */
+  readonly perSeam_h: Hours | null;
+  /** Of the mean seam length; null where it is as long as the reference's. */
+  readonly perMm_h: Hours | null;
+}
+
+/** Lengths nearer than this are alike. */
+const SAME_LENGTH_MM: Mm = 1e-6;
+
+/** The price of a seam against a reference. */
+export function seamPrice(reference: Compared, other: Compared): SeamPrice {
+  const gained_h = reference.build.time_h - other.build.time_h;
+  const [from, to] = [reference.layer, other.layer];
+  const more = from && to ? to.seams.length - from.seams.length : 0;
+  const longer_mm = meanSeam(other.stretches) - meanSeam(reference.stretches);
+  return {
+    gained_h,
+    perSeam_h: more === 0 ? null : gained_h / more,
+    perMm_h: Math.abs(longer_mm) < SAME_LENGTH_MM ? null : gained_h / longer_mm,
+  };
+}
