@@ -9,7 +9,7 @@ import { readEntry, type EntryHead, type EntryKind } from '../../store/library';
 import { remove, rename } from './actions';
 import { useCompared } from './useCompared';
 import type { Done, LibraryState } from './useLibrary';
-import { COLUMNS, KIND_WORDS, savedText } from './words';
+import { COLUMNS, KIND_WORDS, revisionText, savedText } from './words';
 
 interface EntryTableProps {
   readonly kind: EntryKind;
@@ -99,6 +99,7 @@ function Row(props: RowProps) {
     <tr data-entry={head.name}>
       <th scope="row" title={head.name}>
         {naming ? <Rename name={head.name} onDone={named} /> : head.name}
+        {revisionText(head) !== '' && <small>{revisionText(head)}</small>}
       </th>
       <td>{savedText(head.saved_ms)}</td>
       {COLUMNS[head.kind].map((column) => (

@@ -2,7 +2,7 @@
  * Saves what is on the workbench under a name. A name that is taken asks whether to replace that entry or to keep both.
  */
 import { useState } from 'react';
-import { useBench } from '../../canvas/bench';
+import { useBench, useWorkbench } from '../../canvas/bench';
 import type { Layout } from '../../layout/types';
 import type { Content, EntryHead, EntryKind } from '../../store/library';
 import { FieldBox } from '../../panels/controls/FieldBox';
@@ -60,6 +60,7 @@ function ShapeChoice({ names, value, onChoose }: ShapeChoiceProps) {
 }
 
 function useSaveForm({ kind, heads, library }: SaveFormProps) {
+  const bench = useWorkbench();
   const layout = useBench((state) => state.layout);
   const [typed, setTyped] = useState<string | null>(null);
   const [chosen, setChosen] = useState<string | null>(null);
@@ -71,7 +72,9 @@ function useSaveForm({ kind, heads, library }: SaveFormProps) {
   const run = (replaces: EntryHead | null): void => {
     if (content === null) return;
     setTyped(null);
-    void library.act(() => save({ ...content, name, replaces }));
+    const { height } = bench.store.getState();
+    const checksum = height.checksum?.layout === content.content ? height.checksum.checksum : null;
+    void library.act(() => save({ ...content, name, replaces, checksum }));
   };
   const choose = (next: string): void => {
     setTyped(null);

@@ -5,21 +5,24 @@
 import { useEffect, useState } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { fitsAFrame } from '../../build/analysis';
-import { checksum } from '../../layout/checksum';
+import { sameValue } from '../../layout/same';
 import type { Layout } from '../../layout/types';
 import { readEntry, type EntryHead, type EntryId, type EntryKind } from '../../store/library';
-import { contentChecksum } from '../../store/library/content';
+import { contentChecksum, factsOf } from '../../store/library/content';
 import { differences } from '../../store/library/differences';
+import { charactersOf } from '../../store/savedForm';
 import type { Workbench } from '../../store/types';
 import { differencesText } from './words';
 
 type Compare = (head: EntryHead) => Promise<string | null>;
 const SAME = 'the same';
+/** Sections of a mesh larger than this, in characters, are not read point by point. */
+const MOST_COMPARED = 4_000_000;
 
 /** The open layout's checksum; what was worked out beside the page where the plate is large, null while that is on its way. */
 function openChecksum({ store }: Workbench): string | null {
   const { layout, height } = store.getState();
-  if (fitsAFrame(layout)) return checksum(layout);
+  if (fitsAFrame(layout)) return contentChecksum({ kind: 'layout', content: layout });
   return height.checksum?.layout === layout ? height.checksum.checksum : null;
 }
 
@@ -39,10 +42,13 @@ const compareValues =
 
 function compareShapes({ shapes }: Layout): Compare {
   const known = new Map<string, string>();
-  return async ({ name, checksum: digits }) => {
+  return async ({ name, facts, checksum: digits }) => {
     const shape = Object.hasOwn(shapes, name) ? shapes[name] : undefined;
     if (!shape) return 'no shape of that name';
-    if (!known.has(name)) known.set(name, contentChecksum({ kind: 'shape', content: shape }));
+    const held = { kind: 'shape', content: shape } as const;
+    if (!sameValue(factsOf(held), facts)) return 'another shape of that name';
+    if (charactersOf(shape) > MOST_COMPARED) return 'same size and slabs';
+    if (!known.has(name)) known.set(name, contentChecksum(held));
     return known.get(name) === digits ? SAME : 'another shape of that name';
   };
 }
@@ -63,6 +69,7 @@ export function useCompared(
   const beside = useBench((state) => state.height.checksum);
   const [found, setFound] = useState<ReadonlyMap<EntryId, string | null>>(new Map());
   useEffect(() => {
+    if (heads.length === 0) return undefined;
     let current = true;
     const compare = comparer(bench, kind);
     void Promise.all(heads.map(async (head) => [head.id, await compare(head)] as const)).then((all) => {

@@ -90,6 +90,12 @@ export const COLUMNS: Readonly<Record<EntryKind, readonly Column[]>> = {
   ],
 };
 
+/** "revision B, released"; '' where an entry has none. */
+export function revisionText(head: EntryHead): string {
+  const revision = head.kind === 'layout' ? head.facts.revision : null;
+  return revision ? `revision ${revision.name}, ${revision.state}` : '';
+}
+
 const two = (n: number): string => String(n).padStart(2, '0');
 /** Local time, "2026-11-25 20:57": sorts as it reads, in every country. */
 export function savedText(saved_ms: number): string {

@@ -57,11 +57,20 @@ export function named(held: Content, name: string): Content {
 /** What the content calls itself; '' for a shape. */
 export const ownName = (held: Content): string => (held.kind === 'shape' ? '' : held.content.name);
 
-/** Twelve digits; equal for contents that give the same figures, whatever they are called. */
-export function contentChecksum(held: Content): string {
+function workedOut(held: Content): string {
   if (held.kind === 'layout') return checksum(held.content);
   const { name: _name, ...rest } = { name: '', ...held.content };
   return digest(canonicalize(rest) ?? '');
+}
+
+/** Of contents that were asked for: working one out reads all of a layout. */
+const knownChecksums = new WeakMap<object, string>();
+
+/** Twelve digits; equal for contents that give the same figures, whatever they are called. */
+export function contentChecksum(held: Content): string {
+  const known = knownChecksums.get(held.content) ?? workedOut(held);
+  knownChecksums.set(held.content, known);
+  return known;
 }
 
 /** Digits of what the checksum leaves out beside the name; '' where there is nothing of it. */
@@ -93,9 +102,14 @@ function shapeFacts({ slabs }: Shape): (EntryHead & { readonly kind: 'shape' })[
 export function factsOf(held: Content): EntryHead['facts'] {
   switch (held.kind) {
     case 'layout': {
-      const { parts, machine, process } = held.content;
-      const lasers = machine.lasers.length;
-      return { parts: parts.length, lasers, machine: machine.name, process: process.name };
+      const { parts, machine, process, revision } = held.content;
+      return {
+        parts: parts.length,
+        lasers: machine.lasers.length,
+        machine: machine.name,
+        process: process.name,
+        revision: revision && { name: revision.name, state: revision.state },
+      };
     }
     case 'machine': {
       const { platform, buildHeight_mm, lasers } = held.content;

@@ -6,6 +6,7 @@
 import { messageText } from '../../layout/messages';
 import { fail, ok, type Fault, type Result } from '../../layout/result';
 import { newStamp } from '../savedForm';
+import { checksumInSlices, readTextBeside, textBeside } from './beside';
 import { asideChecksum, contentChecksum, contentText, factsOf, named, readContent } from './content';
 import type { LibraryDatabase, Writing } from './database';
 import { entryName, freeEntryName, newId, sameNamed } from './names';
@@ -18,6 +19,8 @@ export type SaveRequest = Content & {
   readonly name: string;
   /** The entry whose place it takes; a new entry where not given. */
   readonly replaces?: Seen | null;
+  /** The content's checksum, where it is known: working it out reads all of a layout. */
+  readonly checksum?: string | null;
 };
 export interface Saved {
   readonly head: EntryHead;
@@ -59,8 +62,20 @@ export async function guarded<T>(ask: () => Promise<Result<T>>): Promise<Result<
 export const byNewest = (a: EntryHead, b: EntryHead): number =>
   b.saved_ms - a.saved_ms || (a.name < b.name ? -1 : 1);
 
+/** What of a new entry is known already. */
+interface Known {
+  readonly checksum?: string | null;
+  readonly text?: string | null;
+}
+
 /** The content and head of a new entry. */
-export function makeEntry(held: Content, name: string, id: EntryId, saved_ms: number): StoredEntry {
+export function makeEntry(
+  held: Content,
+  name: string,
+  id: EntryId,
+  saved_ms: number,
+  known: Known = {},
+): StoredEntry {
   const content = named(held, name);
   const head = {
     id,
@@ -68,11 +83,11 @@ export function makeEntry(held: Content, name: string, id: EntryId, saved_ms: nu
     name,
     saved_ms,
     stamp: newStamp(),
-    checksum: contentChecksum(content),
+    checksum: known.checksum ?? contentChecksum(held),
     aside: asideChecksum(content),
     facts: factsOf(content),
   } as EntryHead;
-  return { head, text: contentText(content) };
+  return { head, text: known.text ?? contentText(content) };
 }
 
 /** True where two entries hold the same, whatever they are called. */
@@ -110,11 +125,21 @@ function saveOver(heads: readonly EntryHead[], made: StoredEntry, seen: Seen): S
   return [{ put: [{ ...made, head }] }, { head, outcome: 'replaced' }];
 }
 
+/** What a large layout asks much time for, without holding up the page. */
+async function knownOf(request: SaveRequest, name: string): Promise<Known> {
+  const { kind, content, checksum } = request;
+  if (kind !== 'layout') return { checksum };
+  return {
+    checksum: checksum ?? (await checksumInSlices(content)),
+    text: await textBeside({ ...content, name }),
+  };
+}
+
 async function save(database: LibraryDatabase, request: SaveRequest): Promise<Result<Saved>> {
   const name = entryName(request.name);
   if (!name.ok) return name;
   const { replaces = null } = request;
-  const made = makeEntry(request, name.value, newId(), Date.now());
+  const made = makeEntry(request, name.value, newId(), Date.now(), await knownOf(request, name.value));
   const before = replaces && (await database.entry(replaces.id));
   const saved = await database.change((heads) =>
     replaces ? saveOver(heads, made, replaces) : saveNew(heads, made),
@@ -123,12 +148,19 @@ async function save(database: LibraryDatabase, request: SaveRequest): Promise<Re
   return ok({ ...saved, before: saved.outcome === 'replaced' ? before : null });
 }
 
+/** Reads what an entry holds; throws where it is no JSON. */
+async function readText(kind: EntryKind, text: string): Promise<Result<Content>> {
+  const layout = kind === 'layout' ? await readTextBeside(text) : null;
+  if (layout === null) return readContent(kind, JSON.parse(text));
+  return layout.ok ? ok({ kind: 'layout', content: layout.value }) : layout;
+}
+
 async function read(database: LibraryDatabase, id: EntryId): Promise<Result<Entry>> {
   const entry = await database.entry(id);
   if (!entry) return gone(id);
   const { head, text } = entry;
   try {
-    const content = readContent(head.kind, JSON.parse(text));
+    const content = await readText(head.kind, text);
     if (content.ok) return ok({ head, content: named(content.value, head.name).content } as Entry);
     const { code, params } = content.fault;
     return fail('library-entry-unreadable', { name: head.name, detail: messageText(code, params) });

@@ -3,7 +3,7 @@
  * layout file; its head, which lists are made of, stands apart so that a list never reads sections of meshes.
  * Millimetres, mm/s; times in milliseconds since 1970.
  */
-import type { Layout, Machine, Process, Shape } from '../../layout/types';
+import type { Layout, Machine, Process, Revision, Shape } from '../../layout/types';
 import type { Mm, MmPerSecond } from '../../units/types';
 
 export const KINDS = ['layout', 'machine', 'process', 'shape'] as const;
@@ -27,6 +27,8 @@ export interface LayoutFacts {
   readonly lasers: number;
   readonly machine: string;
   readonly process: string;
+  /** Name and state of its revision; null where it has none. */
+  readonly revision: Pick<Revision, 'name' | 'state'> | null;
 }
 export interface MachineFacts {
   readonly lasers: number;

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { checksum } from '../../../src/layout/checksum';
 import { DEFAULT_MACHINE, DEFAULT_PROCESS } from '../../../src/layout/defaults';
+import { roundMm } from '../../../src/units/round';
 import type { Layout } from '../../../src/layout/types';
 import { readContent } from '../../../src/store/library/content';
 import {
@@ -28,6 +29,7 @@ describe('an entry', () => {
       lasers: 4,
       machine: DEFAULT_MACHINE.name,
       process: DEFAULT_PROCESS.name,
+      revision: null,
     });
   });
 
@@ -99,6 +101,23 @@ describe('an entry', () => {
     expect(value(await library.readEntry(head.id)).content).toEqual({ ...plate(), name: 'Plate' });
     expect(await names(library)).toEqual(['Plate']);
   });
+});
+
+test('a layout of a mesh’s many sections comes back equal, with its checksum', async () => {
+  const slabs = Array.from({ length: 600 }, (_, k) => ({
+    to_mm: (k + 1) / 10,
+    rings: [
+      Array.from(
+        { length: 200 },
+        (__, i) => [i, i % 2 === 0 ? roundMm(-k / 1000 - 1) : roundMm(k / 1000 + i)] as const,
+      ),
+    ],
+  }));
+  const layout = { ...plate(), shapes: { ...plate().shapes, mesh: { slabs } } };
+  const library = freshBrowser()();
+  const { head } = await saveLayout(library, 'Mesh', layout);
+  expect(head.checksum).toBe(checksum(layout));
+  expect(value(await library.readEntry(head.id)).content).toEqual({ ...layout, name: 'Mesh' });
 });
 
 describe('a name that is taken', () => {
