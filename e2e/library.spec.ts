@@ -101,7 +101,10 @@ test('a process of the library says where the plate’s differs, and is used by 
   const slower = await checksumOf(page, first);
   await openLibrary(page);
   await show(page, 'process');
-  await expect(entry(page, 'House process')).toContainText(/speed 900.mm\/s, here 1000.mm\/s/);
+  await expect(entry(page, 'House process')).toContainText('1 value differs');
+  await expect(page.locator('tr[data-differences="House process"]')).toHaveText(
+    /on the plate: speed 900.mm\/s, here 1000.mm\/s/,
+  );
   await page.getByRole('button', { name: 'Use House process' }).click();
   await expect(page.getByRole('dialog')).toBeHidden();
   await expect(speed).toHaveValue('1000');

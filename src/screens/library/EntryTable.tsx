@@ -1,13 +1,13 @@
 /**
  * The entries of one kind, the newest first: what each is, whether the plate has the same, and what can be done with it.
  */
-import { useState } from 'react';
+import { Fragment, useEffect, useRef, useState } from 'react';
 import { useWorkbench } from '../../canvas/bench';
 import { putEntry } from '../../commands/file/putEntry';
 import { ok, type Result } from '../../layout/result';
 import { readEntry, type EntryHead, type EntryKind } from '../../store/library';
 import { remove, rename } from './actions';
-import { useCompared } from './useCompared';
+import { useCompared, type Compared } from './useCompared';
 import type { Done, LibraryState } from './useLibrary';
 import { COLUMNS, KIND_WORDS, revisionText, savedText } from './words';
 
@@ -21,7 +21,7 @@ interface RowProps {
   readonly head: EntryHead;
   readonly library: LibraryState;
   /** What is on the plate, beside the entry; null while it is not known. */
-  readonly compared: string | null;
+  readonly compared: Compared | null;
   onClose(): void;
 }
 
@@ -32,6 +32,8 @@ interface RenameProps {
 /** The name as a field: Enter or leaving commits, Escape restores. */
 function Rename({ name, onDone }: RenameProps) {
   const [text, setText] = useState(name);
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => field.current?.select(), []);
   const commit = (): void => onDone(text.trim() === name ? null : text);
   return (
     <input
@@ -40,7 +42,7 @@ function Rename({ name, onDone }: RenameProps) {
       data-testid="library-rename"
       data-own-escape
       value={text}
-      ref={(input) => input?.focus()}
+      ref={field}
       onChange={(event) => setText(event.target.value)}
       onBlur={commit}
       onKeyDown={(event) => {
@@ -88,6 +90,16 @@ function Actions({ row, onRename }: { readonly row: RowProps; onRename(): void }
   );
 }
 
+/** Below an entry: where the plate's differs from it. */
+function Differences({ head, more }: { readonly head: EntryHead; readonly more: string }) {
+  if (more === '') return null;
+  return (
+    <tr className="library-more" data-differences={head.name}>
+      <td colSpan={COLUMNS[head.kind].length + 5}>on the plate: {more}</td>
+    </tr>
+  );
+}
+
 function Row(props: RowProps) {
   const { head, library, compared } = props;
   const [naming, setNaming] = useState(false);
@@ -96,7 +108,7 @@ function Row(props: RowProps) {
     if (name !== null) void library.act(() => rename(head, name));
   };
   return (
-    <tr data-entry={head.name}>
+    <tr data-entry={head.name} data-more={(compared?.more ?? '') !== '' || undefined}>
       <th scope="row" title={head.name}>
         {naming ? <Rename name={head.name} onDone={named} /> : head.name}
         {revisionText(head) !== '' && <small>{revisionText(head)}</small>}
@@ -108,9 +120,7 @@ function Row(props: RowProps) {
         </td>
       ))}
       <td className="library-checksum">{head.checksum}</td>
-      <td className="library-compared" title={compared ?? undefined}>
-        {compared ?? '…'}
-      </td>
+      <td className="library-compared">{compared?.word ?? '…'}</td>
       <Actions row={props} onRename={() => setNaming(true)} />
     </tr>
   );
@@ -139,13 +149,10 @@ export function EntryTable({ kind, heads, library, onClose }: EntryTableProps) {
       </thead>
       <tbody>
         {heads.map((head) => (
-          <Row
-            key={head.id}
-            head={head}
-            library={library}
-            compared={compared.get(head.id) ?? null}
-            onClose={onClose}
-          />
+          <Fragment key={head.id}>
+            <Row head={head} library={library} compared={compared.get(head.id) ?? null} onClose={onClose} />
+            <Differences head={head} more={compared.get(head.id)?.more ?? ''} />
+          </Fragment>
         ))}
       </tbody>
     </table>

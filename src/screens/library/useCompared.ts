@@ -14,8 +14,15 @@ import { charactersOf } from '../../store/savedForm';
 import type { Workbench } from '../../store/types';
 import { differencesText } from './words';
 
-type Compare = (head: EntryHead) => Promise<string | null>;
-const SAME = 'the same';
+export interface Compared {
+  /** In a word or two. */
+  readonly word: string;
+  /** Where they differ; '' where there is no more to say. */
+  readonly more: string;
+}
+type Compare = (head: EntryHead) => Promise<Compared | null>;
+const only = (word: string): Compared => ({ word, more: '' });
+const SAME = only('the same');
 /** Sections of a mesh larger than this, in characters, are not read point by point. */
 const MOST_COMPARED = 4_000_000;
 
@@ -28,28 +35,30 @@ function openChecksum({ store }: Workbench): string | null {
 
 function compareLayouts(bench: Workbench): Compare {
   const open = openChecksum(bench);
-  return async (head) => (open === null ? null : open === head.checksum ? SAME : 'another one');
+  return async (head) => (open === null ? null : open === head.checksum ? SAME : only('another one'));
 }
 
 const compareValues =
   (plate: object): Compare =>
   async ({ id }) => {
     const entry = await readEntry(id);
-    if (!entry.ok) return 'cannot be read';
+    if (!entry.ok) return only('cannot be read');
     const found = differences(entry.value.content, plate);
-    return found.length === 0 ? SAME : differencesText(found);
+    if (found.length === 0) return SAME;
+    const word = found.length === 1 ? '1 value differs' : `${found.length} values differ`;
+    return { word, more: differencesText(found) };
   };
 
 function compareShapes({ shapes }: Layout): Compare {
   const known = new Map<string, string>();
   return async ({ name, facts, checksum: digits }) => {
     const shape = Object.hasOwn(shapes, name) ? shapes[name] : undefined;
-    if (!shape) return 'no shape of that name';
+    if (!shape) return only('no shape of that name');
     const held = { kind: 'shape', content: shape } as const;
-    if (!sameValue(factsOf(held), facts)) return 'another shape of that name';
-    if (charactersOf(shape) > MOST_COMPARED) return 'same size and slabs';
+    if (!sameValue(factsOf(held), facts)) return only('another shape of that name');
+    if (charactersOf(shape) > MOST_COMPARED) return only('same size and slabs');
     if (!known.has(name)) known.set(name, contentChecksum(held));
-    return known.get(name) === digits ? SAME : 'another shape of that name';
+    return known.get(name) === digits ? SAME : only('another shape of that name');
   };
 }
 
@@ -63,11 +72,11 @@ function comparer(bench: Workbench, kind: EntryKind): Compare {
 export function useCompared(
   kind: EntryKind,
   heads: readonly EntryHead[],
-): ReadonlyMap<EntryId, string | null> {
+): ReadonlyMap<EntryId, Compared | null> {
   const bench = useWorkbench();
   const layout = useBench((state) => state.layout);
   const beside = useBench((state) => state.height.checksum);
-  const [found, setFound] = useState<ReadonlyMap<EntryId, string | null>>(new Map());
+  const [found, setFound] = useState<ReadonlyMap<EntryId, Compared | null>>(new Map());
   useEffect(() => {
     if (heads.length === 0) return undefined;
     let current = true;

@@ -148,7 +148,7 @@ export function differenceText({ path, entry, plate }: Difference): string {
   return here === there ? `${words} differs` : `${words} ${there}, here ${here}`;
 }
 
-const MOST_SHOWN = 4;
+const MOST_SHOWN = 12;
 /** The first differences in words, and how many more there are. */
 export function differencesText(all: readonly Difference[]): string {
   const shown = all.slice(0, MOST_SHOWN).map(differenceText);

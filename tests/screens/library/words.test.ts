@@ -42,17 +42,14 @@ describe('differences', () => {
     expect(words(keepOut(5), keepOut(6))).toBe('platform keep outs differs');
     expect(words(keepOut(5), DEFAULT_MACHINE)).toBe('platform keep outs none, here 1 listed');
   });
-  test('beyond four are counted', () => {
-    const process = {
-      ...DEFAULT_PROCESS,
-      packing: 0.6,
-      doseFactor: 1,
-      hatch_mm: 0.2,
-      vector_mm: 5,
-      contours: 3,
-      layer_mm: 0.1,
-    };
-    expect(words(process, DEFAULT_PROCESS)).toMatch(/; and 2 more$/);
+  test('beyond twelve are counted', () => {
+    const doubled = Object.entries(DEFAULT_PROCESS).map(([key, found]) => [
+      key,
+      typeof found === 'number' ? found * 2 + 1 : found,
+    ]);
+    // fourteen numbers of a process: density, packing, dose, layer, hatch, speed, inset, vector, gap, contours, contour speed,
+    // piece gap, minimum layer time, seam overlap
+    expect(words(Object.fromEntries(doubled), DEFAULT_PROCESS)).toMatch(/(; .*){11}; and 2 more$/);
   });
 });
 
