@@ -235,3 +235,23 @@ test('without a database the library says so in one sentence and the plate stays
   await typeInto(page, 'part-x', '120');
   await expect(page.getByTestId('part-x')).toHaveValue('120');
 });
+
+test('a full storage refuses an entry in one sentence; the library and the plate stay as they were', async ({
+  page,
+  context,
+}) => {
+  await openDemo(page);
+  // before the first entry: the browser remembers for a while how much room it has found
+  const browser = await context.newCDPSession(page);
+  const { origin } = new URL(page.url());
+  await browser.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 });
+  const checksum = await checksumOf(page);
+  await openLibrary(page);
+  await save(page, 'Plate A');
+  await expect(page.getByTestId('dialog-notices')).toContainText('storage is full');
+  await expect(page.getByTestId('library-table')).toBeHidden();
+  await expect(page.getByTestId('checksum')).toHaveText(checksum);
+  await browser.send('Storage.overrideQuotaForOrigin', { origin });
+  await save(page, 'Plate A');
+  await expect(entry(page, 'Plate A')).toBeVisible();
+});
