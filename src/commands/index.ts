@@ -2,6 +2,7 @@
  * The one list of commands. Keyboard, buttons, help and tests read it; no key appears twice.
  */
 import { addStrip } from './division/addStrip';
+import { allDivisions } from './division/allDivisions';
 import { allocateBalanced } from './division/allocateBalanced';
 import { allocateWholeParts } from './division/allocateWholeParts';
 import { changeFromHere } from './division/changeFromHere';
@@ -26,6 +27,7 @@ import { openDemo } from './file/openDemo';
 import { openLayoutFile } from './file/openLayoutFile';
 import { openOutlines } from './file/openOutlines';
 import { saveLayout } from './file/saveLayout';
+import { sideBySide } from './file/sideBySide';
 import { dialogCommands } from './help/dialogs';
 import { moveCommands } from './part/move';
 import { pinCommands } from './part/pin';
@@ -41,7 +43,7 @@ import { theme } from './view/theme';
 import { zoomIn, zoomOut } from './view/zoom';
 import { zoomFit } from './view/zoomFit';
 
-const fileCommands = [newPlate, openDemo, openLayoutFile, openOutlines, saveLayout, library];
+const fileCommands = [newPlate, openDemo, openLayoutFile, openOutlines, saveLayout, library, sideBySide];
 const editCommands = [undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack];
 const seamCommands = [seamsFree, seamsNone];
 const allocationCommands = [allocateBalanced, allocateWholeParts];
@@ -60,6 +62,7 @@ export const COMMANDS: readonly Command[] = [
   unpin,
   ...toolCommands,
   ...strategyCommands,
+  allDivisions,
   ...allocationCommands,
   ...stripCommands,
   nextZoneLine,

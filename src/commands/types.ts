@@ -12,7 +12,17 @@ export interface Ports {
   showImport(file: File): void;
   /** Opens one of the page's own dialogs. */
   showDialog(
-    dialog: 'help' | 'copies' | 'library' | 'machine' | 'process' | 'calendar' | 'revision' | 'about',
+    dialog:
+      | 'help'
+      | 'copies'
+      | 'library'
+      | 'compare'
+      | 'divisions'
+      | 'machine'
+      | 'process'
+      | 'calendar'
+      | 'revision'
+      | 'about',
   ): void;
 }
 export interface Context {

@@ -9,13 +9,15 @@ import { DialogBoundary } from './DialogBoundary';
 const HelpDialog = lazy(() => import('./HelpDialog'));
 const AboutDialog = lazy(() => import('./AboutDialog'));
 const CopiesDialog = lazy(() => import('./CopiesDialog'));
+const CompareDialog = lazy(() => import('./CompareDialog'));
+const DivisionsDialog = lazy(() => import('./DivisionsDialog'));
 const LibraryDialog = lazy(() => import('./LibraryDialog'));
 const RevisionDialog = lazy(() => import('./RevisionDialog'));
 const ImportCheck = lazy(() => import('./ImportCheck'));
 const MeshCheck = lazy(() => import('./MeshCheck'));
 
 export type Open =
-  | { readonly kind: 'help' | 'about' | 'copies' | 'revision' | 'library' }
+  | { readonly kind: 'help' | 'about' | 'copies' | 'revision' | 'library' | 'compare' | 'divisions' }
   /** Files dropped together are checked one after the other. */
   | {
       readonly kind: 'import';
@@ -39,6 +41,8 @@ export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): 
         {open.kind === 'about' && <AboutDialog onClose={onClose} />}
         {open.kind === 'copies' && <CopiesDialog onClose={onClose} />}
         {open.kind === 'library' && <LibraryDialog onClose={onClose} />}
+        {open.kind === 'compare' && <CompareDialog onClose={onClose} />}
+        {open.kind === 'divisions' && <DivisionsDialog onClose={onClose} />}
         {open.kind === 'revision' && <RevisionDialog onClose={onClose} />}
         {open.kind === 'import' && <FileCheck key={open.turn} file={open.files[0]} onClose={onClose} />}
       </Suspense>

@@ -9,11 +9,13 @@ import './dialogs.css';
 interface SheetProps {
   readonly title: string;
   readonly wide?: boolean;
+  /** As large as the window allows. */
+  readonly full?: boolean;
   readonly children: ReactNode;
   onClose(): void;
 }
 
-export function Sheet({ title, wide = false, children, onClose }: SheetProps) {
+export function Sheet({ title, wide = false, full = false, children, onClose }: SheetProps) {
   return (
     <Dialog.Root open onOpenChange={(open) => !open && onClose()}>
       <Dialog.Portal>
@@ -21,6 +23,7 @@ export function Sheet({ title, wide = false, children, onClose }: SheetProps) {
         <Dialog.Content
           className="dialog"
           data-wide={wide || undefined}
+          data-full={full || undefined}
           aria-describedby={undefined}
           onEscapeKeyDown={(event) => {
             // The key belongs to a field that restores by it.

@@ -1,0 +1,68 @@
+/**
+ * Layouts side by side, and the open plate under every division. Tall one was computed by hand: quadrants 109.113 h, strips
+ * 72.446 h with one seam of 100 mm, so that the seam buys 36.667 h (process numbers common practice, no source).
+ */
+import type { Page } from '@playwright/test';
+import { chooseFile, expect, figure, focusPlan, openDemo, test } from './page';
+
+const columns = (page: Page) => page.getByTestId('compare-column');
+
+test.describe('Tall one', () => {
+  test.beforeEach(async ({ page }) => {
+    await openDemo(page);
+    await chooseFile(page, () => page.keyboard.press('Control+o'), 'shared/examples/tall-one.json');
+    await expect.poll(() => figure(page, 'build-hours')).toBeCloseTo(109.1, 1);
+    await focusPlan(page);
+  });
+
+  test('in quadrants and in strips: hours, difference, best, and what the seam buys', async ({ page }) => {
+    await page.keyboard.press('Shift+C');
+    await expect(columns(page)).toHaveCount(1);
+    await expect(page.getByTestId('compare-few')).toContainText('1 more');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('w');
+    await page.keyboard.press('Shift+C');
+    await page.getByTestId('compare-open-plate').click();
+    await expect(columns(page)).toHaveCount(2);
+    await page.getByTestId('compare-height').fill('150');
+    await page.getByTestId('compare-height').press('Enter');
+    await expect(page.getByTestId('time_h-0')).toContainText('109.1');
+    await expect(page.getByTestId('time_h-1')).toContainText('72.45');
+    await expect(page.getByTestId('time_h-1')).toContainText('−36.67');
+    await expect(page.getByTestId('time_h-1')).toContainText('best');
+    await expect(page.getByTestId('seams-0')).toContainText('0 best');
+    await expect(page.getByTestId('seams-1')).toContainText('1');
+    await expect(page.getByTestId('perSeam_h-1')).toContainText('36.67');
+    await expect(page.getByTestId('perMm_h-1')).toContainText('0.3667');
+    await expect(columns(page).nth(1)).toContainText('zones');
+    await columns(page).first().getByRole('button', { name: 'Open this one' }).click();
+    await expect.poll(() => figure(page, 'build-hours')).toBeCloseTo(109.1, 1);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => figure(page, 'build-hours')).toBeCloseTo(72.4, 1);
+  });
+
+  test('a file stands beside it; what is no layout is refused and the comparison stays', async ({ page }) => {
+    await page.keyboard.press('Shift+C');
+    await page.getByTestId('compare-file').setInputFiles('shared/examples/ring.json');
+    await expect(columns(page)).toHaveCount(2);
+    // Ring in quadrants takes 44.748 h
+    await expect(page.getByTestId('time_h-1')).toContainText('44.75');
+    await page
+      .getByTestId('compare-file')
+      .setInputFiles({ name: 'bad.json', mimeType: 'application/json', buffer: Buffer.from('{"format"') });
+    await expect(page.getByTestId('dialog-notices')).toContainText('JSON');
+    await expect(columns(page)).toHaveCount(2);
+  });
+
+  test('under every division: strips take 72.45 h, and one press takes them over', async ({ page }) => {
+    await page.keyboard.press('Shift+A');
+    const cards = page.getByTestId('division-card');
+    await expect(cards.first()).toContainText('as it is');
+    const strips = cards.filter({ hasText: 'side by side in x' }).filter({ hasNotText: 'band' });
+    await expect(strips).toContainText('72.45');
+    await strips.getByRole('button', { name: 'Take this one' }).click();
+    await expect.poll(() => figure(page, 'build-hours')).toBeCloseTo(72.4, 1);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => figure(page, 'build-hours')).toBeCloseTo(109.1, 1);
+  });
+});

@@ -1,0 +1,122 @@
+/**
+ * Side by side: two to four layouts cut at one height and drawn at one zoom, their figures in rows, what changed between
+ * them, and what a seam buys.
+ */
+import { useEffect, useMemo } from 'react';
+import { useStore } from 'zustand';
+import type { Compared } from '../build/compare';
+import { useWorkbench } from '../canvas/bench';
+import { layerAt } from '../build/layers';
+import type { Analysis } from '../build/types';
+import { formatField } from '../units/format';
+import { parseLength } from '../units/parse';
+import { roundMm } from '../units/round';
+import { SliderLine } from '../panels/controls/SliderLine';
+import { TypedField } from '../panels/controls/TypedField';
+import { AddColumn } from './compare/AddColumn';
+import { ColumnHead } from './compare/ColumnHead';
+import { addColumn, comparison, MOST_COLUMNS, setCommonHeight, type Columns } from './compare/columns';
+import { FigureTable } from './compare/FigureTable';
+import { useAnalysed, type Found } from './compare/useAnalysed';
+import { Sheet } from './Sheet';
+import './compare/compare.css';
+
+const isKnown = (found: Found): found is Analysis => found !== null && found !== 'failed';
+
+/** The figures of a column at the common height. */
+function comparedAt(analysis: Analysis, height_mm: number): Compared {
+  const { layout, build, stretches, problems } = analysis;
+  const above = height_mm > build.height_mm;
+  const number = layerAt(height_mm, layout.process.layer_mm, build.height_mm);
+  return {
+    layout,
+    build,
+    stretches,
+    layer: above || number === 0 ? null : analysis.layer(number),
+    blocking: problems.filter(({ blocks }) => blocks).length,
+  };
+}
+
+function HeightLine({ top_mm, step_mm }: { readonly top_mm: number; readonly step_mm: number }) {
+  const height_mm = useStore(comparison, (state) => state.height_mm);
+  const shared = { value: roundMm(height_mm), min: 0, max: top_mm, step: step_mm };
+  return (
+    <div className="compare-height">
+      <TypedField
+        {...shared}
+        clamp
+        label="z"
+        what="height"
+        unit="mm"
+        parse={parseLength}
+        format={formatField}
+        testId="compare-height"
+        onCommit={setCommonHeight}
+      />
+      <SliderLine
+        {...shared}
+        label="Height at which all are cut"
+        valueText={`${formatField(height_mm)} mm`}
+        testId="compare-slider"
+        onChange={setCommonHeight}
+      />
+    </div>
+  );
+}
+
+function Body({ state, onClose }: { readonly state: Columns; onClose(): void }) {
+  const { columns, height_mm } = state;
+  const layouts = useMemo(() => columns.map(({ layout }) => layout), [columns]);
+  const found = useAnalysed(layouts);
+  const top_mm = Math.max(1, ...found.map((one) => (isKnown(one) ? one.build.height_mm : 0)));
+  const step_mm = Math.min(...layouts.map(({ process }) => process.layer_mm));
+  const shown = found.map((one) => (isKnown(one) ? comparedAt(one, height_mm) : null));
+  const reference = Math.max(
+    0,
+    columns.findIndex(({ key }) => key === state.reference),
+  );
+  return (
+    <>
+      <HeightLine top_mm={top_mm} step_mm={step_mm} />
+      <div
+        className="compare-columns"
+        style={{ gridTemplateColumns: `220px repeat(${columns.length}, 1fr)` }}
+      >
+        <p className="hint">
+          All are cut at one height and drawn at one zoom. Estimates; figures for several lasers are
+          unvalidated by measurement. No row outweighs another: there is no total score.
+        </p>
+        {columns.map((column, i) => (
+          <ColumnHead
+            key={column.key}
+            column={column}
+            found={found[i] ?? null}
+            reference={columns[reference]!}
+            widest_mm={Math.max(...layouts.map(({ machine }) => machine.platform.width_mm))}
+            height_mm={height_mm}
+            onClose={onClose}
+          />
+        ))}
+      </div>
+      <FigureTable columns={shown} reference={reference} height_mm={height_mm} />
+    </>
+  );
+}
+
+export default function CompareDialog({ onClose }: { onClose(): void }) {
+  const bench = useWorkbench();
+  useEffect(() => {
+    if (comparison.getState().columns.length === 0) addColumn('open plate', bench.store.getState().layout);
+  }, [bench]);
+  const state = useStore(comparison);
+  const count = state.columns.length;
+  return (
+    <Sheet title="Side by side" full onClose={onClose}>
+      {count < MOST_COLUMNS ? <AddColumn /> : <p className="hint">Four layouts are the most.</p>}
+      {count < 2 && (
+        <p data-testid="compare-few">Two to four layouts stand side by side: add {2 - count} more.</p>
+      )}
+      {count > 0 && <Body state={state} onClose={onClose} />}
+    </Sheet>
+  );
+}

@@ -1,0 +1,97 @@
+/**
+ * The open plate under every division, in small pictures with their figures; one press takes one over. Hours are of the
+ * whole build, the rest of the layer shown.
+ */
+import { useMemo } from 'react';
+import type { Analysis } from '../build/types';
+import { useWorkbench } from '../canvas/bench';
+import { layerAt } from '../build/layers';
+import { everyDivision } from '../commands/operations/everyDivision';
+import type { Layout } from '../layout/types';
+import { zoningWords } from '../panels/division/stepText';
+import { layoutAt } from '../layout/steps';
+import { shownStep } from '../store/shown';
+import { formatCount, formatField, formatHours, formatPercent, formatSeconds } from '../units/format';
+import { Picture } from './compare/ColumnHead';
+import { useAnalysed, type Found } from './compare/useAnalysed';
+import { Sheet } from './Sheet';
+import './compare/compare.css';
+
+const PICTURE_PX = 200;
+
+function Figures({ analysis, height_mm }: { readonly analysis: Analysis; readonly height_mm: number }) {
+  const { build, layout } = analysis;
+  const layer = analysis.layer(layerAt(height_mm, layout.process.layer_mm, build.height_mm));
+  const rows = [
+    ['build time', formatHours(build.time_h)],
+    ['exposure here', formatSeconds(layer.exposure_s)],
+    ['imbalance here', formatPercent(layer.imbalanceTime_pct)],
+    ['seams here', formatCount(layer.seams.length)],
+    ['blocking', formatCount(analysis.problems.filter(({ blocks }) => blocks).length)],
+  ] as const;
+  return (
+    <dl className="division-figures">
+      {rows.map(([label, value]) => (
+        <div key={label}>
+          <dt>{label}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}
+
+interface CardProps {
+  readonly layout: Layout;
+  readonly found: Found;
+  readonly present: boolean;
+  readonly height_mm: number;
+  onAdopt(): void;
+}
+
+function Card({ layout, found, present, height_mm, onAdopt }: CardProps) {
+  const words = zoningWords(layoutAt(layout, shownStep(layout, height_mm)).zoning);
+  return (
+    <li className="division-card" data-present={present || undefined} data-testid="division-card">
+      <h3>{words}</h3>
+      <Picture found={found} name={words} width_px={PICTURE_PX} height_mm={height_mm} />
+      {found !== null && found !== 'failed' && <Figures analysis={found} height_mm={height_mm} />}
+      <button type="button" className="button" disabled={present} onClick={onAdopt}>
+        {present ? 'as it is' : 'Take this one'}
+      </button>
+    </li>
+  );
+}
+
+export default function DivisionsDialog({ onClose }: { onClose(): void }) {
+  const bench = useWorkbench();
+  const { layouts, height_mm } = useMemo(() => {
+    const { layout, view } = bench.store.getState();
+    return { layouts: everyDivision(layout, view.height_mm), height_mm: view.height_mm };
+  }, [bench]);
+  const found = useAnalysed(layouts);
+  const adopt = ({ zoning }: Layout): void => {
+    bench.change('Take over a division', (layout) => ({ ...layout, zoning }));
+    onClose();
+  };
+  return (
+    <Sheet title="All divisions" full onClose={onClose}>
+      <p className="hint">
+        The open plate at z {formatField(height_mm)} mm. Hours are of the whole build, estimates unvalidated
+        by measurement for several lasers; no division is the best in everything.
+      </p>
+      <ul className="division-cards">
+        {layouts.map((layout, i) => (
+          <Card
+            key={i}
+            layout={layout}
+            found={found[i] ?? null}
+            present={i === 0}
+            height_mm={height_mm}
+            onAdopt={() => adopt(layout)}
+          />
+        ))}
+      </ul>
+    </Sheet>
+  );
+}

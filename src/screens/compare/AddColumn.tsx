@@ -1,0 +1,92 @@
+/** Where another layout comes from: the open plate, a file, the library. */
+import { useEffect, useRef, useState } from 'react';
+import { useWorkbench } from '../../canvas/bench';
+import { readLayout } from '../../layout/read';
+import type { Result } from '../../layout/result';
+import type { Layout } from '../../layout/types';
+import { listEntries, readEntry, type EntryHead } from '../../store/library';
+import { addColumn } from './columns';
+
+/** Adds what was read, or says what is wrong with it. */
+function useTake() {
+  const bench = useWorkbench();
+  return (from: string, read: Result<Layout>): boolean => {
+    if (read.ok) addColumn(from, read.value);
+    else bench.notify(read.fault);
+    return read.ok;
+  };
+}
+
+function FromFile() {
+  const input = useRef<HTMLInputElement>(null);
+  const take = useTake();
+  return (
+    <>
+      <button type="button" className="button" onClick={() => input.current?.click()}>
+        Add file …
+      </button>
+      <input
+        ref={input}
+        hidden
+        type="file"
+        accept=".json"
+        data-testid="compare-file"
+        onChange={async ({ target }) => {
+          const file = target.files?.[0];
+          target.value = '';
+          if (file) take(file.name, readLayout(await file.text()));
+        }}
+      />
+    </>
+  );
+}
+
+/** Layouts of the library; nothing where there is none. */
+function FromLibrary() {
+  const take = useTake();
+  const [heads, setHeads] = useState<readonly EntryHead[]>([]);
+  useEffect(() => {
+    void listEntries('layout').then((list) => setHeads(list.ok ? list.value : []));
+  }, []);
+  if (heads.length === 0) return null;
+  const add = async (id: string): Promise<void> => {
+    const entry = await readEntry(id);
+    if (!entry.ok) take('library', entry);
+    else if (entry.value.head.kind === 'layout')
+      take('library', { ok: true, value: entry.value.content as Layout });
+  };
+  return (
+    <select
+      className="input"
+      aria-label="layout of the library"
+      value=""
+      data-testid="compare-library"
+      onChange={({ target }) => void add(target.value)}
+    >
+      <option value="">Add from the library …</option>
+      {heads.map(({ id, name }) => (
+        <option key={id} value={id}>
+          {name}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+export function AddColumn() {
+  const bench = useWorkbench();
+  return (
+    <div className="compare-add">
+      <button
+        type="button"
+        className="button"
+        data-testid="compare-open-plate"
+        onClick={() => addColumn('open plate', bench.store.getState().layout)}
+      >
+        Add the open plate
+      </button>
+      <FromFile />
+      <FromLibrary />
+    </div>
+  );
+}

@@ -1,0 +1,117 @@
+/**
+ * Rows of figures, columns of layouts: the value, its difference to the reference, the best of the row marked. No row
+ * counts more than another, and no total is made of them.
+ */
+import { BUILD_FIGURES, LAYER_FIGURES, rowOf, seamPrice, type Compared, type Row } from '../../build/compare';
+import { formatField, NARROW_SPACE } from '../../units/format';
+import { difference, ROW_WORDS } from './rowWords';
+
+/** A column's figures; null while they are being computed. */
+export type Shown = Compared | null;
+
+const COMPUTING = '…';
+
+interface CellProps {
+  readonly row: Row;
+  readonly index: number;
+  readonly reference: boolean;
+}
+
+function Cell({ row, index, reference }: CellProps) {
+  const { format } = ROW_WORDS[row.key];
+  const value = row.values[index] ?? null;
+  const apart = row.differences[index] ?? null;
+  const best = row.best.includes(index);
+  return (
+    <td data-best={best || undefined} data-testid={`${row.key}-${index}`}>
+      {value === null ? '–' : format(value)}
+      {best && <span className="compare-best"> best</span>}
+      {!reference && apart !== null && <span className="compare-apart">{difference(apart, format)}</span>}
+    </td>
+  );
+}
+
+interface TableProps {
+  readonly columns: readonly Shown[];
+  readonly reference: number;
+  readonly height_mm: number;
+}
+
+function Rows({ figures, columns, reference }: TableProps & { figures: typeof BUILD_FIGURES }) {
+  const known = columns.flatMap((column, i) => (column ? [{ column, i }] : []));
+  const from = Math.max(
+    0,
+    known.findIndex(({ i }) => i === reference),
+  );
+  const all = known.map(({ column }) => column);
+  return figures.map((figure) => {
+    const row = rowOf(figure, all, from);
+    return (
+      <tr key={figure.key}>
+        <th scope="row">{ROW_WORDS[figure.key].label}</th>
+        {columns.map((column, i) => {
+          const index = known.findIndex((one) => one.i === i);
+          return column ? (
+            <Cell key={i} row={row} index={index} reference={i === reference} />
+          ) : (
+            <td key={i}>{COMPUTING}</td>
+          );
+        })}
+      </tr>
+    );
+  });
+}
+
+/** Hours of a millimetre of seam are small: four digits, however many places they take. */
+const priceText = (hours: number): string =>
+  `${String(Number(hours.toPrecision(4))).replace('-', '−')}${NARROW_SPACE}h`;
+
+/** One line of the price of seams: "3.2 h", or why there is none. */
+function Price({ columns, reference, of }: TableProps & { of: 'perSeam_h' | 'perMm_h' }) {
+  const from = columns[reference];
+  return columns.map((column, i) => {
+    if (i === reference) return <td key={i}>reference</td>;
+    if (!from || !column) return <td key={i}>{COMPUTING}</td>;
+    const price = seamPrice(from, column)[of];
+    const none = of === 'perSeam_h' ? 'as many seams' : 'as long seams';
+    return (
+      <td key={i} data-testid={`${of}-${i}`}>
+        {price === null ? none : priceText(price)}
+      </td>
+    );
+  });
+}
+
+const Heading = ({ words, columns }: { words: string; columns: number }) => (
+  <tr className="compare-heading">
+    <th colSpan={columns + 1} scope="colgroup">
+      {words}
+    </th>
+  </tr>
+);
+
+export function FigureTable(props: TableProps) {
+  const { columns, height_mm } = props;
+  return (
+    <table className="compare-table" data-testid="compare-table">
+      <colgroup>
+        <col className="compare-labels" />
+      </colgroup>
+      <tbody>
+        <Heading words="BUILD, all figures estimates" columns={columns.length} />
+        <Rows {...props} figures={BUILD_FIGURES} />
+        <Heading words={`LAYER AT z ${formatField(height_mm)} mm`} columns={columns.length} />
+        <Rows {...props} figures={LAYER_FIGURES} />
+        <Heading words="WHAT A SEAM BUYS, against the reference" columns={columns.length} />
+        <tr>
+          <th scope="row">hours gained per seam at this height</th>
+          <Price {...props} of="perSeam_h" />
+        </tr>
+        <tr>
+          <th scope="row">hours gained per mm of mean seam length</th>
+          <Price {...props} of="perMm_h" />
+        </tr>
+      </tbody>
+    </table>
+  );
+}
