@@ -47,11 +47,28 @@ test.describe('Tall one', () => {
     await expect(columns(page)).toHaveCount(2);
     // Ring in quadrants takes 44.748 h
     await expect(page.getByTestId('time_h-1')).toContainText('44.75');
+    await expect(page.getByTestId('perSeam_h-1')).toContainText('another job');
     await page
       .getByTestId('compare-file')
       .setInputFiles({ name: 'bad.json', mimeType: 'application/json', buffer: Buffer.from('{"format"') });
     await expect(page.getByTestId('dialog-notices')).toContainText('JSON');
     await expect(columns(page)).toHaveCount(2);
+  });
+
+  test('four plans fit their columns at 1024 px, all at one zoom', async ({ page }) => {
+    await page.setViewportSize({ width: 1024, height: 768 });
+    await page.keyboard.press('Shift+C');
+    for (const count of [2, 3, 4]) {
+      await page.getByTestId('compare-open-plate').click();
+      await expect(columns(page)).toHaveCount(count);
+    }
+    const plans = page.locator('svg.plan-picture');
+    await expect(plans).toHaveCount(4);
+    for (const plan of await plans.all()) {
+      const [drawn, shown] = [Number(await plan.getAttribute('width')), await plan.boundingBox()];
+      expect(drawn).toBeGreaterThan(150);
+      expect(shown?.width).toBeCloseTo(drawn, 0);
+    }
   });
 
   test('under every division: strips take 72.45 h, and one press takes them over', async ({ page }) => {

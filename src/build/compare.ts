@@ -7,6 +7,7 @@
 import type { Layout } from '../layout/types';
 import type { Hours, Mm } from '../units/types';
 import type { BuildFigures, LayerFigures, Stretch } from './types';
+import { whatChanged } from './whatChanged';
 
 /** One layout with its figures; the layer is the one at the common height, null above the plate. */
 export interface Compared {
@@ -134,6 +135,16 @@ export function rowOf({ key, better, of }: Figure, columns: readonly Compared[],
   const from = values[reference] ?? null;
   const differences = values.map((value) => (value === null || from === null ? null : value - from));
   return { key, values, differences, best: bestOf(values, better) };
+}
+
+/**
+ * True where hours can differ by places, zones and rules only: the same parts and shapes, machine and process, whatever
+ * these are called. Between other plates a seam has no price.
+ */
+export function sameWork(a: Layout, b: Layout): boolean {
+  const { added, removed, reshaped, process, machine } = whatChanged(a, b);
+  const keys = [...process, ...machine].filter((key) => key !== 'name');
+  return [added, removed, reshaped, keys].every(({ length }) => length === 0);
 }
 
 /** What more seams gain, or fewer cost, against a reference. */

@@ -2,10 +2,11 @@
  * Side by side: two to four layouts cut at one height and drawn at one zoom, their figures in rows, what changed between
  * them, and what a seam buys.
  */
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import { useStore } from 'zustand';
 import type { Compared } from '../build/compare';
 import { useWorkbench } from '../canvas/bench';
+import { useSize } from '../canvas/viewport';
 import { layerAt } from '../build/layers';
 import type { Analysis } from '../build/types';
 import { formatField } from '../units/format';
@@ -20,6 +21,15 @@ import { FigureTable } from './compare/FigureTable';
 import { useAnalysed, type Found } from './compare/useAnalysed';
 import { Sheet } from './Sheet';
 import './compare/compare.css';
+
+/** Of the widest platform; the others are drawn at the same zoom. */
+const PICTURE_PX = 320;
+const LABELS_PX = 220;
+const GAP_PX = 16;
+
+/** Widest picture that fits each of so many columns. */
+const pictureWidth = (room_px: number, columns: number): number =>
+  Math.max(1, Math.min(PICTURE_PX, (room_px - LABELS_PX) / columns - GAP_PX));
 
 const isKnown = (found: Found): found is Analysis => found !== null && found !== 'failed';
 
@@ -75,12 +85,16 @@ function Body({ state, onClose }: { readonly state: Columns; onClose(): void }) 
     0,
     columns.findIndex(({ key }) => key === state.reference),
   );
+  const table = useRef<HTMLDivElement>(null);
+  const picture_px = pictureWidth(useSize(table).width, columns.length);
+  const widest_mm = Math.max(...layouts.map(({ machine }) => machine.platform.width_mm));
   return (
     <>
       <HeightLine top_mm={top_mm} step_mm={step_mm} />
       <div
+        ref={table}
         className="compare-columns"
-        style={{ gridTemplateColumns: `220px repeat(${columns.length}, 1fr)` }}
+        style={{ gridTemplateColumns: `${LABELS_PX}px repeat(${columns.length}, 1fr)` }}
       >
         <p className="hint">
           All are cut at one height and drawn at one zoom. Estimates; figures for several lasers are
@@ -92,7 +106,7 @@ function Body({ state, onClose }: { readonly state: Columns; onClose(): void }) 
             column={column}
             found={found[i] ?? null}
             reference={columns[reference]!}
-            widest_mm={Math.max(...layouts.map(({ machine }) => machine.platform.width_mm))}
+            pxPerMm={picture_px / widest_mm}
             height_mm={height_mm}
             onClose={onClose}
           />
@@ -106,7 +120,10 @@ function Body({ state, onClose }: { readonly state: Columns; onClose(): void }) 
 export default function CompareDialog({ onClose }: { onClose(): void }) {
   const bench = useWorkbench();
   useEffect(() => {
-    if (comparison.getState().columns.length === 0) addColumn('open plate', bench.store.getState().layout);
+    if (comparison.getState().columns.length > 0) return;
+    const { layout, view } = bench.store.getState();
+    addColumn('open plate', layout);
+    setCommonHeight(view.height_mm);
   }, [bench]);
   const state = useStore(comparison);
   const count = state.columns.length;

@@ -10,6 +10,7 @@ import {
   LAYER_FIGURES,
   meanSeam,
   rowOf,
+  sameWork,
   seamPrice,
   type Compared,
   type FigureKey,
@@ -117,6 +118,29 @@ describe('the price of a seam', () => {
   it('is undefined where the seams do not differ', () => {
     expect(seamPrice(strips, strips)).toEqual({ gained_h: 0, perSeam_h: null, perMm_h: null });
     expect(seamPrice(quadrants, { ...strips, layer: null }).perSeam_h).toBeNull();
+  });
+});
+
+describe('a seam has a price', () => {
+  const { parts, process, machine } = tallOne();
+
+  it('between divisions and places of the same parts, whatever machine and process are called', () => {
+    expect(sameWork(tallOne(), divided(STRIPS))).toBe(true);
+    const named = {
+      ...divided(STRIPS),
+      parts: parts.map((part) => ({ ...part, turn_deg: 90 })),
+      process: { ...process, name: 'x' },
+      machine: { ...machine, name: 'y' },
+    };
+    expect(sameWork(tallOne(), named)).toBe(true);
+  });
+
+  it('not where parts, process or machine are others', () => {
+    expect(sameWork(tallOne(), { ...tallOne(), parts: parts.slice(1) })).toBe(false);
+    expect(sameWork(tallOne(), { ...tallOne(), process: { ...process, speed_mm_s: 900 } })).toBe(false);
+    const oneWay_s = machine.recoater.oneWay_s + 1;
+    const slower = { ...machine, recoater: { ...machine.recoater, oneWay_s } };
+    expect(sameWork(tallOne(), { ...tallOne(), machine: slower })).toBe(false);
   });
 });
 

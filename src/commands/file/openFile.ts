@@ -46,13 +46,18 @@ async function readHere(file: File, readLayout: (text: string) => Result<Layout>
 const isLibraryFile = ({ code, params }: Fault): boolean =>
   code === 'layout-wrong-format' && params['found'] === '"evenplate-library"';
 
-async function openLayoutFile({ bench }: Context, file: File): Promise<Fault | null> {
+/** Reads a chosen layout file. Never throws. */
+export async function readLayoutFile(file: File): Promise<Result<Layout>> {
   const { LAYOUT_LIMIT_MB, readLayout } = await import('../../layout/read');
   const large = tooLarge(file, LAYOUT_LIMIT_MB);
-  if (large) return large;
+  if (large) return { ok: false, fault: large };
   const read = (await readBeside(file)) ?? (await readHere(file, readLayout));
-  if (!read.ok)
-    return isLibraryFile(read.fault) ? { code: 'library-file-as-layout', params: {} } : read.fault;
+  return !read.ok && isLibraryFile(read.fault) ? fail('library-file-as-layout') : read;
+}
+
+async function openLayoutFile({ bench }: Context, file: File): Promise<Fault | null> {
+  const read = await readLayoutFile(file);
+  if (!read.ok) return read.fault;
   openLayout(bench, `Open ${file.name}`, read.value);
   return null;
 }

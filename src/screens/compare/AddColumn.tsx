@@ -1,7 +1,7 @@
 /** Where another layout comes from: the open plate, a file, the library. */
 import { useEffect, useRef, useState } from 'react';
 import { useWorkbench } from '../../canvas/bench';
-import { readLayout } from '../../layout/read';
+import { readLayoutFile } from '../../commands/file/openFile';
 import type { Result } from '../../layout/result';
 import type { Layout } from '../../layout/types';
 import { listEntries, readEntry, type EntryHead } from '../../store/library';
@@ -34,7 +34,7 @@ function FromFile() {
         onChange={async ({ target }) => {
           const file = target.files?.[0];
           target.value = '';
-          if (file) take(file.name, readLayout(await file.text()));
+          if (file) take(file.name, await readLayoutFile(file));
         }}
       />
     </>

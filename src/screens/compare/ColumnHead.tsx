@@ -9,9 +9,6 @@ import { changeLines } from './changeWords';
 import { removeColumn, setReference, type Column } from './columns';
 import type { Found } from './useAnalysed';
 
-/** Of the widest platform; the others are drawn at the same zoom. */
-const PICTURE_PX = 320;
-
 interface PictureProps {
   readonly found: Found;
   readonly name: string;
@@ -30,12 +27,13 @@ interface HeadProps {
   readonly column: Column;
   readonly found: Found;
   readonly reference: Column;
-  readonly widest_mm: number;
+  /** The same in every column. */
+  readonly pxPerMm: number;
   readonly height_mm: number;
   onClose(): void;
 }
 
-export function ColumnHead({ column, found, reference, widest_mm, height_mm, onClose }: HeadProps) {
+export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClose }: HeadProps) {
   const bench = useWorkbench();
   const { layout, key, from } = column;
   const isReference = key === reference.key;
@@ -58,7 +56,7 @@ export function ColumnHead({ column, found, reference, widest_mm, height_mm, onC
       <Picture
         found={found}
         name={`Plan of ${layout.name}`}
-        width_px={(PICTURE_PX * layout.machine.platform.width_mm) / widest_mm}
+        width_px={pxPerMm * layout.machine.platform.width_mm}
         height_mm={height_mm}
       />
       <div className="row">

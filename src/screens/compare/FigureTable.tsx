@@ -2,7 +2,15 @@
  * Rows of figures, columns of layouts: the value, its difference to the reference, the best of the row marked. No row
  * counts more than another, and no total is made of them.
  */
-import { BUILD_FIGURES, LAYER_FIGURES, rowOf, seamPrice, type Compared, type Row } from '../../build/compare';
+import {
+  BUILD_FIGURES,
+  LAYER_FIGURES,
+  rowOf,
+  sameWork,
+  seamPrice,
+  type Compared,
+  type Row,
+} from '../../build/compare';
 import { formatField, NARROW_SPACE } from '../../units/format';
 import { difference, ROW_WORDS } from './rowWords';
 
@@ -72,6 +80,12 @@ function Price({ columns, reference, of }: TableProps & { of: 'perSeam_h' | 'per
   return columns.map((column, i) => {
     if (i === reference) return <td key={i}>reference</td>;
     if (!from || !column) return <td key={i}>{COMPUTING}</td>;
+    if (!sameWork(from.layout, column.layout))
+      return (
+        <td key={i} data-testid={`${of}-${i}`}>
+          another job
+        </td>
+      );
     const price = seamPrice(from, column)[of];
     const none = of === 'perSeam_h' ? 'as many seams' : 'as long seams';
     return (

@@ -44,9 +44,9 @@ export const ROW_WORDS: Readonly<Record<FigureKey, RowWords>> = {
   unassigned_mm2: { label: 'unassigned', format: formatMm2 },
 };
 
-/** A difference with its sign: "+3.2 h", "−5 s", "±0". */
+/** A difference with its sign: "+3.2 h", "−5 s", "±0"; of percentages in percentage points. */
 export function difference(value: number, format: (value: number) => string): string {
   const text = format(Math.abs(value));
   if (!/[1-9]/.test(text)) return '±0';
-  return `${value > 0 ? '+' : '\u2212'}${text}`;
+  return `${value > 0 ? '+' : '\u2212'}${text.replace('%', 'points')}`;
 }

@@ -15,6 +15,10 @@ describe('a difference', () => {
     expect(difference(0.0004, format)).toBe('±0');
     expect(difference(0, format)).toBe('±0');
   });
+
+  it('of percentages is in percentage points', () => {
+    expect(difference(-12.5, ROW_WORDS.imbalance_pct.format)).toBe('−12.5\u202fpoints');
+  });
 });
 
 describe('what changed, in words', () => {
