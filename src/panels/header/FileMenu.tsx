@@ -4,7 +4,14 @@
 import { DropdownMenu } from 'radix-ui';
 import { keyText, useCommand } from '../useCommands';
 
-const FILE = ['open-layout', 'open-outlines', 'save-layout', 'library', 'side-by-side', 'all-divisions'] as const;
+const FILE = [
+  'open-layout',
+  'open-outlines',
+  'save-layout',
+  'library',
+  'side-by-side',
+  'all-divisions',
+] as const;
 const PLATES = ['new-plate', 'open-demo'] as const;
 const PAGES = ['machine', 'process', 'calendar', 'revision', 'about'] as const;
 
