@@ -13,7 +13,7 @@ import { useAnalysisLater, useBench, useWorkbench } from './bench';
 import './elevation.css';
 import { faultNumbers } from './draw/overlay';
 import { HeightHandle, setHeightAt } from './HeightLine';
-import { tickLabel, ticks } from './ruler';
+import { tickLabel, ticks } from '../export/plan/ruler';
 import { StepHandles, StepLines, StepNames } from './StepHandles';
 import { covers, namePlace, silhouettes, type Block, type Silhouette } from './silhouettes';
 import { useCamera, useSize } from './viewport';

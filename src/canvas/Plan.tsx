@@ -23,7 +23,7 @@ import type { PlanUiStore } from './gestures/planUi';
 import { later } from './later';
 import { divisionAt, layerFiguresAt } from './layerAt';
 import { PaintLayer } from './PaintLayer';
-import { GROUNDS, type Theme } from './palette';
+import { GROUNDS, type Theme } from '../export/plan/palette';
 import { keepSame, planItems, type PartItem } from './plan/items';
 import { useTheme } from './theme';
 import { usePlanPointer } from './usePlanPointer';

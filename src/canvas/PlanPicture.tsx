@@ -7,9 +7,9 @@ import type { Analysis, LayerFigures, Piece } from '../build/types';
 import { boxOf } from '../geometry/region';
 import type { Region } from '../geometry/types';
 import type { Mm, Px } from '../units/types';
-import { hatchSegments, hatchSpacing } from './hatching';
+import { hatchSegments, hatchSpacing } from '../export/plan/hatching';
 import { divisionAt, layerFiguresAt } from './layerAt';
-import { GROUNDS, laserStyle, THICK_PX, THIN_PX, type Theme } from './palette';
+import { GROUNDS, laserStyle, THICK_PX, THIN_PX, type Theme } from '../export/plan/palette';
 import { planItems, type PartItem } from './plan/items';
 import { useTheme } from './theme';
 

@@ -10,7 +10,7 @@ import type { Mm, Px, Seconds } from '../units/types';
 import { useAnalysisLater, useBench, useWorkbench } from './bench';
 import './elevation.css';
 import { setHeightAt } from './HeightLine';
-import { tickLabel, ticks } from './ruler';
+import { tickLabel, ticks } from '../export/plan/ruler';
 import { StepLines } from './StepHandles';
 import { areaPath, bestPath, meanLoad, TIME_KINDS, type ChartFrame } from './timeChart';
 import { useSize } from './viewport';

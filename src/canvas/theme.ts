@@ -3,7 +3,7 @@
  */
 import { useSyncExternalStore } from 'react';
 import { useBench } from './bench';
-import type { Theme } from './palette';
+import type { Theme } from '../export/plan/palette';
 
 const DARK = '(prefers-color-scheme: dark)';
 

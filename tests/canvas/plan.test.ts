@@ -3,10 +3,11 @@
  * hand. Plate millimetres with y to the back; distances to catch in px (our own choice, no source).
  */
 import { describe, expect, it } from 'vitest';
-import { zoneNumberPlace } from '../../src/canvas/draw/zoneNumbers';
+import { zoneNumberPlace } from '../../src/export/plan/numberPlace';
 import { linesAt, partAt, seamAt, targetAt } from '../../src/canvas/plan/hit';
-import { keepSame, planItems, sectionAt } from '../../src/canvas/plan/items';
-import { edgePoint, lineEnds } from '../../src/canvas/plan/lineEnds';
+import { sectionAt } from '../../src/build/sectionAt';
+import { keepSame, planItems } from '../../src/canvas/plan/items';
+import { edgePoint, lineEnds } from '../../src/export/plan/lineEnds';
 import { gripPlaces, streamPlace, turnPlace } from '../../src/canvas/plan/places';
 import { moveParts } from '../../src/commands/operations';
 import { area, rectangle } from '../../src/geometry/region';

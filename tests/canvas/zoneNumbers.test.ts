@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { drawZoneNumbers } from '../../src/canvas/draw/zoneNumbers';
 import type { Ctx, Sheet } from '../../src/canvas/draw/pen';
-import { GROUNDS, laserStyle } from '../../src/canvas/palette';
+import { GROUNDS, laserStyle } from '../../src/export/plan/palette';
 import { machine, plate, rect } from '../support/plates';
 import { analyse } from '../../src/build/analyse';
 

@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { GROUNDS } from '../../src/canvas/palette';
+import { GROUNDS } from '../../src/export/plan/palette';
 
 const css = readFileSync(new URL('../../src/panels/tokens.css', import.meta.url), 'utf8');
 

@@ -9,7 +9,7 @@ import type { Hover } from '../../store/types';
 import type { ScreenPoint } from '../../units/types';
 import type { Division, LaserSet, Zone } from '../../zoning/types';
 import { toScreen } from '../camera';
-import { THICK_PX, THIN_PX, laserStyle, type Hatching, type Theme } from '../palette';
+import { THICK_PX, THIN_PX, laserStyle, type Hatching, type Theme } from '../../export/plan/palette';
 import { hatchPath, outlinePath } from './paths';
 import {
   CHAIN,

@@ -4,7 +4,7 @@
 import type { PlatePoint } from '../../units/types';
 import { toScreen } from '../camera';
 import type { Draft, PlanUi } from '../gestures/planUi';
-import { THICK_PX, THIN_PX } from '../palette';
+import { THICK_PX, THIN_PX } from '../../export/plan/palette';
 import { DASHED, balloon, line, setPen, type Ctx, type Sheet } from './pen';
 
 const place = (sheet: Sheet, p: PlatePoint) => toScreen(p, sheet.camera, sheet.size);

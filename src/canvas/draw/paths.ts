@@ -3,8 +3,8 @@
  * millimetres; whoever strokes them sets the plate transform and divides line widths by the zoom.
  */
 import type { Region } from '../../geometry/types';
-import { hatchSegments, hatchSpacing } from '../hatching';
-import type { Hatching } from '../palette';
+import { hatchSegments, hatchSpacing } from '../../export/plan/hatching';
+import type { Hatching } from '../../export/plan/palette';
 
 const outlines = new WeakMap<Region, Path2D>();
 /** One hatching per region: the one of the present laser and zoom step. */

@@ -6,7 +6,7 @@ import type { Region } from '../../geometry/types';
 import type { Camera } from '../../store/types';
 import type { Px, ScreenPoint } from '../../units/types';
 import { plateTransform, type Size } from '../camera';
-import type { Ground } from '../palette';
+import type { Ground } from '../../export/plan/palette';
 import { outlinePath } from './paths';
 
 export type Ctx = CanvasRenderingContext2D;

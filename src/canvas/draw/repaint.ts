@@ -5,9 +5,9 @@
  */
 import type { Px } from '../../units/types';
 import { toScreen } from '../camera';
-import type { Theme } from '../palette';
+import type { Theme } from '../../export/plan/palette';
 import { footprintBox, type PartItem } from '../plan/items';
-import { boxesMeet, type ScreenBox } from './clearPlace';
+import { boxesMeet, type ScreenBox } from '../../export/plan/clearPlace';
 import { besideRulers } from './rulers';
 import { drawItems, labelBoxes } from './sections';
 import type { Ctx, Sheet } from './pen';
@@ -34,7 +34,7 @@ const around = (boxes: readonly ScreenBox[], room: Px): ScreenBox => ({
 });
 
 /** All that drawing an item may touch. */
-export const itemBox = (sheet: Sheet, item: PartItem): ScreenBox => {
+const itemBox = (sheet: Sheet, item: PartItem): ScreenBox => {
   const { minX, minY, maxX, maxY } = footprintBox(item.view);
   const from = toScreen({ x: minX, y: maxY }, sheet.camera, sheet.size);
   const to = toScreen({ x: maxX, y: minY }, sheet.camera, sheet.size);
@@ -43,7 +43,7 @@ export const itemBox = (sheet: Sheet, item: PartItem): ScreenBox => {
 };
 
 /** Where two lists of items look different; null: everywhere, or in too many places to count. */
-export const changedPlaces = (
+const changedPlaces = (
   sheet: Sheet,
   before: readonly PartItem[],
   next: readonly PartItem[],

@@ -5,8 +5,8 @@
 import type { Platform } from '../../layout/types';
 import type { Px, ScreenPoint } from '../../units/types';
 import { RULER_BOTTOM_PX, RULER_LEFT_PX, toPlate, toScreen } from '../camera';
-import { THICK_PX, THIN_PX } from '../palette';
-import { tickLabel, ticks } from '../ruler';
+import { THICK_PX, THIN_PX } from '../../export/plan/palette';
+import { tickLabel, ticks } from '../../export/plan/ruler';
 import { crisp, line, setPen, write, type Ctx, type Sheet } from './pen';
 
 const LABEL_EVERY_PX: Px = 48;

@@ -6,9 +6,9 @@
 import type { Piece, Seam } from '../../build/types';
 import type { Px, ScreenPoint } from '../../units/types';
 import { toScreen } from '../camera';
-import { THICK_PX, THIN_PX, laserStyle, type Hatching, type Theme } from '../palette';
+import { THICK_PX, THIN_PX, laserStyle, type Hatching, type Theme } from '../../export/plan/palette';
 import { footprintBox, type PartItem } from '../plan/items';
-import { boxAround, type ScreenBox } from './clearPlace';
+import { boxAround, type ScreenBox } from '../../export/plan/clearPlace';
 import { hatchPath, outlinePath } from './paths';
 import { DOTTED, inPlate, strokeRegion, tag, setPen, write, type Ctx, type Sheet } from './pen';
 

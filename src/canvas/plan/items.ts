@@ -3,11 +3,11 @@
  * fill. An item stays the same object while nothing about its part has changed, so that a drag redraws only what it
  * changes. Millimetres, platform coordinates.
  */
+import { sectionAt } from '../../build/sectionAt';
 import type { Analysis, LayerFigures, PartView, Piece, Seam } from '../../build/types';
 import { boxOf } from '../../geometry/region';
 import type { Box, Region } from '../../geometry/types';
 import type { Part } from '../../layout/types';
-import type { Mm } from '../../units/types';
 
 export interface PartItem {
   readonly part: Part;
@@ -19,20 +19,6 @@ export interface PartItem {
 }
 
 const EMPTY: Region = [];
-
-/** A middle exactly on a slab's top, but for a rounding error, belongs to the slab above. */
-const ROUNDING_MM = 1e-9;
-
-/** Section of a part at a layer's middle; empty above the part. */
-export const sectionAt = ({ sections }: PartView, middle_mm: Mm): Region => {
-  let [low, high] = [0, sections.length];
-  while (low < high) {
-    const half = (low + high) >> 1;
-    if (middle_mm + ROUNDING_MM < sections[half]!.to_mm) high = half;
-    else low = half + 1;
-  }
-  return sections[low]?.section ?? EMPTY;
-};
 
 const boxes = new WeakMap<Region, Box>();
 /** Box of a part's footprint, kept with the footprint. */

@@ -10,7 +10,7 @@ import type { Camera } from '../../store/types';
 import type { Degrees, PlatePoint, Px, ScreenPoint } from '../../units/types';
 import type { ZoneLine } from '../../zoning/types';
 import { keepInside, RULER_BOTTOM_PX, RULER_LEFT_PX, toScreen, type Size } from '../camera';
-import { edgePoint, lineEnds } from './lineEnds';
+import { edgePoint, lineEnds } from '../../export/plan/lineEnds';
 
 /** Half of the smallest target (WCAG 2.2, 2.5.8: 24 px). */
 const HALF_TARGET_PX: Px = 12;

@@ -6,7 +6,7 @@ import { useMemo, useRef, useState, type PointerEvent } from 'react';
 import type { BladeContact } from '../../build/blade';
 import { metAt } from '../../build/bladeProfile';
 import { cosSin } from '../../geometry/region';
-import { tickLabel, ticks } from '../../canvas/ruler';
+import { tickLabel, ticks } from '../../export/plan/ruler';
 import { useSize } from '../../canvas/viewport';
 import type { Machine } from '../../layout/types';
 import type { Mm, Px } from '../../units/types';

@@ -1,7 +1,7 @@
 /**
  * A laser's key: its tint and hatching, the same as in the plan. The number stands beside it, never colour alone.
  */
-import { hatchBackground, laserStyle } from '../../canvas/palette';
+import { hatchBackground, laserStyle } from '../../export/plan/palette';
 import { useTheme } from '../../canvas/theme';
 
 export function Swatch({ laser, size = 16 }: { readonly laser: number; readonly size?: number }) {

@@ -6,7 +6,7 @@
 import { memo, Suspense, type CSSProperties } from 'react';
 import { useBench } from '../../canvas/bench';
 import { divisionAt } from '../../canvas/layerAt';
-import { hatchBackground, laserStyle } from '../../canvas/palette';
+import { hatchBackground, laserStyle } from '../../export/plan/palette';
 import type { LaserFigures } from '../../build/types';
 import { formatCount, formatField } from '../../units/format';
 import type { Px, Seconds } from '../../units/types';

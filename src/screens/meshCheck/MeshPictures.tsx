@@ -2,7 +2,7 @@
  * The body as it will stand: from the front, from above, obliquely. The worker draws, the page gives the ground's colours.
  */
 import { useEffect, useRef } from 'react';
-import { GROUNDS, type Theme } from '../../canvas/palette';
+import { GROUNDS, type Theme } from '../../export/plan/palette';
 import { useTheme } from '../../canvas/theme';
 import { formatMm } from '../../units/format';
 import { DARKEST, EMPTY, LINE, type MeshView, type MeshViews } from '../../worker/meshPicture';

@@ -6,8 +6,8 @@
  * Spacing keeps to steps of 2^(1/4): on screen it stays within 9 % of what the palette asks for, and a zoom re-cuts the
  * hatching only when it passes a step.
  */
-import type { Region, Ring } from '../geometry/types';
-import type { Degrees, Mm, Px } from '../units/types';
+import type { Region, Ring } from '../../geometry/types';
+import type { Degrees, Mm, Px } from '../../units/types';
 
 const STEPS_PER_OCTAVE = 4;
 

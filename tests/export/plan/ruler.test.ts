@@ -3,10 +3,10 @@
  * (no source). Millimetres along the ruler, px on screen.
  */
 import { describe, expect, it } from 'vitest';
-import { drawRulers } from '../../src/canvas/draw/rulers';
-import type { Ctx } from '../../src/canvas/draw/pen';
-import { GROUNDS } from '../../src/canvas/palette';
-import { tickLabel, tickStep, ticks } from '../../src/canvas/ruler';
+import { drawRulers } from '../../../src/canvas/draw/rulers';
+import type { Ctx } from '../../../src/canvas/draw/pen';
+import { GROUNDS } from '../../../src/export/plan/palette';
+import { tickLabel, tickStep, ticks } from '../../../src/export/plan/ruler';
 
 interface Written {
   readonly text: string;

@@ -7,7 +7,7 @@
  * with another hatching. Hatching says who exposes an area; it never shows the scan direction.
  * Source of the hues: M. Okabe, K. Ito, "Color Universal Design" (2008) [memory].
  */
-import type { Degrees, Px } from '../units/types';
+import type { Degrees, Px } from '../../units/types';
 
 export type Theme = 'light' | 'dark';
 
@@ -62,7 +62,8 @@ const STROKES: Readonly<Record<Theme, readonly string[]>> = {
   dark: ['#2A8AC0', '#E69F00', '#009E73', '#CC79A7', '#56B4E9', '#DA6A12', '#F0E442'],
 };
 const SECTION_TINT = 0.24;
-const ZONE_TINT = 0.06;
+/** Opacity of the hue that fills a zone. */
+export const ZONE_TINT = 0.06;
 
 /** Angles, and distances between hatch lines in screen px, by place among the seven hues. */
 const ANGLES_DEG: readonly Degrees[] = [45, 135, 20, 110, 65, 155, 90];

@@ -4,8 +4,8 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { FONT } from '../../src/canvas/draw/pen';
-import { GROUNDS, HUES, hatchBackground, laserStyle, type Theme } from '../../src/canvas/palette';
+import { FONT } from '../../../src/canvas/draw/pen';
+import { GROUNDS, HUES, hatchBackground, laserStyle, type Theme } from '../../../src/export/plan/palette';
 
 // WCAG 2.2, definitions of relative luminance and contrast ratio; thresholds 1.4.3 (text 4.5:1), 1.4.11 (graphics 3:1).
 const linear = (value: number) => (value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4);
@@ -77,7 +77,7 @@ describe('palette', () => {
   });
 
   it.each(THEMES)('stands on the same %s ground as the page around it', (theme) => {
-    const css = readFileSync(new URL('../../src/panels/tokens.css', import.meta.url), 'utf8');
+    const css = readFileSync(new URL('../../../src/panels/tokens.css', import.meta.url), 'utf8');
     const block = css.slice(css.indexOf(theme === 'light' ? ':root {' : ":root[data-theme='dark'] {"));
     const token = (name: string) =>
       new RegExp(`--${name}:\\s*(#[0-9a-f]{6})`, 'i').exec(block)?.[1]?.toLowerCase();
@@ -88,7 +88,7 @@ describe('palette', () => {
   });
 
   it('letters the drawing in the typeface of the page', () => {
-    const css = readFileSync(new URL('../../src/panels/tokens.css', import.meta.url), 'utf8');
+    const css = readFileSync(new URL('../../../src/panels/tokens.css', import.meta.url), 'utf8');
     expect(FONT).toBe(/--sans:\s*([^;]+);/.exec(css)?.[1].replace(/\s+/g, ' '));
   });
 

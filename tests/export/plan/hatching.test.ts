@@ -4,8 +4,8 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { hatchSegments, hatchSpacing } from '../../src/canvas/hatching';
-import { laserStyle } from '../../src/canvas/palette';
+import { hatchSegments, hatchSpacing } from '../../../src/export/plan/hatching';
+import { laserStyle } from '../../../src/export/plan/palette';
 
 const ring = (...points: readonly (readonly [number, number])[]) => Float64Array.from(points.flat());
 const square = (x: number, y: number, side: number) =>

@@ -2,7 +2,7 @@
  * Ruler ticks that adapt to the zoom: steps of 1, 2 or 5 times a power of ten, wide enough apart for their numbers.
  * Any axis: millimetres, seconds.
  */
-import type { Px } from '../units/types';
+import type { Px } from '../../units/types';
 
 export interface Tick {
   readonly value: number;

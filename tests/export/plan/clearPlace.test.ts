@@ -3,7 +3,7 @@
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { boxAround, boxesMeet, clearPlace } from '../../src/canvas/draw/clearPlace';
+import { boxAround, boxesMeet, clearPlace } from '../../../src/export/plan/clearPlace';
 
 const half = { width: 12, height: 10 };
 const anywhere = () => true;
