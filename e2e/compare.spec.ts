@@ -62,7 +62,7 @@ test.describe('Tall one', () => {
       await page.getByTestId('compare-open-plate').click();
       await expect(columns(page)).toHaveCount(count);
     }
-    const plans = page.locator('svg.plan-picture');
+    const plans = page.locator('img.plan-picture');
     await expect(plans).toHaveCount(4);
     for (const plan of await plans.all()) {
       const [drawn, shown] = [Number(await plan.getAttribute('width')), await plan.boundingBox()];

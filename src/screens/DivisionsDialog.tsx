@@ -54,7 +54,7 @@ function Card({ layout, found, present, height_mm, onAdopt }: CardProps) {
   return (
     <li className="division-card" data-present={present || undefined} data-testid="division-card">
       <h3>{words}</h3>
-      <Picture found={found} name={words} width_px={PICTURE_PX} height_mm={height_mm} />
+      <Picture found={found} width_px={PICTURE_PX} height_mm={height_mm} />
       {found !== null && found !== 'failed' && <Figures analysis={found} height_mm={height_mm} />}
       <button type="button" className="button" disabled={present} onClick={onAdopt}>
         {present ? 'as it is' : 'Take this one'}

@@ -2,8 +2,9 @@
 import { useMemo } from 'react';
 import { whatChanged } from '../../build/whatChanged';
 import { useWorkbench } from '../../canvas/bench';
-import { PlanPicture } from '../../canvas/PlanPicture';
+import { useTheme } from '../../canvas/theme';
 import { openLayout } from '../../commands/file/openLayout';
+import { planPictureOf, planSvg } from '../../export/plan/planSvg';
 import { checksum } from '../../layout/checksum';
 import { changeLines } from './changeWords';
 import { removeColumn, setReference, type Column } from './columns';
@@ -11,16 +12,38 @@ import type { Found } from './useAnalysed';
 
 interface PictureProps {
   readonly found: Found;
-  readonly name: string;
   readonly width_px: number;
   readonly height_mm: number;
 }
 
-/** The plan; words in its place while it is being computed. */
-export function Picture({ found, ...picture }: PictureProps) {
+/** In smaller pictures names would hide the parts. */
+const NAMED_FROM_PX = 240;
+const PICTURE = 'data:image/svg+xml;charset=utf-8,';
+
+/** The plan as vectors; words in its place while it is being computed. */
+export function Picture({ found, width_px, height_mm }: PictureProps) {
+  const ground = useTheme();
+  const source = useMemo(() => {
+    if (found === null || found === 'failed') return '';
+    const picture = planSvg(planPictureOf(found, height_mm), {
+      width_px,
+      ground,
+      labels: width_px >= NAMED_FROM_PX,
+      rulers: false,
+      zoneNumbers: true,
+    });
+    return PICTURE + encodeURIComponent(picture);
+  }, [found, ground, height_mm, width_px]);
   if (found === 'failed') return <p className="field-fault">The figures could not be computed.</p>;
   if (found === null) return <p className="hint">Being computed …</p>;
-  return <PlanPicture analysis={found} {...picture} />;
+  return (
+    <img
+      className="plan-picture"
+      width={Math.round(width_px)}
+      src={source}
+      alt={`Plan of ${found.layout.name}`}
+    />
+  );
 }
 
 interface HeadProps {
@@ -53,12 +76,7 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
       <p className="hint">
         {from}, {sum}
       </p>
-      <Picture
-        found={found}
-        name={`Plan of ${layout.name}`}
-        width_px={pxPerMm * layout.machine.platform.width_mm}
-        height_mm={height_mm}
-      />
+      <Picture found={found} width_px={pxPerMm * layout.machine.platform.width_mm} height_mm={height_mm} />
       <div className="row">
         <button
           type="button"
