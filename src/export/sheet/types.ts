@@ -1,0 +1,58 @@
+/**
+ * What the operator's sheet is made of: facts over the whole height (who exposes which part from where to where, seams,
+ * what a failing laser leaves), and the page itself as rows of words. Millimetres above the platform, hours, cm³.
+ * Indices point into layout.parts and layout.machine.lasers.
+ */
+import type { Cm3, Hours, Mm } from '../../units/types';
+
+/** Heights in a row, of whole layers. */
+export interface HeightRange {
+  readonly from_mm: Mm;
+  readonly to_mm: Mm;
+}
+/** One laser's share of a part; laser −1: exposed by none. */
+export interface Holding {
+  readonly part: number;
+  readonly laser: number;
+  /** Ascending, none touching the next. */
+  readonly ranges: readonly HeightRange[];
+}
+/** A part cut between two lasers, the lower index first. */
+export interface SeamRun {
+  readonly part: number;
+  readonly lasers: readonly [number, number];
+  readonly ranges: readonly HeightRange[];
+  /** In the layer where it is longest. */
+  readonly longest_mm: Mm;
+}
+/** What a build comes to that leaves something unexposed, or nothing. */
+export interface Rest {
+  /** Parts of which something is left unexposed, ascending. */
+  readonly parts: readonly number[];
+  readonly volume_cm3: Cm3;
+  /** Uncorrected. */
+  readonly time_h: Hours;
+}
+/** What is left of the whole build where one laser is off from the first layer on. */
+export interface Outage {
+  readonly laser: number;
+  /** Parts given to this laser by hand. */
+  readonly pinned: readonly number[];
+  /** With the zones as they are; null where no other laser is on. */
+  readonly asZoned: Rest | null;
+  /**
+   * Divided anew: the whole field among the others, what was pinned to it set free. null where nothing is left
+   * unexposed as zoned, or where no other laser is on.
+   */
+  readonly anew: Rest | null;
+}
+export interface SheetFacts {
+  /** By part, then by laser. */
+  readonly holdings: readonly Holding[];
+  readonly seams: readonly SeamRun[];
+  /** Most seams, and the longest sum of them, in one layer. */
+  readonly mostSeams: number;
+  readonly longestSeams_mm: Mm;
+  /** Of every laser that is on, in the machine's order. */
+  readonly outages: readonly Outage[];
+}
