@@ -119,6 +119,7 @@ export function Header() {
       <RuleSwitch />
       <span className="header-gap" />
       <HistoryButtons />
+      <CommandButton id="side-by-side">Side by side</CommandButton>
       <FileButton />
       <CommandButton id="theme">
         <GroundIcon />
