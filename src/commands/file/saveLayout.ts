@@ -1,15 +1,13 @@
 /** Hands the layout over as a file named after it. */
+import { fileWords } from '../../export/forUse';
 import type { Layout } from '../../layout/types';
 import { writeLayout } from '../../layout/write';
 import { isLarge } from '../../store/savedForm';
 import { always, layoutOf } from '../make';
 import type { Command, Context } from '../types';
 
-/** "Ferry spares, plate 1" → "ferry-spares-plate-1.json": letters and digits of any script, joined by hyphens. */
-export function fileName(layoutName: string): string {
-  const words = layoutName.toLowerCase().match(/[\p{Letter}\p{Mark}\p{Number}]+/gu) ?? ['layout'];
-  return `${words.join('-').slice(0, 80)}.json`;
-}
+/** "Ferry spares, plate 1" → "ferry-spares-plate-1.json". */
+export const fileName = (layoutName: string): string => `${fileWords(layoutName)}.json`;
 
 const BYTES_PER_MB = 1_000_000;
 

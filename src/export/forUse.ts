@@ -1,0 +1,37 @@
+/**
+ * Whether what is handed over may be used: files of a plate with something that blocks hand-over say "NOT FOR USE", in
+ * their names and, where their form allows it, inside. Areas in mm².
+ */
+import type { Analysis } from '../build/types';
+import type { Layout } from '../layout/types';
+import type { Mm2 } from '../units/types';
+
+export const NOT_FOR_USE = 'NOT FOR USE';
+
+/** Below this, rounding of outlines, not a gap between zones. */
+const SMALLEST_MM2: Mm2 = 0.005;
+
+/** Looked through as it is now: only then it is known whether something blocks hand-over. */
+export const isChecked = ({ whole, checks }: Analysis): boolean => whole === 'present' && checks > 0;
+
+/** Something blocks hand-over: a fault, section area that no laser exposes, a superseded revision. */
+export const isBlocked = ({ problems, stretches, layout }: Analysis): boolean =>
+  problems.some(({ blocks }) => blocks) ||
+  stretches.some(({ figures }) => figures.unassigned_mm2 >= SMALLEST_MM2) ||
+  layout.revision?.state === 'superseded';
+
+/** In a column or a line of a file: what its plate is. */
+export const stateWords = (analysis: Analysis): string =>
+  isBlocked(analysis) ? NOT_FOR_USE : (analysis.layout.revision?.state ?? 'draft');
+
+const LONGEST_NAME = 80;
+
+/** "Ferry spares, plate 1" → "ferry-spares-plate-1": letters and digits of any script, joined by hyphens. */
+export function fileWords(layoutName: string): string {
+  const words = layoutName.toLowerCase().match(/[\p{Letter}\p{Mark}\p{Number}]+/gu) ?? ['layout'];
+  return words.join('-').slice(0, LONGEST_NAME);
+}
+
+/** Name of a file of the plate: "ferry-spares-parts.csv", "ferry-spares-NOT-FOR-USE-parts.csv". */
+export const exportName = (layout: Layout, blocked: boolean, ending: string): string =>
+  `${fileWords(layout.name)}${blocked ? '-NOT-FOR-USE' : ''}-${ending}`;
