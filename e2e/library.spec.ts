@@ -209,10 +209,10 @@ test('all of it goes out in one file and into another browser; a bad file change
     chooseFile(away, () => away.getByRole('button', { name: 'Import …' }).click(), file);
   await bring({ name: 'cut.json', mimeType: 'application/json', buffer: readFileSync(path).subarray(0, -9) });
   await expect(away.getByTestId('dialog-notices')).toContainText('The library file is not JSON.');
-  expect(await names(away)).toEqual(['My own']);
+  await expect.poll(() => names(away)).toEqual(['My own']);
   await bring(path);
   await expect(away.getByTestId('library-done')).toHaveText('3 entries added.');
-  expect((await names(away)).toSorted()).toEqual(['My own', 'Plate A', 'Plate B']);
+  await expect.poll(async () => (await names(away)).toSorted()).toEqual(['My own', 'Plate A', 'Plate B']);
   await show(away, 'machine');
   await expect(entry(away, 'Hall 2')).toContainText('the same');
   await bring(path);
