@@ -9,7 +9,7 @@ test('every jump of a dragged part changes plan and figures in the same frame', 
   await grabAndMove(page, [130 + 17, -62], [100 + 17, -62]);
   const xs = [5, 0, -5, -12, -17, -11, -6, -1, 4];
   const places = await Promise.all(xs.map((x) => onPlan(page, x + 17, -62)));
-  const jumps = await measureJumps(page, '[aria-label="Readout"]', places);
+  const jumps = await measureJumps(page, '[aria-label="Readout"]', places, 15);
   await page.mouse.up();
   for (const { canvas, readout } of jumps) expect({ canvas, readout }).toEqual({ canvas: [0], readout: [0] });
 });
