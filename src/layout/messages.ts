@@ -1,8 +1,10 @@
 /**
  * Every message a user reads, under a stable code, in one table. Its entries stand by subject in messages/.
  */
+import { EXPORT_MESSAGES } from './messages/exportMessages';
 import { FILE_MESSAGES } from './messages/fileMessages';
 import { LIBRARY_MESSAGES } from './messages/libraryMessages';
+import { LINK_MESSAGES } from './messages/linkMessages';
 import { MESH_MESSAGES } from './messages/meshMessages';
 import type { Message } from './messages/message';
 import { OUTLINE_MESSAGES } from './messages/outlineMessages';
@@ -21,6 +23,8 @@ export const MESSAGES = {
   ...SOUND_MESSAGES,
   ...LIBRARY_MESSAGES,
   ...REVISION_MESSAGES,
+  ...LINK_MESSAGES,
+  ...EXPORT_MESSAGES,
 } as const satisfies Record<string, Message>;
 
 export type MessageCode = keyof typeof MESSAGES;
