@@ -4,14 +4,25 @@
  */
 import { plateOf } from '../../build/plate';
 import { scaled, Stacks } from '../../build/stack';
+import { checksumSteps } from '../../layout/checksum';
 import type { Layout } from '../../layout/types';
 import { gather, sharesOf } from './holdings';
 import { outageOf } from './outages';
 import type { Outage, SheetFacts } from './types';
 
+/** A checksum is quick beside the rest: it counts as nothing of the way. */
+function* checksumOf(layout: Layout): Generator<number, string, undefined> {
+  for (const steps = checksumSteps(layout); ;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    yield 0;
+  }
+}
+
 /** The facts of a layout that was read. Yields how far it is, 0 to 1. */
 export function* sheetFactSteps(layout: Layout): Generator<number, SheetFacts, undefined> {
   const on = layout.machine.lasers.flatMap((laser, l) => (laser.on ? [l] : []));
+  const checksum = yield* checksumOf(layout);
   // The plate as it is, and twice per laser.
   const share = 1 / (1 + 2 * on.length);
   const { stretches } = yield* scaled(new Stacks(sharesOf).run(plateOf(layout)), 0, share);
@@ -20,7 +31,7 @@ export function* sheetFactSteps(layout: Layout): Generator<number, SheetFacts, u
     const from = share * (1 + 2 * i);
     outages.push(yield* scaled(outageOf(layout, laser), from, from + 2 * share));
   }
-  return { ...gather(stretches), outages };
+  return { checksum, ...gather(stretches), outages };
 }
 
 /** The same at one go. */

@@ -98,7 +98,9 @@ function seamsOf(stretches: readonly Stretch<SharesOfLayer>[]): SeamRun[] {
 }
 
 /** What the sheet says of the plate as it is divided. */
-export const gather = (stretches: readonly Stretch<SharesOfLayer>[]): Omit<SheetFacts, 'outages'> => ({
+export const gather = (
+  stretches: readonly Stretch<SharesOfLayer>[],
+): Omit<SheetFacts, 'outages' | 'checksum'> => ({
   holdings: holdingsOf(stretches),
   seams: seamsOf(stretches),
   mostSeams: stretches.reduce((most, { figures }) => Math.max(most, figures.seamCount), 0),

@@ -47,6 +47,8 @@ export interface Outage {
   readonly anew: Rest | null;
 }
 export interface SheetFacts {
+  /** Of the layout. */
+  readonly checksum: string;
   /** By part, then by laser. */
   readonly holdings: readonly Holding[];
   readonly seams: readonly SeamRun[];
@@ -55,4 +57,44 @@ export interface SheetFacts {
   readonly longestSeams_mm: Mm;
   /** Of every laser that is on, in the machine's order. */
   readonly outages: readonly Outage[];
+}
+
+/** A row of a table: what it is about, and what is said of it. */
+export interface SheetRow {
+  readonly head: string;
+  readonly body: string;
+  /** A box to tick off, and a line for the actual time. */
+  readonly tick?: boolean;
+}
+/** A table of the sheet. */
+export interface SheetTable {
+  readonly title: string;
+  /** Stands under the title; '' for none. */
+  readonly hint: string;
+  readonly rows: readonly SheetRow[];
+  /** Ends "and n more …" where not all rows have room. */
+  readonly rest: string;
+}
+/** The words of the sheet, whatever it is drawn on. */
+export interface SheetContent {
+  readonly name: string;
+  /** "NOT FOR USE", "DRAFT, NOT RELEASED", "RELEASED" … */
+  readonly state: string;
+  readonly blocked: boolean;
+  /** Why it is not for use. */
+  readonly reasons: readonly string[];
+  readonly revision: string;
+  readonly checksum: string;
+  /** Label and value. */
+  readonly facts: readonly (readonly [string, string])[];
+  readonly events: SheetTable;
+  readonly cautions: SheetTable;
+  readonly parts: SheetTable;
+  readonly seams: SheetTable;
+  readonly outages: SheetTable;
+  /** Names as typed, beside the lines to sign on. */
+  readonly signatures: readonly (readonly [string, string])[];
+  /** Blanks to be filled in by hand. */
+  readonly blanks: readonly string[];
+  readonly notes: readonly string[];
 }

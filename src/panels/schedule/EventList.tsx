@@ -2,19 +2,13 @@
  * The events of the build: what, the last layer that can finish, hour and clock time, attended or not, and the caution
  * that goes with it. A click cuts the plan at that layer. Hours are estimates.
  */
-import type { EventKind, ServiceEvent } from '../../build/events';
+import { CAUTIONS, EVENT_NAMES, STANDARDS, WHO_DECIDES } from '../../build/cautions';
+import type { ServiceEvent } from '../../build/events';
 import { middleOfLayer } from '../../build/layers';
 import { shownClock } from '../../build/scheduleFaults';
 import { useWorkbench } from '../../canvas/bench';
 import { formatHours } from '../../units/format';
-import { CAUTIONS, STANDARDS, WHO_DECIDES } from './cautions';
 
-const NAMES: Readonly<Record<EventKind, string>> = {
-  overflowFull: 'Overflow full',
-  feedEmpty: 'Feed empty',
-  residueDue: 'Residue due',
-  end: 'End of the build',
-};
 /** Events written out; what comes after them is counted. */
 const SHOWN = 40;
 
@@ -32,7 +26,7 @@ function EventRow({ event: { kind, layer, hour, at, attended }, spread_pct }: Ev
   return (
     <li className="event" data-kind={kind} data-unattended={!attended || undefined}>
       <button type="button" className="event-line" title="Cut the plan at this layer" onClick={show}>
-        <b>{NAMES[kind]}</b>
+        <b>{EVENT_NAMES[kind]}</b>
         <span>{layer === 0 ? 'before layer 1' : `after layer ${layer}`}</span>
         <span>{shownClock(at)}</span>
         <span>

@@ -1,8 +1,15 @@
 /**
- * What goes beside every service event, and the standards that are pointed to, never replaced: ISO/ASTM 52938-1 (machine
+ * How service events are called, what goes beside every service event, and the standards that are pointed to, never replaced: ISO/ASTM 52938-1 (machine
  * safety), ISO/ASTM 52931 (metal powders), IEC 60825-1 (lasers), NFPA 660 and local combustible-dust codes.
  */
-import type { EventKind } from '../../build/events';
+import type { EventKind } from './events';
+
+export const EVENT_NAMES: Readonly<Record<EventKind, string>> = {
+  overflowFull: 'Overflow full',
+  feedEmpty: 'Feed empty',
+  residueDue: 'Residue due',
+  end: 'End of the build',
+};
 
 const INSIDE = 'Inert gas displaces oxygen; platform and parts stay hot.';
 

@@ -1,0 +1,163 @@
+/**
+ * All that the sheet says, in words: identity, revision, figures with their spread, service events, who exposes what, seams,
+ * failing lasers, cautions. Hours carry the correction factor; stops are not in them.
+ */
+import { CAUTIONS, EVENT_NAMES, STANDARDS, WHO_DECIDES } from '../../build/cautions';
+import { eventsOf, type EventKind, type ServiceEvent } from '../../build/events';
+import { shownClock } from '../../build/scheduleFaults';
+import type { Analysis } from '../../build/types';
+import { messageText } from '../../layout/messages';
+import type { Layout, Revision } from '../../layout/types';
+import { formatCm3, formatField, formatHours } from '../../units/format';
+import { isBlocked, isChecked, NOT_FOR_USE } from '../forUse';
+import type { SheetContent, SheetFacts, SheetRow, SheetTable } from './types';
+import { outageRows, partRows, seamRows, seamSummary } from './words';
+
+const MM3_PER_CM3 = 1000;
+const SMALLEST_CM3 = 0.005;
+
+/** Corrected hours of the build, with what they leave out. */
+function hoursWords({ layout, build, stretches }: Analysis): string {
+  const { factor, spread_pct } = layout.schedule?.correction ?? { factor: 1, spread_pct: null };
+  const hours = build.time_h * factor;
+  const spread = spread_pct === null ? ', spread unknown' : ` ± ${formatHours((hours * spread_pct) / 100)}`;
+  const left = stretches.reduce(
+    (sum, { from_mm, to_mm, figures }) => sum + (to_mm - from_mm) * figures.unassigned_mm2,
+    0,
+  );
+  const without =
+    left / MM3_PER_CM3 < SMALLEST_CM3
+      ? ''
+      : `, without ${formatCm3(left / MM3_PER_CM3)} that no laser exposes`;
+  return `${formatHours(hours)}${spread}${without}`;
+}
+
+/** Why the plate is not for use: what blocks hand-over, in sentences. */
+function reasonsOf(analysis: Analysis): string[] {
+  const { problems, layout } = analysis;
+  const faults = problems.filter(({ blocks }) => blocks);
+  const reasons = faults.map(({ code, params }) => messageText(code, params));
+  if (layout.revision?.state === 'superseded')
+    reasons.push(`Revision ${layout.revision.name} is superseded.`);
+  if (!isChecked(analysis)) reasons.push('The plate has not been checked.');
+  if (reasons.length === 0) reasons.push('Some section area is exposed by no laser.');
+  return reasons;
+}
+
+const STATES: Readonly<Record<Exclude<Revision['state'], 'superseded'>, string>> = {
+  draft: 'DRAFT, NOT RELEASED',
+  reviewed: 'REVIEWED, NOT RELEASED',
+  released: 'RELEASED',
+};
+
+function stateOf({ revision }: Layout, blocked: boolean): string {
+  const state = revision?.state ?? 'draft';
+  return blocked || state === 'superseded' ? NOT_FOR_USE : STATES[state];
+}
+
+function revisionWords({ revision }: Layout): string {
+  if (revision === null) return 'no revision: nobody has filed this layout yet';
+  const { name, state, date, reason } = revision;
+  return `revision ${name}, ${state} ${date}${reason === '' ? '' : `: ${reason}`}`;
+}
+
+function factsOf(analysis: Analysis, events: readonly ServiceEvent[], printed: string): [string, string][] {
+  const { layout, build } = analysis;
+  const { schedule, machine, process } = layout;
+  const end = events.at(-1);
+  const off = machine.lasers.filter(({ on }) => !on).map(({ id }) => id);
+  const on = machine.lasers.filter((laser) => laser.on).map(({ id }) => id);
+  return [
+    ['machine', machine.name],
+    ['process', process.name],
+    ['layers', `${build.layers} × ${formatField(process.layer_mm)} mm`],
+    ['build, estimate', hoursWords(analysis)],
+    ['start', schedule ? shownClock(schedule.start) : 'not planned'],
+    ['end, estimate', end ? shownClock(end.at) : 'unknown without a start'],
+    ['lasers on', `${on.join(', ') || 'none'}${off.length > 0 ? ` (off: ${off.join(', ')})` : ''}`],
+    ['printed', printed],
+  ];
+}
+
+function eventRow({ kind, layer, hour, at, attended }: ServiceEvent, spread_pct: number): SheetRow {
+  const after = layer === 0 ? 'before layer 1' : `after layer ${layer}`;
+  const hours = `${formatHours(hour)} ± ${formatHours((hour * spread_pct) / 100)}`;
+  const there = attended ? '' : '. NOBODY THERE';
+  return { head: EVENT_NAMES[kind], body: `${shownClock(at)}, ${after}, ${hours}${there}`, tick: true };
+}
+
+function eventTable({ schedule, machine }: Layout, events: readonly ServiceEvent[]): SheetTable {
+  const table = { title: 'SERVICE EVENTS', rest: 'more events before the end' };
+  if (schedule === null)
+    return { ...table, hint: 'No start is planned: events and their times are unknown.', rows: [] };
+  const stores =
+    machine.powder === null ? 'The machine’s stores are not stated: only the end is known. ' : '';
+  const hint = `${stores}Estimates, stops not in them; each store served in full at its event.`;
+  return { ...table, hint, rows: events.map((event) => eventRow(event, schedule.correction.spread_pct)) };
+}
+
+/** Events that share a caution share a row; without a calendar all cautions stand. */
+function cautionTable(events: readonly ServiceEvent[]): SheetTable {
+  const all = Object.keys(CAUTIONS) as EventKind[];
+  const kinds = events.length === 0 ? all : all.filter((kind) => events.some((event) => event.kind === kind));
+  const heads = new Map<string, string[]>();
+  for (const kind of kinds)
+    heads.set(CAUTIONS[kind], [...(heads.get(CAUTIONS[kind]) ?? []), EVENT_NAMES[kind]]);
+  const rows = [...heads].map(([body, names]) => ({ head: names.join(', '), body }));
+  return { title: 'CAUTIONS', hint: '', rows, rest: 'more cautions' };
+}
+
+const OUTAGE_HINT =
+  'As if it were off from the first layer on; hours are those of the whole build, estimates. Stop and call the engineer: zones divided anew are a new layout with a checksum of its own.';
+
+export const NOTES: readonly string[] = [
+  WHO_DECIDES,
+  STANDARDS,
+  'Figures for several lasers are unvalidated by measurement. Hatching shows who exposes, not the scan direction.',
+];
+
+function tablesOf(layout: Layout, facts: SheetFacts): Pick<SheetContent, 'parts' | 'seams' | 'outages'> {
+  const see = 'more, see the table of parts';
+  return {
+    parts: {
+      title: 'PART, LASER, HEIGHTS z IN mm',
+      hint: '',
+      rows: partRows(layout, facts.holdings),
+      rest: see,
+    },
+    seams: { title: 'SEAMS', hint: seamSummary(facts), rows: seamRows(layout, facts.seams), rest: see },
+    outages: {
+      title: 'IF A LASER FAILS',
+      hint: OUTAGE_HINT,
+      rows: outageRows(layout, facts.outages),
+      rest: 'more lasers: stop the plate and see the layout',
+    },
+  };
+}
+
+/** @param printed day and time of printing, as it is to be read */
+export function sheetContent(analysis: Analysis, facts: SheetFacts, printed: string): SheetContent {
+  const { layout, stretches } = analysis;
+  const events = eventsOf(layout, stretches);
+  const blocked = isBlocked(analysis) || !isChecked(analysis);
+  return {
+    name: layout.name,
+    state: stateOf(layout, blocked),
+    blocked,
+    reasons: blocked ? reasonsOf(analysis) : [],
+    revision: revisionWords(layout),
+    checksum: facts.checksum,
+    facts: factsOf(analysis, events, printed),
+    events: eventTable(layout, events),
+    cautions: cautionTable(events),
+    ...tablesOf(layout, facts),
+    signatures: [
+      ['planned', layout.revision?.author ?? ''],
+      ['reviewed', layout.revision?.reviewer ?? ''],
+      ['set up by', ''],
+      ['taken out by', ''],
+    ],
+    blanks: ['started', 'ended', 'stops, h', 'last layer exposed'],
+    notes: NOTES,
+  };
+}

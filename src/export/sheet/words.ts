@@ -1,0 +1,82 @@
+/**
+ * Rows of the sheet: part → laser → heights, seams, and what to do where a laser fails. Heights in mm above the platform.
+ */
+import type { Layout } from '../../layout/types';
+import { formatCm3, formatField, formatHours, formatMm } from '../../units/format';
+import type { Hours } from '../../units/types';
+import type { HeightRange, Holding, Outage, Rest, SeamRun, SheetFacts, SheetRow } from './types';
+
+/** More ranges than this are told by their number. */
+const MOST_RANGES = 3;
+/** More parts than this are told by their number. */
+const MOST_PARTS = 6;
+
+/** "0–60", "0–60 and 90–120", "0–120 in 5 ranges". */
+export function rangeWords(ranges: readonly HeightRange[]): string {
+  const span = ({ from_mm, to_mm }: HeightRange): string => `${formatField(from_mm)}–${formatField(to_mm)}`;
+  const [first, last] = [ranges[0], ranges.at(-1)];
+  if (!first || !last) return '';
+  if (ranges.length <= MOST_RANGES) return ranges.map(span).join(' and ');
+  return `${span({ from_mm: first.from_mm, to_mm: last.to_mm })} in ${ranges.length} ranges`;
+}
+
+const laserName = ({ machine }: Layout, laser: number): string => machine.lasers[laser]?.id ?? 'NO LASER';
+const partName = ({ parts }: Layout, part: number): string => parts[part]?.id ?? '?';
+
+/** "P01, P02 and 9 more parts". */
+export function partNames(layout: Layout, parts: readonly number[]): string {
+  const names = parts.map((part) => partName(layout, part));
+  if (names.length <= MOST_PARTS) return names.join(', ');
+  return `${names.slice(0, MOST_PARTS - 1).join(', ')} and ${names.length - MOST_PARTS + 1} more parts`;
+}
+
+/** Rows of one part are one row: the words of each, joined. */
+function byPart<T extends { readonly part: number }>(
+  layout: Layout,
+  items: readonly T[],
+  words: (item: T) => string,
+): SheetRow[] {
+  const found = new Map<number, string[]>();
+  for (const item of items) found.set(item.part, [...(found.get(item.part) ?? []), words(item)]);
+  return [...found].map(([part, body]) => ({ head: partName(layout, part), body: body.join('; ') }));
+}
+
+export const partRows = (layout: Layout, holdings: readonly Holding[]): SheetRow[] =>
+  byPart(layout, holdings, ({ laser, ranges }) => `${laserName(layout, laser)} ${rangeWords(ranges)}`);
+
+export const seamRows = (layout: Layout, seams: readonly SeamRun[]): SheetRow[] =>
+  byPart(
+    layout,
+    seams,
+    ({ lasers: [one, other], ranges, longest_mm }) =>
+      `${laserName(layout, one)}/${laserName(layout, other)} ${formatMm(longest_mm)}, z ${rangeWords(ranges)}`,
+  );
+
+export function seamSummary({ seams, mostSeams, longestSeams_mm }: SheetFacts): string {
+  if (seams.length === 0) return 'No part is cut.';
+  const parts = new Set(seams.map(({ part }) => part)).size;
+  const sum = `at most ${mostSeams} ${mostSeams === 1 ? 'seam' : 'seams'} and ${formatMm(longestSeams_mm)} in one layer`;
+  return `${parts} ${parts === 1 ? 'part is' : 'parts are'} cut; ${sum}. Lengths are of the layer where they are longest.`;
+}
+
+const correctedHours = ({ schedule }: Layout, time_h: Hours): string =>
+  `about ${formatHours(time_h * (schedule?.correction.factor ?? 1))}`;
+
+const leaves = (layout: Layout, { parts, volume_cm3 }: Rest): string =>
+  `${partNames(layout, parts)} (${formatCm3(volume_cm3)})`;
+
+/** What the failing of one laser comes to. */
+function outageWords(layout: Layout, { asZoned, anew, pinned }: Outage): string {
+  if (asZoned === null) return 'No other laser is on: the plate must stop.';
+  if (asZoned.parts.length === 0)
+    return `The others expose all within the present zones: ${correctedHours(layout, asZoned.time_h)}.`;
+  const unexposed = `Unexposed as zoned: ${leaves(layout, asZoned)}.`;
+  if (anew === null) return unexposed;
+  if (anew.parts.length > 0)
+    return `${unexposed} Even with zones anew: ${leaves(layout, anew)}. The plate must stop.`;
+  const freed = pinned.length > 0 ? ` ${partNames(layout, pinned)} set free,` : '';
+  return `${unexposed} Zones divided anew among the others,${freed} all exposed: ${correctedHours(layout, anew.time_h)}.`;
+}
+
+export const outageRows = (layout: Layout, outages: readonly Outage[]): SheetRow[] =>
+  outages.map((outage) => ({ head: laserName(layout, outage.laser), body: outageWords(layout, outage) }));
