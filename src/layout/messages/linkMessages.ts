@@ -4,6 +4,17 @@
 import type { Message } from './message';
 
 export const LINK_MESSAGES = {
+  'link-usage': {
+    text: 'The command cannot be run: {detail}.',
+    advice: 'Use: npm run --silent link -- FILE',
+    blocks: false,
+  },
+  'layout-usage': {
+    text: 'The command cannot be run: {detail}.',
+    advice:
+      'Use: npm run --silent layout -- LINK (a whole address, the part after “#”, or - for standard input)',
+    blocks: false,
+  },
   'link-none': {
     text: 'The address holds no plate.',
     advice: 'A plate’s link has a part after “#” that starts with “L1.” or “C1.”.',
