@@ -77,16 +77,19 @@ function draftCut(
   return { fragment, cut, lasers, shares_s: lasers.map(shareOf), held: -1, stand: null };
 }
 
+/** A part as it came out with its cuts where they stood. */
+interface Made extends CutPart {
+  /** It needed no polygon. */
+  readonly byFigures: boolean;
+  readonly sound: () => boolean;
+}
+
 /** One cut part on its way from plan to pieces: by figures while shares move, by polygons where figures do not hold. */
 class PartInMaking {
   private readonly fates: Fate[];
-  /** The last making needed no polygon. */
-  byFigures = true;
   private byPolygons = false;
-  private sound: () => boolean = () => true;
-  private crumbSides: CutPart['crumbSides'] = [];
   readonly crumbled = new Set<number>();
-  assembled!: AssembledPart;
+  made: Made;
 
   constructor(
     private readonly context: RealiseContext,
@@ -95,31 +98,34 @@ class PartInMaking {
     readonly drafts: readonly Draft[],
   ) {
     this.fates = lasers.map((laser): Fate => ({ kind: 'laser', laser }));
-    this.make();
+    this.made = this.makeNow();
   }
 
   make(): void {
+    this.made = this.makeNow();
+  }
+
+  private makeNow(): Made {
     const { section, timeFactor } = this.part;
     const { model, limits } = this.context;
     for (const draft of this.drafts) this.fates[draft.fragment] = fateOf(draft);
     const fates = [...this.fates];
     const figures = this.byPolygons ? null : assembleByFigures(section, fates, model, timeFactor, limits);
-    this.byFigures = figures !== null;
-    this.sound = figures?.sound ?? (() => true);
-    const made = figures ?? cutByPolygons(section, fates, model, timeFactor, limits);
-    this.assembled = made.assembled;
-    this.crumbSides = 'crumbSides' in made ? made.crumbSides : [];
+    if (figures) return { ...figures, crumbSides: [], byFigures: true };
+    const made = cutByPolygons(section, fates, model, timeFactor, limits);
+    return { ...made, byFigures: false, sound: () => true };
   }
 
   /** Turns to polygons where figures do not hold, deals with crumbs; true where anything changed. */
   settle(): boolean {
-    const unsound = !this.sound();
+    const unsound = !this.made.sound();
     if (unsound) {
       this.byPolygons = true;
       this.make();
     }
-    for (const { fragment } of this.crumbSides) this.crumbled.add(fragment);
-    const mended = mendCrumbs(this.drafts, this.crumbSides, this.context.limits);
+    const { crumbSides } = this.made;
+    for (const { fragment } of crumbSides) this.crumbled.add(fragment);
+    const mended = mendCrumbs(this.drafts, crumbSides, this.context.limits);
     if (mended) this.make();
     return unsound || mended;
   }
@@ -172,20 +178,54 @@ export function addLoads(loads_s: Seconds[], parts: readonly AssembledPart[]): S
   return loads_s;
 }
 
-/** Moves the cuts until the lasers they join end at one load; by figures alone the first answer is exact. */
+/** Parts in the making with their cuts where they stand, to come back to. */
+interface Stage {
+  readonly loads_s: readonly Seconds[];
+  readonly made: readonly Made[];
+  readonly shares_s: readonly Seconds[][];
+}
+
+function stageOf(
+  making: readonly PartInMaking[],
+  drafts: readonly Draft[],
+  settled_s: readonly Seconds[],
+): Stage {
+  const loads_s = [...settled_s];
+  for (const { made } of making) addLoad(loads_s, made.assembled);
+  return { loads_s, made: making.map((part) => part.made), shares_s: drafts.map((draft) => draft.shares_s) };
+}
+
+function backTo({ made, shares_s }: Stage, making: readonly PartInMaking[], drafts: readonly Draft[]): void {
+  making.forEach((part, i) => (part.made = made[i]));
+  drafts.forEach((draft, i) => (draft.shares_s = shares_s[i]));
+}
+
+/** True where loads, from the slowest down, are smaller at the first place where they differ. */
+function flatter(loads_s: readonly Seconds[], others_s: readonly Seconds[]): boolean {
+  const [own, others] = [loads_s, others_s].map((loads) => loads.toSorted((a, b) => b - a));
+  const at = own.findIndex((load, i) => Math.abs(load - others[i]) > SETTLED * others[0]);
+  return at >= 0 && own[at] < others[at];
+}
+
+/**
+ * Moves the cuts until the lasers they join end at one load. By figures alone the first answer is exact. By polygons a
+ * crumb may pass from laser to laser as a cut moves, to and fro without end: the flattest loads on the way count.
+ */
 function evenOut(
   making: readonly PartInMaking[],
   drafts: readonly Draft[],
   settled_s: readonly Seconds[],
 ): void {
+  let best = stageOf(making, drafts, settled_s);
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    const loads = [...settled_s];
-    for (const { assembled } of making) addLoad(loads, assembled);
     const before = drafts.map(keepsSeveral);
-    if (!respread(drafts, loads)) return;
+    if (!respread(drafts, best.loads_s)) return;
     for (const part of making) part.make();
     const asExpected = drafts.every((draft, i) => keepsSeveral(draft) === before[i]);
-    if (asExpected && making.every((part) => part.byFigures)) return;
+    if (asExpected && making.every(({ made }) => made.byFigures)) return;
+    const stage = stageOf(making, drafts, settled_s);
+    if (!flatter(stage.loads_s, best.loads_s)) return backTo(best, making, drafts);
+    best = stage;
   }
 }
 
@@ -240,7 +280,7 @@ export function realise(
   }
   const loads_s = settled_s.map((load, k) => load - fixed_s[k]);
   places.forEach((p, i) => {
-    assembled[p] = making[i].assembled;
+    assembled[p] = making[i].made.assembled;
     addLoad(loads_s, assembled[p]);
   });
   const crumbled = making.flatMap((part, i) =>
