@@ -84,11 +84,14 @@ export function totalsOf(figures: LayerFigures): LayerTotals {
   };
 }
 
-/** The whole height, and what its problems are looked for in. */
-export interface Stack<F extends LayerTotals> extends Examined {
+/** The whole height. */
+export interface Whole<F extends LayerTotals> {
+  readonly rules: Rules;
   readonly stretches: readonly Stretch<F>[];
   readonly build: BuildFigures;
 }
+/** The whole height, and what its problems are looked for in. */
+export type Stack<F extends LayerTotals> = Whole<F> & Examined;
 
 const stretchOf = <F extends LayerTotals>(group: Group, t: number, figures: F): Stretch<F> => ({
   firstLayer: group.firstLayer,
@@ -132,15 +135,17 @@ export interface Portion {
 }
 const ALL: Portion = { index: 0, of: 1 };
 
+/** All ranges of a plate's layers in groups. @param every as in Stacks.run */
+export const groupsIn = ({ layout, placed }: Plate, every: number): Group[] =>
+  groupsOf(layerRanges(placed, layout.zoning, layout.process.layer_mm), every);
+
 /** Divides the sections of a portion of a plate's ranges. Yields how far it is. @param every as in Stacks.run */
 export function* divide(
   plate: Plate,
   every: number,
   { index, of }: Portion = ALL,
 ): Generator<number, Divided, undefined> {
-  const { layout, placed } = plate;
-  const all = groupsOf(layerRanges(placed, layout.zoning, layout.process.layer_mm), every);
-  const groups = all.filter((_, g) => g % of === index);
+  const groups = groupsIn(plate, every).filter((_, g) => g % of === index);
   const sections: (DividedSection | null)[][] = [];
   for (const { range } of groups) {
     sections.push(sectionsIn(plate, range));
@@ -149,14 +154,8 @@ export function* divide(
   return { plate, groups, sections };
 }
 
-/** A portion of what was divided. */
-export const portionOf = ({ plate, groups, sections }: Divided, { index, of }: Portion): Divided => ({
-  plate,
-  groups: groups.filter((_, g) => g % of === index),
-  sections: sections.filter((_, g) => g % of === index),
-});
-
-const byPart = ({ plate, sections }: Divided): PartSections[] =>
+/** By part, the divided section of every group. */
+export const byPart = ({ plate, sections }: Divided): PartSections[] =>
   plate.layout.parts.map((_, p) => sections.map((inRange) => inRange[p]));
 
 /** The rule of every part over all that was divided. */
@@ -166,15 +165,16 @@ export function rulesOver(divided: Divided): Rules {
   return rulesOf(layout, divisions[0], byPart(divided), layers, modelOf(layout.process));
 }
 
+/** The rules of a plate on which no part keeps its laser: they hold without a look at the sections. */
+export const freeRules = (plate: Plate): Rules => rulesOver({ plate, groups: [], sections: [] });
+
 /** The whole height, put together from what its portions came to. */
-export function stackOf<F extends LayerTotals>(
-  divided: Divided,
+export function wholeOf<F extends LayerTotals>(
+  { layout, height_mm }: Plate,
   rules: Rules,
   stretches: readonly Stretch<F>[],
-): Stack<F> {
-  const { plate } = divided;
-  const build = buildFigures(plate.layout, stretches, plate.height_mm, rules.proven);
-  return { plate, sections: byPart(divided), rules, stretches, build };
+): Whole<F> {
+  return { rules, stretches, build: buildFigures(layout, stretches, height_mm, rules.proven) };
 }
 
 /** Share of the work that dividing the sections takes, for telling how far it is. */
@@ -238,7 +238,13 @@ export class Stacks<F extends LayerTotals> {
     const rules = rulesOver(divided);
     const stretches = yield* scaled(this.stretches(divided, rules), DIVIDING, 1);
     if (every === 1) this.forget(divided.groups);
-    return stackOf(divided, rules, stretches);
+    return { plate, sections: byPart(divided), ...wholeOf(plate, rules, stretches) };
+  }
+
+  /** The stretches of a portion of a plate's ranges. Yields how far it is. */
+  *portion(plate: Plate, rules: Rules, portion: Portion): Generator<number, Stretch<F>[], undefined> {
+    const divided = yield* scaled(divide(plate, 1, portion), 0, DIVIDING);
+    return yield* scaled(this.stretches(divided, rules), DIVIDING, 1);
   }
 
   /** Forgets the layers that are in none of these groups. */

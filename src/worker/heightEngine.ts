@@ -10,16 +10,18 @@ import { plateOf, type Plate } from '../build/plate';
 import { sameAnswer } from '../build/recall';
 import { anyKeepsLaser, type Rules } from '../build/rules';
 import {
+  byPart,
   divide,
   DIVIDING,
-  portionOf,
+  freeRules,
+  groupsIn,
   rulesOver,
   scaled,
-  stackOf,
   Stacks,
   totalsOf,
-  type Divided,
-  type Stack,
+  wholeOf,
+  type Portion,
+  type Whole,
 } from '../build/stack';
 import type { LayerTotals, Stretch } from '../build/types';
 import { checksumSteps } from '../layout/checksum';
@@ -84,18 +86,26 @@ export class HeightEngine {
       const first = await this.run(this.stacks.run(plate, every), 'carry through', this.telling(question, 0));
       this.report(question, layout, first!, every);
     }
-    const stack =
+    const whole =
       this.mates && every > 1
         ? await this.shareOut(question, plate, this.mates)
         : await this.run(this.stacks.run(plate), 'newest only', this.telling(question, NEARLY));
-    if (!stack) return;
-    this.report(question, layout, stack, 1);
-    await this.follow(question, layout, stack);
+    if (!whole) return;
+    this.report(question, layout, whole, 1);
+    await this.follow(question, plate, whole);
   }
 
-  /** What nobody waits for in the middle of a drag. */
-  private async follow({ id }: HeightQuestion, layout: Layout, stack: Stack<LayerTotals>): Promise<void> {
-    const found = await this.run(problemSteps(stack), 'newest only');
+  /** What nobody waits for in the middle of a drag. What this thread has divided already, it remembers. */
+  private async follow(
+    { id }: HeightQuestion,
+    plate: Plate,
+    { rules, stretches }: Whole<LayerTotals>,
+  ): Promise<void> {
+    const { layout } = plate;
+    const divided = await this.run(divide(plate, 1), 'newest only');
+    if (!divided) return;
+    const examined = { plate, sections: byPart(divided), rules, stretches };
+    const found = await this.run(problemSteps(examined), 'newest only');
     if (!found) return;
     this.ports.tell({ kind: 'problems', id, found }, []);
     const checksum = await this.run(checksumSteps(layout), 'newest only');
@@ -107,40 +117,47 @@ export class HeightEngine {
     question: HeightQuestion,
     plate: Plate,
     mates: Mates,
-  ): Promise<Stack<LayerTotals> | null> {
+  ): Promise<Whole<LayerTotals> | null> {
     const tell = this.telling(question, NEARLY);
-    const divided = await this.run(scaled(divide(plate, 1), 0, DIVIDING), 'newest only', tell);
-    if (!divided) return null;
-    const rules = rulesOver(divided);
-    if (anyKeepsLaser(plate.layout)) mates.tellRules(question.id, rules);
-    const own = await this.portion(divided, rules, 0, mates.portions, tell);
+    const rules = await this.rulesFor(question, plate, mates, tell);
+    if (!rules) return null;
+    const portion = (index: number) => this.portion(plate, rules, { index, of: mates.portions }, tell);
+    const own = await portion(0);
     const others = own && (await this.unlessNewer(mates.found()));
     if (!others) return null;
     const stretches = [...own];
     for (const [i, packed] of others.entries()) {
-      const more = packed
-        ? unpackStretches(packed, plate.layout.machine.lasers)
-        : await this.portion(divided, rules, i + 1, mates.portions, tell);
+      const more = packed ? unpackStretches(packed, plate.layout.machine.lasers) : await portion(i + 1);
       if (!more) return null;
       stretches.push(...more);
     }
-    this.stacks.forget(divided.groups);
-    return stackOf(
-      divided,
-      rules,
-      stretches.sort((a, b) => a.firstLayer - b.firstLayer),
-    );
+    this.stacks.forget(groupsIn(plate, 1));
+    stretches.sort((a, b) => a.firstLayer - b.firstLayer);
+    return wholeOf(plate, rules, stretches);
+  }
+
+  /** The rules over the whole height; the mates are told what they cannot know from their own portions. */
+  private async rulesFor(
+    { id }: HeightQuestion,
+    plate: Plate,
+    mates: Mates,
+    tell: (share: number) => void,
+  ): Promise<Rules | null> {
+    if (!anyKeepsLaser(plate.layout)) return freeRules(plate);
+    const divided = await this.run(scaled(divide(plate, 1), 0, DIVIDING), 'newest only', tell);
+    if (!divided) return null;
+    const rules = rulesOver(divided);
+    mates.tellRules(id, rules);
+    return rules;
   }
 
   private portion(
-    divided: Divided,
+    plate: Plate,
     rules: Rules,
-    index: number,
-    of: number,
+    portion: Portion,
     tell: (share: number) => void,
   ): Promise<Stretch[] | null> {
-    const work = this.stacks.stretches(portionOf(divided, { index, of }), rules);
-    return this.run(scaled(work, DIVIDING, 1), 'newest only', tell);
+    return this.run(this.stacks.portion(plate, rules, portion), 'newest only', tell);
   }
 
   /** What is waited for; null as soon as a newer question comes. */
@@ -164,9 +181,9 @@ export class HeightEngine {
     return inSlices(this.ports, steps, () => this.newest !== null && mode === 'newest only', tell);
   }
 
-  private report({ id }: HeightQuestion, layout: Layout, stack: Stack<LayerTotals>, every: number): void {
-    const stretches = packStretches(stack.stretches, layout.machine.lasers);
-    const { build, rules } = stack;
+  private report({ id }: HeightQuestion, layout: Layout, whole: Whole<LayerTotals>, every: number): void {
+    const stretches = packStretches(whole.stretches, layout.machine.lasers);
+    const { build, rules } = whole;
     this.ports.tell({ kind: 'height', id, every, stretches, build, rules }, [stretches.buffer]);
   }
 }

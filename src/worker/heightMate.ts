@@ -5,7 +5,7 @@
 import { plateOf } from '../build/plate';
 import { sameAnswer } from '../build/recall';
 import { anyKeepsLaser, type Rules } from '../build/rules';
-import { divide, rulesOver, Stacks, totalsOf } from '../build/stack';
+import { divide, freeRules, groupsIn, Stacks, totalsOf } from '../build/stack';
 import type { PortionAnswer, PortionQuestion, PortionWord } from './heightMessages';
 import { HeldShapes } from './heldShapes';
 import { packStretches } from './packStretches';
@@ -60,13 +60,14 @@ export class HeightMate {
 
   private async compute(question: PortionQuestion): Promise<void> {
     const layout = this.held.layoutOf(question);
-    const divided = await inSlices(this.ports, divide(plateOf(layout), 1, question), this.dropped);
+    const plate = plateOf(layout);
+    const divided = await inSlices(this.ports, divide(plate, 1, question), this.dropped);
     if (!divided) return;
-    const rules = anyKeepsLaser(layout) ? await this.rulesFor(question.id) : rulesOver(divided);
+    const rules = anyKeepsLaser(layout) ? await this.rulesFor(question.id) : freeRules(plate);
     if (!rules) return;
     const found = await inSlices(this.ports, this.stacks.stretches(divided, rules), this.dropped);
     if (!found) return;
-    this.stacks.forget(divided.groups);
+    this.stacks.forget(groupsIn(plate, 1));
     const stretches = packStretches(found, layout.machine.lasers);
     this.ports.tell({ id: question.id, stretches }, [stretches.buffer]);
   }
