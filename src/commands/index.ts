@@ -21,6 +21,7 @@ import { redo } from './edit/redo';
 import { selectAll } from './edit/selectAll';
 import { stepBack } from './edit/stepBack';
 import { undo } from './edit/undo';
+import { handOver } from './file/handOver';
 import { library } from './file/library';
 import { newPlate } from './file/newPlate';
 import { openDemo } from './file/openDemo';
@@ -43,7 +44,16 @@ import { theme } from './view/theme';
 import { zoomIn, zoomOut } from './view/zoom';
 import { zoomFit } from './view/zoomFit';
 
-const fileCommands = [newPlate, openDemo, openLayoutFile, openOutlines, saveLayout, library, sideBySide];
+const fileCommands = [
+  newPlate,
+  openDemo,
+  openLayoutFile,
+  openOutlines,
+  saveLayout,
+  library,
+  sideBySide,
+  handOver,
+];
 const editCommands = [undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack];
 const seamCommands = [seamsFree, seamsNone];
 const allocationCommands = [allocateBalanced, allocateWholeParts];

@@ -18,6 +18,7 @@ export interface Ports {
       | 'library'
       | 'compare'
       | 'divisions'
+      | 'handOver'
       | 'machine'
       | 'process'
       | 'calendar'

@@ -32,6 +32,19 @@ export function fileWords(layoutName: string): string {
   return words.join('-').slice(0, LONGEST_NAME);
 }
 
-/** Name of a file of the plate: "ferry-spares-parts.csv", "ferry-spares-NOT-FOR-USE-parts.csv". */
-export const exportName = (layout: Layout, blocked: boolean, ending: string): string =>
-  `${fileWords(layout.name)}${blocked ? '-NOT-FOR-USE' : ''}-${ending}`;
+/** What a plate's files are called after. */
+export interface FileSource {
+  readonly layout: Layout;
+  readonly checksum: string;
+  readonly blocked: boolean;
+}
+
+/**
+ * Name of a file of the plate, by its name, revision and checksum: "ferry-spares-rev-b-0123456789ab-parts.csv",
+ * "ferry-spares-0123456789ab-NOT-FOR-USE-parts.csv".
+ */
+export function exportName({ layout, checksum, blocked }: FileSource, ending: string): string {
+  const { name, revision } = layout;
+  const filed = revision === null ? [] : ['rev', fileWords(revision.name)];
+  return [fileWords(name), ...filed, checksum, ...(blocked ? ['NOT-FOR-USE'] : []), ending].join('-');
+}

@@ -8,7 +8,7 @@ import { eventsOf, type ServiceEvent } from '../build/events';
 import type { Analysis, BuildFigures, LaserFigures, LayerFigures, Problem } from '../build/types';
 import { checksum } from '../layout/checksum';
 import { messageText } from '../layout/messages';
-import type { PartId } from '../layout/types';
+import type { Layout, PartId, Revision } from '../layout/types';
 import type { Mm } from '../units/types';
 
 const LAYER_KEYS = [
@@ -63,7 +63,12 @@ export interface ReportProblem {
 export interface Report {
   readonly format: 'evenplate-report';
   readonly version: 1;
-  readonly layout: { readonly name: string; readonly checksum: string };
+  readonly layout: {
+    readonly name: string;
+    readonly checksum: string;
+    /** Absent where nobody has filed the layout. */
+    readonly revision?: Revision;
+  };
   readonly lasers: readonly ReportLaser[];
   readonly layer: ReportLayer;
   readonly build: ReportBuild;
@@ -92,6 +97,12 @@ const layerOf = (figures: LayerFigures, height_mm: Mm): ReportLayer => ({
   },
 });
 
+const sourceOf = ({ name, revision }: Layout, sum: string): Report['layout'] => ({
+  name,
+  checksum: sum,
+  ...(revision === null ? {} : { revision }),
+});
+
 const problemOf = ({ code, params, parts }: Problem): ReportProblem => ({
   code,
   ...(parts[0] === undefined ? {} : { part: parts[0] }),
@@ -100,16 +111,17 @@ const problemOf = ({ code, params, parts }: Problem): ReportProblem => ({
 
 /**
  * The report of a layer. `height_mm` is the middle of the layer asked for; where it is not given, that of the layer
- * the figures were computed at.
+ * the figures were computed at. `sum` is the layout's checksum, where it is known.
  */
 export const report = (
   analysis: Analysis,
   figures: LayerFigures,
   height_mm: Mm = figures.height_mm,
+  sum?: string,
 ): Report => ({
   format: 'evenplate-report',
   version: 1,
-  layout: { name: analysis.layout.name, checksum: checksum(analysis.layout) },
+  layout: sourceOf(analysis.layout, sum ?? checksum(analysis.layout)),
   lasers: lasersOf(analysis, figures),
   layer: layerOf(figures, height_mm),
   build: pick(analysis.build, BUILD_KEYS),

@@ -11,13 +11,17 @@ const AboutDialog = lazy(() => import('./AboutDialog'));
 const CopiesDialog = lazy(() => import('./CopiesDialog'));
 const CompareDialog = lazy(() => import('./CompareDialog'));
 const DivisionsDialog = lazy(() => import('./DivisionsDialog'));
+const HandOverDialog = lazy(() => import('./HandOverDialog'));
 const LibraryDialog = lazy(() => import('./LibraryDialog'));
 const RevisionDialog = lazy(() => import('./RevisionDialog'));
 const ImportCheck = lazy(() => import('./ImportCheck'));
 const MeshCheck = lazy(() => import('./MeshCheck'));
 
 export type Open =
-  | { readonly kind: 'help' | 'about' | 'copies' | 'revision' | 'library' | 'compare' | 'divisions' }
+  | {
+      readonly kind:
+        'help' | 'about' | 'copies' | 'revision' | 'library' | 'compare' | 'divisions' | 'handOver';
+    }
   /** Files dropped together are checked one after the other. */
   | {
       readonly kind: 'import';
@@ -43,6 +47,7 @@ export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): 
         {open.kind === 'library' && <LibraryDialog onClose={onClose} />}
         {open.kind === 'compare' && <CompareDialog onClose={onClose} />}
         {open.kind === 'divisions' && <DivisionsDialog onClose={onClose} />}
+        {open.kind === 'handOver' && <HandOverDialog onClose={onClose} />}
         {open.kind === 'revision' && <RevisionDialog onClose={onClose} />}
         {open.kind === 'import' && <FileCheck key={open.turn} file={open.files[0]} onClose={onClose} />}
       </Suspense>

@@ -9,7 +9,7 @@ import { readLayout } from '../layout/read';
 import { ok, type Fault, type Result } from '../layout/result';
 import type { Layout, Shape, ShapeId } from '../layout/types';
 import { writeLayout } from '../layout/write';
-import { packShape, unpackShape, unpackSlabs } from './packShape';
+import { packShape, packSteps, unpackShape, unpackSlabs } from './packShape';
 
 /** Shapes of fewer slabs have their footprint worked out where it is needed. */
 const MANY_SLABS = 50;
@@ -47,6 +47,14 @@ export const takeApart = (layout: Layout, footprints: boolean): LayoutApart => (
   rest: { ...layout, shapes: {} },
   shapes: Object.entries(layout.shapes).map(([id, shape]) => packedOf(id, shape, footprints)),
 });
+
+/** The same without footprints, slab by slab. */
+export function* takeApartSteps(layout: Layout): Generator<undefined, LayoutApart> {
+  const shapes: PackedShape[] = [];
+  for (const [id, shape] of Object.entries(layout.shapes))
+    shapes.push({ id, packed: yield* packSteps(shape), footprint: null });
+  return { rest: { ...layout, shapes: {} }, shapes };
+}
 
 const whole = ({ rest }: LayoutApart, shapes: readonly (readonly [ShapeId, Shape])[]): Layout => ({
   ...rest,

@@ -34,14 +34,23 @@ class Writer {
   }
 }
 
-/** A shape as numbers. */
-export function packShape(shape: Shape): Float64Array<ArrayBuffer> {
+/** A shape as numbers, slab by slab, for whoever has to leave room for other work between them. */
+export function* packSteps(shape: Shape): Generator<undefined, Float64Array<ArrayBuffer>> {
   const writer = new Writer(new Float64Array(packedLength(shape)));
   for (const { to_mm, rings } of shape.slabs) {
     writer.put(to_mm, rings.length);
     for (const ring of rings) writer.ring(ring);
+    yield;
   }
   return writer.packed;
+}
+
+/** The same at once. */
+export function packShape(shape: Shape): Float64Array<ArrayBuffer> {
+  for (const steps = packSteps(shape); ;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }
 
 class Reader {

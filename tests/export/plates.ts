@@ -58,8 +58,8 @@ export function blocked(): Layout {
   return { ...base, machine: { ...base.machine, lasers } };
 }
 
-/** Rows of an RFC 4180 text. */
-export function readCsv(text: string): string[][] {
+/** Rows of an RFC 4180 text, or of one with another separator. */
+export function readCsv(text: string, separator = ','): string[][] {
   const rows: string[][] = [];
   let [row, cell, quoted]: [string[], string, boolean] = [[], '', false];
   for (let i = 0; i < text.length; i++) {
@@ -69,7 +69,7 @@ export function readCsv(text: string): string[][] {
       else if (text[i + 1] === '"') cell += text[++i];
       else quoted = false;
     } else if (c === '"' && cell === '') quoted = true;
-    else if (c === ',') {
+    else if (c === separator) {
       row.push(cell);
       cell = '';
     } else if (c === '\r' && text[i + 1] === '\n') {
@@ -83,7 +83,7 @@ export function readCsv(text: string): string[][] {
 }
 
 /** Rows by the names of their columns. */
-export function recordsOf(text: string): Record<string, string>[] {
-  const [header = [], ...rows] = readCsv(text);
+export function recordsOf(text: string, separator = ','): Record<string, string>[] {
+  const [header = [], ...rows] = readCsv(text, separator);
   return rows.map((row) => Object.fromEntries(row.map((cell, i) => [header[i]!, cell])));
 }

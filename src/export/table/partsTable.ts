@@ -3,9 +3,10 @@
  * spreadsheet can filter by any of them. Heights are the lower side of the first layer and the upper side of the last one.
  * Millimetres, degrees counter-clockwise from +x, cm³ without seam overlap.
  */
-import type { Analysis } from '../../build/types';
+import { plateOf } from '../../build/plate';
+import type { PartView } from '../../build/types';
+import type { Layout } from '../../layout/types';
 import { roundMm } from '../../units/round';
-import { stateWords } from '../forUse';
 import type { Cell, Table } from './csv';
 import { laserRanges, partStretches, type LaserRange } from './partLasers';
 
@@ -31,8 +32,7 @@ const HEADER = [
 export const UNASSIGNED = 'unassigned';
 const MM3_PER_CM3 = 1000;
 
-function rowOf(analysis: Analysis, state: string, range: LaserRange): Cell[] {
-  const { layout, parts } = analysis;
+function rowOf(layout: Layout, parts: readonly PartView[], state: string, range: LaserRange): Cell[] {
   const part = layout.parts[range.part]!;
   const { layer_mm } = layout.process;
   return [
@@ -53,10 +53,9 @@ function rowOf(analysis: Analysis, state: string, range: LaserRange): Cell[] {
   ];
 }
 
-/** The table of an analysis that is checked. Yields how far it is, 0 to 1. */
-export function* partsTable(analysis: Analysis): Generator<number, Table> {
-  const { layout } = analysis;
-  const state = stateWords(analysis);
+/** The table of a layout. Yields how far it is, 0 to 1. @param state what its plate is, in words */
+export function* partsTable(layout: Layout, state: string): Generator<number, Table> {
+  const { placed } = plateOf(layout);
   const ranges = laserRanges(yield* partStretches(layout), layout.process.layer_mm);
-  return { header: HEADER, rows: ranges.map((range) => rowOf(analysis, state, range)) };
+  return { header: HEADER, rows: ranges.map((range) => rowOf(layout, placed, state, range)) };
 }

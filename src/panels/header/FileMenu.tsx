@@ -8,6 +8,7 @@ const FILE = [
   'open-layout',
   'open-outlines',
   'save-layout',
+  'hand-over',
   'library',
   'side-by-side',
   'all-divisions',

@@ -6,13 +6,15 @@ import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { analyse } from '../../../src/build/analyse';
 import { finished } from '../../../src/build/finished';
+import { stateWords } from '../../../src/export/forUse';
 import { csvText } from '../../../src/export/table/csv';
 import { layersTable } from '../../../src/export/table/layersTable';
 import { partsTable } from '../../../src/export/table/partsTable';
 import type { Layout } from '../../../src/layout/types';
 import { block, blocked, partAt, readCsv, recordsOf, strips } from '../plates';
 
-const partsOf = (layout: Layout) => recordsOf(csvText(finished(partsTable(analyse(layout)))));
+const partsOf = (layout: Layout) =>
+  recordsOf(csvText(finished(partsTable(layout, stateWords(analyse(layout))))));
 const layersOf = (layout: Layout) => recordsOf(csvText(layersTable(analyse(layout))));
 
 /** What a reader does that knows of the apostrophe. */
