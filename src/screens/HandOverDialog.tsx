@@ -226,9 +226,11 @@ export default function HandOverDialog({ onClose }: { onClose(): void }) {
       <Tables desk={desk} choices={choices} onChoose={choose} />
       <AtHeight desk={desk} choices={choices} onChoose={choose} />
       <Bodies desk={desk} />
-      <output className="file-line" data-testid="file-done">
-        {done}
-      </output>
+      <footer className="dialog-foot file-foot">
+        <output className="file-line" data-testid="file-done">
+          {done}
+        </output>
+      </footer>
     </Sheet>
   );
 }

@@ -69,20 +69,22 @@ export function FileRow({ kind, desk, title, use, form, children }: RowProps) {
         <h4>{title}</h4>
         <p className="hint">{use}</p>
       </div>
-      <div className="file-options">{children}</div>
       {job?.kind === kind ? (
         <Working title={title} share={job.share} onCancel={cancel} />
       ) : (
-        <button
-          type="button"
-          className="button"
-          aria-label={`Save ${title.toLowerCase()} as ${form}`}
-          data-testid={`make-${kind}`}
-          disabled={job !== null || !ready}
-          onClick={() => run(kind)}
-        >
-          Save {form}
-        </button>
+        <>
+          <div className="file-options">{children}</div>
+          <button
+            type="button"
+            className="button"
+            aria-label={`Save ${title.toLowerCase()} as ${form}`}
+            data-testid={`make-${kind}`}
+            disabled={job !== null || !ready}
+            onClick={() => run(kind)}
+          >
+            Save {form}
+          </button>
+        </>
       )}
     </li>
   );
