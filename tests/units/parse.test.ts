@@ -84,6 +84,52 @@ describe('lengths', () => {
   });
 });
 
+// The values are worked out by hand; 1/2 in = 12.7 mm.
+describe('sums', () => {
+  test.each<[string, number]>([
+    ['3+2 mm', 5],
+    ['120-8,5', 111.5],
+    ['120 − 8.5 mm', 111.5],
+    ['1/2 in + 3', 15.7],
+    ['1-1/2 in + 1 mm', 39.1],
+    ['1 1/2 in - 1/2 in', 25.4],
+    ['3 - 1/2', 2.5],
+    ['120-1/2', 119.5],
+    ['10 - 1/2 in', -2.7],
+    ['-3+5', 2],
+    ['- 3 - 5', -8],
+    ['3*25', 75],
+    ['2*1 in+0,2', 51],
+    ['4×2,5 cm - 1', 99],
+    ['0.1+0.2', 0.3],
+    ['1 cm+1 mm+100 µm', 11.1],
+  ])('%j is %d mm', (text, mm) => {
+    expect(parseLength(text)).toEqual({ ok: true, value: mm });
+  });
+  test.each<[string, string]>([
+    ['3+', '3+'],
+    ['3++2', '3++2'],
+    ['3+-2', '3+-2'],
+    ['12+3 ft', '3 ft'],
+    ['12-x', 'x'],
+    ['2 mm*3 mm', '2 mm*3 mm'],
+    ['(3+2)', '(3'],
+    ['3*', '3*'],
+  ])('of %j, %j is what was not understood', (text, found) => {
+    expect(parseLength(text)).toEqual({ ok: false, fault: { code: 'length-unreadable', params: { found } } });
+  });
+  test('angles add up, then come back to one turn', () => {
+    expect(parseAngle('350+22,5°')).toEqual({ ok: true, value: 12.5 });
+    expect(parseAngle('10 - 20')).toEqual({ ok: true, value: 350 });
+    expect(parseAngle('10+3 mm')).toMatchObject({ ok: false, fault: { params: { found: '3 mm' } } });
+  });
+  test('numbers take their own unit and no other', () => {
+    expect(parseNumber('450 W + 50', 'W')).toEqual({ ok: true, value: 500 });
+    expect(parseNumber('0.1+0.2')).toEqual({ ok: true, value: 0.3 });
+    expect(parseNumber('450 mm', 'W')).toMatchObject({ ok: false });
+  });
+});
+
 describe('angles', () => {
   test.each<[string, number]>([
     ['30', 30],

@@ -7,7 +7,7 @@ export const FILE_MESSAGES = {
   // typed lengths, angles and numbers
   'length-unreadable': {
     text: '“{found}” is not a length.',
-    advice: 'Type one number with or without a unit: 25.4, 25,4 mm, 2 cm, 1 in, 1 1/2 in.',
+    advice: 'Type a number with or without a unit, or a sum: 25.4, 25,4 mm, 1 1/2 in, 3+2 cm.',
     blocks: false,
   },
   'length-too-large': {
@@ -17,7 +17,7 @@ export const FILE_MESSAGES = {
   },
   'angle-unreadable': {
     text: '“{found}” is not an angle.',
-    advice: 'Type one number of degrees, such as 30 or 22.5°.',
+    advice: 'Type a number of degrees or a sum, such as 22.5° or 30+15.',
     blocks: false,
   },
   'angle-too-large': {
@@ -27,7 +27,7 @@ export const FILE_MESSAGES = {
   },
   'number-unreadable': {
     text: '“{found}” is not a number.',
-    advice: 'Type one number without a unit, such as 1.25 or 1,25.',
+    advice: 'Type a number or a sum, such as 1.25 or 1,25+2.',
     blocks: false,
   },
 

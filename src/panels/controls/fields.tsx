@@ -55,7 +55,7 @@ export const LengthField = (props: FieldProps) => (
 export const AngleField = (props: FieldProps) => (
   <DocumentField unit="°" step={1} {...props} parse={parseAngle} />
 );
-/** A bare number in the unit shown beside it. */
+/** A number in the unit shown beside it, which may be typed too. */
 export const NumberField = (props: FieldProps) => (
-  <DocumentField unit="" step={1} {...props} parse={parseNumber} />
+  <DocumentField unit="" step={1} {...props} parse={(text) => parseNumber(text, props.unit)} />
 );
