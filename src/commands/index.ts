@@ -1,6 +1,10 @@
 /**
  * The one list of commands. Keyboard, buttons, help and tests read it; no key appears twice.
  */
+import { alignCommands } from './arrange/align';
+import { distributeCommands } from './arrange/distribute';
+import { mirrorCommands } from './arrange/mirror';
+import { spread } from './arrange/spread';
 import { addStrip } from './division/addStrip';
 import { allDivisions } from './division/allDivisions';
 import { allocateBalanced } from './division/allocateBalanced';
@@ -19,6 +23,7 @@ import { deleteParts } from './edit/deleteParts';
 import { duplicate } from './edit/duplicate';
 import { redo } from './edit/redo';
 import { selectAll } from './edit/selectAll';
+import { selectLaserCommands, selectSameLaser, selectSameShape } from './edit/selectLike';
 import { stepBack } from './edit/stepBack';
 import { undo } from './edit/undo';
 import { handOver } from './file/handOver';
@@ -55,6 +60,8 @@ const fileCommands = [
   handOver,
 ];
 const editCommands = [undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack];
+const selectCommands = [selectSameShape, selectSameLaser, ...selectLaserCommands];
+const arrangeCommands = [...alignCommands, ...distributeCommands, ...mirrorCommands, spread];
 const seamCommands = [seamsFree, seamsNone];
 const allocationCommands = [allocateBalanced, allocateWholeParts];
 const scheduleCommands = [planStart, dropSchedule];
@@ -65,8 +72,10 @@ const viewCommands = [zoomIn, zoomOut, zoomFit, heightUp, heightDown, theme];
 export const COMMANDS: readonly Command[] = [
   ...fileCommands,
   ...editCommands,
+  ...selectCommands,
   ...moveCommands,
   ...turnCommands,
+  ...arrangeCommands,
   ...seamCommands,
   ...pinCommands,
   unpin,

@@ -1,6 +1,7 @@
 /**
  * Every message a user reads, under a stable code, in one table. Its entries stand by subject in messages/.
  */
+import { EDIT_MESSAGES } from './messages/editMessages';
 import { EXPORT_MESSAGES } from './messages/exportMessages';
 import { FILE_MESSAGES } from './messages/fileMessages';
 import { LIBRARY_MESSAGES } from './messages/libraryMessages';
@@ -25,6 +26,7 @@ export const MESSAGES = {
   ...REVISION_MESSAGES,
   ...LINK_MESSAGES,
   ...EXPORT_MESSAGES,
+  ...EDIT_MESSAGES,
 } as const satisfies Record<string, Message>;
 
 export type MessageCode = keyof typeof MESSAGES;

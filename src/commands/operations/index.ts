@@ -1,14 +1,18 @@
 /** All operations on a document: pure, (layout, …) → layout, or a result where what was typed can be refused. */
 export { addedParts, nextPartIds } from './edit';
+export * from './arrange';
+export { boxedParts } from './boxes';
 export * from './copies';
 export * from './drawnZones';
 export * from './height';
 export * from './machine';
+export * from './mirror';
 export * from './parts';
 export { freePlace, partBox, takenBoxes } from './place';
 export * from './process';
 export * from './schedule';
 export * from './shapes';
+export * from './spread';
 export * from './steps';
 export * from './streams';
 export { FEWEST_STRIPS, MOST_STRIPS, setStrategy, usableLasers } from './strategy';

@@ -55,7 +55,8 @@ const shapeBox = (shape: Shape, { at_mm: [x, y], turn_deg }: Standing): Box =>
 /** Box around all sections of a part where it stands, in plate millimetres. */
 export const partBox = (layout: Layout, part: Part): Box => shapeBox(layout.shapes[part.shape]!, part);
 
-const grown = (box: Box, by: Mm): Box => ({
+/** A box grown on every side. */
+export const grown = (box: Box, by: Mm): Box => ({
   minX: box.minX - by,
   minY: box.minY - by,
   maxX: box.maxX + by,

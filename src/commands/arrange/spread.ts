@@ -1,0 +1,26 @@
+/** Spreads the selected parts over the lasers, one to each zone at the height shown; says for which there was no room. */
+import { hasSelection, layoutOf, plateIn, viewOf } from '../make';
+import { spreadParts } from '../operations/spread';
+import { usableLasers } from '../operations/strategy';
+import type { Command } from '../types';
+import { someParts } from './words';
+
+export const spread: Command = {
+  id: 'one-per-laser',
+  label: 'Spread, one per laser',
+  group: 'part',
+  keys: ['Shift+O'],
+  when: hasSelection,
+  run: (context) => {
+    const { zoning } = plateIn(context);
+    const { layout, left } = spreadParts(layoutOf(context), zoning, viewOf(context).selection);
+    context.bench.change(spread.label, () => layout);
+    if (left.length === 0) return;
+    const none = !usableLasers(layout.machine).some(({ on }) => on);
+    context.bench.notify(
+      none
+        ? { code: 'spread-no-laser', params: {} }
+        : { code: 'spread-no-room', params: { parts: someParts(left) } },
+    );
+  },
+};
