@@ -9,7 +9,7 @@ export const spread: Command = {
   id: 'one-per-laser',
   label: 'Spread, one per laser',
   group: 'part',
-  keys: ['Shift+O'],
+  keys: ['Shift+Q'],
   when: hasSelection,
   run: (context) => {
     const { zoning } = plateIn(context);
