@@ -39,10 +39,12 @@ function isTextField({ tagName, type, isContentEditable }: Focused): boolean {
 
 const within = (focused: Focused, selector: string): boolean => Boolean(focused.closest?.(selector));
 
+type FocusKey = Pick<KeyEvent, 'key' | 'target'> & Partial<Pick<KeyEvent, 'ctrlKey' | 'metaKey'>>;
+
 /** True where the focused element keeps the key for itself. */
-export function keptByFocus({ key, target }: Pick<KeyEvent, 'key' | 'target'>): boolean {
+export function keptByFocus({ key, ctrlKey, metaKey, target }: FocusKey): boolean {
   const focused: Focused = typeof target === 'object' && target !== null ? target : {};
   if (within(focused, CLOSED)) return true;
-  if (isTextField(focused)) return key !== 'Escape';
+  if (isTextField(focused)) return key !== 'Escape' && !((ctrlKey || metaKey) && key.toLowerCase() === 'k');
   return STEERING.test(key) && within(focused, STEERED);
 }

@@ -6,7 +6,7 @@ import { changeShown, plateOf } from '../store/shown';
 import type { View } from '../store/types';
 import type { Mm } from '../units/types';
 import { addedParts } from './operations';
-import type { Command, Context } from './types';
+import type { Command, Context, When } from './types';
 
 /** The document as it is now. */
 export const layoutOf = ({ bench }: Context): Layout => bench.store.getState().layout;
@@ -18,10 +18,24 @@ export const plateIn = ({ bench }: Context): LayoutAt => plateOf(bench);
 
 /** For commands that apply whatever is on the plate. */
 export const always = (): boolean => true;
+
+/** A condition, with the few words that are said where it does not hold. */
+export const where = (lack: string, holds: (context: Context) => boolean): When =>
+  Object.assign((context: Context) => holds(context), { lack: () => lack });
+
+/** All of these; where they do not hold together, the first that fails says why. */
+export const all = (...conditions: readonly When[]): When =>
+  Object.assign((context: Context) => conditions.every((holds) => holds(context)), {
+    lack: (context: Context) => conditions.find((holds) => !holds(context))?.lack?.(context) ?? '',
+  });
+
 /** True where the plate holds a part. */
-export const hasParts = (context: Context): boolean => layoutOf(context).parts.length > 0;
+export const hasParts = where('no part on the plate', (context) => layoutOf(context).parts.length > 0);
 /** True where a part is selected. */
-export const hasSelection = (context: Context): boolean => viewOf(context).selection.length > 0;
+export const hasSelection = where('no part is selected', (context) => viewOf(context).selection.length > 0);
+/** True where the machine has a laser of that number. */
+export const hasLaser = (number: number): When =>
+  where('the machine has fewer lasers', (context) => number <= layoutOf(context).machine.lasers.length);
 
 /** Applies `recipe` to the document under the command's own label. */
 export type Recipe = (layout: Layout, view: View) => Layout;
@@ -54,13 +68,13 @@ export const documentCommand = (
 
 /** A command that takes the height to where `target` says; null where there is nowhere to go. */
 export const heightCommand = (
-  base: Pick<Command, 'id' | 'label' | 'keys'>,
+  { lack, ...base }: Pick<Command, 'id' | 'label' | 'keys'> & { readonly lack: string },
   target: (context: Context) => Mm | null,
 ): Command => ({
   ...base,
   group: 'view',
   whileHeld: true,
-  when: (context) => target(context) !== null,
+  when: where(lack, (context) => target(context) !== null),
   run: (context) => {
     const height_mm = target(context);
     if (height_mm !== null) context.bench.setView({ height_mm });

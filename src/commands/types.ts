@@ -14,6 +14,7 @@ export interface Ports {
   showDialog(
     dialog:
       | 'help'
+      | 'palette'
       | 'copies'
       | 'library'
       | 'compare'
@@ -30,6 +31,11 @@ export interface Context {
   readonly bench: Workbench;
   readonly ports: Ports;
 }
+/** Whether a command applies here and now; `lack` says in a few words why it does not. */
+export interface When {
+  (context: Context): boolean;
+  lack?(context: Context): string;
+}
 export type CommandGroup = 'file' | 'edit' | 'part' | 'draw' | 'division' | 'view' | 'help';
 export interface Command {
   /** Stable, kebab-case. */
@@ -42,6 +48,6 @@ export interface Command {
   readonly repeats?: boolean;
   /** A held key runs it again and again, each time on its own (undo, zoom). */
   readonly whileHeld?: boolean;
-  when(context: Context): boolean;
+  readonly when: When;
   run(context: Context): void | Promise<void>;
 }

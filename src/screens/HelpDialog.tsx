@@ -5,17 +5,8 @@ import { COMMANDS } from '../commands/index';
 import type { Command, CommandGroup } from '../commands/types';
 import { keyText } from '../panels/useCommands';
 import { Cautions } from './Cautions';
+import { GROUPS } from './commandGroups';
 import { Sheet } from './Sheet';
-
-const GROUPS: readonly { readonly group: CommandGroup; readonly title: string }[] = [
-  { group: 'division', title: 'Division' },
-  { group: 'part', title: 'Parts' },
-  { group: 'draw', title: 'Tools' },
-  { group: 'edit', title: 'Edit' },
-  { group: 'view', title: 'View' },
-  { group: 'file', title: 'File' },
-  { group: 'help', title: 'Help' },
-];
 
 const withKeys = (group: CommandGroup): readonly Command[] =>
   COMMANDS.filter((entry) => entry.group === group && entry.keys.length > 0);

@@ -6,6 +6,7 @@ import { useWorkbench } from '../canvas/bench';
 import { kindOf } from '../commands/file/fileKind';
 import { DialogBoundary } from './DialogBoundary';
 
+const CommandPalette = lazy(() => import('./CommandPalette'));
 const HelpDialog = lazy(() => import('./HelpDialog'));
 const AboutDialog = lazy(() => import('./AboutDialog'));
 const CopiesDialog = lazy(() => import('./CopiesDialog'));
@@ -20,7 +21,15 @@ const MeshCheck = lazy(() => import('./MeshCheck'));
 export type Open =
   | {
       readonly kind:
-        'help' | 'about' | 'copies' | 'revision' | 'library' | 'compare' | 'divisions' | 'handOver';
+        | 'palette'
+        | 'help'
+        | 'about'
+        | 'copies'
+        | 'revision'
+        | 'library'
+        | 'compare'
+        | 'divisions'
+        | 'handOver';
     }
   /** Files dropped together are checked one after the other. */
   | {
@@ -41,6 +50,7 @@ export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): 
   return (
     <DialogBoundary key={open.kind === 'import' ? open.turn : open.kind} bench={bench} onClose={onClose}>
       <Suspense fallback={null}>
+        {open.kind === 'palette' && <CommandPalette onClose={onClose} />}
         {open.kind === 'help' && <HelpDialog onClose={onClose} />}
         {open.kind === 'about' && <AboutDialog onClose={onClose} />}
         {open.kind === 'copies' && <CopiesDialog onClose={onClose} />}

@@ -4,6 +4,7 @@
 import { Dialog } from 'radix-ui';
 import type { ReactNode } from 'react';
 import { Notices } from './Notices';
+import { useReturnFocus } from './useReturnFocus';
 import './dialogs.css';
 
 interface SheetProps {
@@ -16,6 +17,7 @@ interface SheetProps {
 }
 
 export function Sheet({ title, wide = false, full = false, children, onClose }: SheetProps) {
+  const returnFocus = useReturnFocus();
   return (
     <Dialog.Root open onOpenChange={(open) => !open && onClose()}>
       <Dialog.Portal>
@@ -25,6 +27,7 @@ export function Sheet({ title, wide = false, full = false, children, onClose }: 
           data-wide={wide || undefined}
           data-full={full || undefined}
           aria-describedby={undefined}
+          onCloseAutoFocus={returnFocus}
           onEscapeKeyDown={(event) => {
             // The key belongs to a field that restores by it.
             if ((event.target as Element | null)?.closest('[data-own-escape]')) event.preventDefault();

@@ -1,7 +1,7 @@
 /** One strip more: the widest is cut in two. */
-import { atShown, documentCommand } from '../make';
+import { all, atShown, documentCommand, where } from '../make';
 import { addStrip as add, MOST_STRIPS } from '../operations';
-import { stripCount } from './stripCount';
+import { hasStrips, stripCount } from './stripCount';
 
 export const addStrip = documentCommand(
   {
@@ -9,7 +9,10 @@ export const addStrip = documentCommand(
     label: 'Cut the widest strip in two',
     group: 'division',
     keys: ['s'],
-    when: (context) => stripCount(context) > 0 && stripCount(context) < MOST_STRIPS,
+    when: all(
+      hasStrips,
+      where('no more strips fit', (context) => stripCount(context) < MOST_STRIPS),
+    ),
   },
   atShown((plate) => add(plate)),
 );

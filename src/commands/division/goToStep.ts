@@ -11,14 +11,17 @@ const shown = (context: Context): number => shownStep(layoutOf(context), viewOf(
 
 /** Moves the height into the nearest step on that side that holds in any layer. */
 const goTo = (id: string, label: string, key: string, by: 1 | -1): Command =>
-  heightCommand({ id, label, keys: [key] }, (context) => {
-    const layout = layoutOf(context);
-    for (let step = shown(context) + by; step in layout.zoning; step += by) {
-      const middle = middleOfStep(layout, step);
-      if (middle !== null) return middle;
-    }
-    return null;
-  });
+  heightCommand(
+    { id, label, keys: [key], lack: `no other zones ${by > 0 ? 'above' : 'below'}` },
+    (context) => {
+      const layout = layoutOf(context);
+      for (let step = shown(context) + by; step in layout.zoning; step += by) {
+        const middle = middleOfStep(layout, step);
+        if (middle !== null) return middle;
+      }
+      return null;
+    },
+  );
 
 export const goToStepCommands: readonly Command[] = [
   goTo('zones-above', 'Height to the zones above', 'Shift+PageUp', 1),

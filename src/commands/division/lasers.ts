@@ -1,6 +1,6 @@
 /** Switches a laser on or off by its number on the machine: what the plate would be like without it. */
 import { MOST_LASERS } from '../../layout/limits';
-import { documentCommand, layoutOf } from '../make';
+import { documentCommand, hasLaser } from '../make';
 import { switchLaser } from '../operations';
 import type { Command } from '../types';
 
@@ -11,7 +11,7 @@ const switchCommand = (number: number): Command =>
       label: `Laser ${number} on or off`,
       group: 'division',
       keys: [],
-      when: (context) => number <= layoutOf(context).machine.lasers.length,
+      when: hasLaser(number),
     },
     (layout) => {
       const laser = layout.machine.lasers[number - 1];

@@ -1,6 +1,6 @@
 /** Chooses the next zone line for the keys or, where the strategy has no lines, the next drawn zone. */
 import { zoneLines } from '../../zoning/lines';
-import { plateIn, viewOf } from '../make';
+import { plateIn, viewOf, where } from '../make';
 import { drawnZones } from '../operations';
 import type { Command, Context } from '../types';
 
@@ -12,7 +12,10 @@ export const nextZoneLine: Command = {
   label: 'Choose the next zone line, or drawn zone',
   group: 'division',
   keys: ['x'],
-  when: (context) => lineCount(context) > 0 || zoneCount(context) > 0,
+  when: where(
+    'this division has no zone line',
+    (context) => lineCount(context) > 0 || zoneCount(context) > 0,
+  ),
   run: (context) => {
     const { activeLine, activeZone } = viewOf(context);
     const lines = lineCount(context);

@@ -1,7 +1,7 @@
 /** One strip less: the narrowest goes to the narrower of its neighbours. */
-import { atShown, documentCommand } from '../make';
+import { all, atShown, documentCommand, where } from '../make';
 import { FEWEST_STRIPS, removeStrip as remove } from '../operations';
-import { stripCount } from './stripCount';
+import { hasStrips, stripCount } from './stripCount';
 
 export const removeStrip = documentCommand(
   {
@@ -9,7 +9,10 @@ export const removeStrip = documentCommand(
     label: 'Remove the narrowest strip',
     group: 'division',
     keys: ['Shift+S'],
-    when: (context) => stripCount(context) > FEWEST_STRIPS,
+    when: all(
+      hasStrips,
+      where(`${FEWEST_STRIPS} strips at least`, (context) => stripCount(context) > FEWEST_STRIPS),
+    ),
   },
   atShown((plate) => remove(plate)),
 );

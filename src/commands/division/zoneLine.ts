@@ -1,10 +1,13 @@
 /** Moves the zone line that is chosen for the keys along its normal, in mm (to +x or +y with the full stop). */
 import { zoneLines } from '../../zoning/lines';
-import { atShown, documentCommand, plateIn } from '../make';
+import { atShown, documentCommand, plateIn, where } from '../make';
 import { setZoneLine } from '../operations';
-import type { Command, Context } from '../types';
+import type { Command } from '../types';
 
-const hasLines = (context: Context): boolean => zoneLines(plateIn(context).zoning).length > 0;
+const hasLines = where(
+  'this division has no zone line',
+  (context) => zoneLines(plateIn(context).zoning).length > 0,
+);
 
 const nudge = (id: string, step_mm: number, key: string): Command =>
   documentCommand(

@@ -1,4 +1,5 @@
 /** One step forward again. */
+import { where } from '../make';
 import type { Command } from '../types';
 
 export const redo: Command = {
@@ -7,6 +8,6 @@ export const redo: Command = {
   group: 'edit',
   keys: ['Ctrl+Y', 'Ctrl+Shift+Z'],
   whileHeld: true,
-  when: ({ bench }) => bench.history().redo !== null,
+  when: where('nothing to redo', ({ bench }) => bench.history().redo !== null),
   run: ({ bench }) => bench.redo(),
 };

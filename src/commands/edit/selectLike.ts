@@ -2,7 +2,7 @@
 import { MOST_LASERS } from '../../layout/limits';
 import type { PartId } from '../../layout/types';
 import { layerAt } from '../../build/layers';
-import { hasParts, hasSelection, layoutOf, viewOf } from '../make';
+import { all, hasLaser, hasParts, hasSelection, layoutOf, viewOf } from '../make';
 import type { Command, Context } from '../types';
 
 /** Numbers of the lasers that expose something of each part in the layer shown; a pinned part counts for its laser alone. */
@@ -60,7 +60,7 @@ const selectLaser = (number: number): Command => ({
   label: `Select all that laser ${number} exposes in this layer`,
   group: 'edit',
   keys: [],
-  when: (context) => hasParts(context) && number <= layoutOf(context).machine.lasers.length,
+  when: all(hasParts, hasLaser(number)),
   run: (context) => {
     const own = [...lasersByPart(context)].filter(([, lasers]) => lasers.has(number - 1));
     choose(

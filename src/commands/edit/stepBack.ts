@@ -1,6 +1,6 @@
 /** Escape: gives up what is going on, one thing at a time: the gesture, then the tool, then the
  * selection and the chosen zone. */
-import { hasSelection, viewOf } from '../make';
+import { hasSelection, viewOf, where } from '../make';
 import type { Command } from '../types';
 
 export const stepBack: Command = {
@@ -8,11 +8,14 @@ export const stepBack: Command = {
   label: 'Cancel, or deselect',
   group: 'edit',
   keys: ['Escape'],
-  when: (context) =>
-    context.bench.gestureOpen() ||
-    viewOf(context).tool !== 'select' ||
-    hasSelection(context) ||
-    viewOf(context).activeZone !== null,
+  when: where(
+    'nothing to cancel',
+    (context) =>
+      context.bench.gestureOpen() ||
+      viewOf(context).tool !== 'select' ||
+      hasSelection(context) ||
+      viewOf(context).activeZone !== null,
+  ),
   run: (context) => {
     const { bench } = context;
     if (bench.gestureOpen()) bench.cancelGesture();

@@ -1,4 +1,5 @@
 /** One step back in the document's history. */
+import { where } from '../make';
 import type { Command } from '../types';
 
 export const undo: Command = {
@@ -7,6 +8,6 @@ export const undo: Command = {
   group: 'edit',
   keys: ['Ctrl+Z'],
   whileHeld: true,
-  when: ({ bench }) => bench.history().undo !== null,
+  when: where('nothing to undo', ({ bench }) => bench.history().undo !== null),
   run: ({ bench }) => bench.undo(),
 };

@@ -14,6 +14,7 @@ const show = (id: string, label: string, keys: readonly string[], dialog: Dialog
 });
 
 export const dialogCommands: readonly Command[] = [
+  show('palette', 'Find a command', ['Ctrl+K'], 'palette'),
   show('help', 'Keys and help', ['?'], 'help'),
   show('machine', 'Machine …', [], 'machine'),
   show('process', 'Process …', [], 'process'),

@@ -1,6 +1,6 @@
 /** Pins the selected parts to a laser by its number on the machine. */
 import { MOST_LASERS } from '../../layout/limits';
-import { documentCommand, hasSelection, layoutOf } from '../make';
+import { all, documentCommand, hasLaser, hasSelection } from '../make';
 import { setPartFields } from '../operations';
 import type { Command } from '../types';
 
@@ -14,7 +14,7 @@ const pinCommand = (number: number): Command =>
       label: `Pin to laser ${number}`,
       group: 'part',
       keys: number <= NUMBERED_LASERS ? [String(number)] : [],
-      when: (context) => hasSelection(context) && number <= layoutOf(context).machine.lasers.length,
+      when: all(hasSelection, hasLaser(number)),
     },
     (layout, view) =>
       setPartFields(layout, view.selection, { laser: layout.machine.lasers[number - 1]?.id ?? null }),

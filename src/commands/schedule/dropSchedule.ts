@@ -1,5 +1,5 @@
 /** Takes the schedule out of the layout: start, attended hours, fill levels and correction. */
-import { documentCommand, layoutOf } from '../make';
+import { documentCommand, layoutOf, where } from '../make';
 import { dropSchedule as drop } from '../operations';
 
 export const dropSchedule = documentCommand(
@@ -8,7 +8,7 @@ export const dropSchedule = documentCommand(
     label: 'Drop the schedule',
     group: 'edit',
     keys: [],
-    when: (context) => layoutOf(context).schedule !== null,
+    when: where('no start is planned', (context) => layoutOf(context).schedule !== null),
   },
   drop,
 );

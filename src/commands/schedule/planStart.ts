@@ -1,5 +1,5 @@
 /** Plans the build to start at the next full hour, by the clock of this computer. */
-import { layoutOf } from '../make';
+import { layoutOf, where } from '../make';
 import { planStart as plan } from '../operations';
 import type { Command } from '../types';
 
@@ -19,7 +19,7 @@ export const planStart: Command = {
   label,
   group: 'edit',
   keys: [],
-  when: (context) => layoutOf(context).schedule === null,
+  when: where('a start is planned already', (context) => layoutOf(context).schedule === null),
   run: ({ bench }) => {
     const planned = plan(bench.store.getState().layout, nextFullHour(new Date()));
     if (planned.ok) bench.change(label, () => planned.value);

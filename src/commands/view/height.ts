@@ -11,7 +11,7 @@ function stretches({ bench }: Context, height_mm: Mm) {
 }
 
 const step = (id: string, label: string, key: string, by: 1 | -1): Command =>
-  heightCommand({ id, label, keys: [key] }, (context) => {
+  heightCommand({ id, label, keys: [key], lack: `no stretch ${by > 0 ? 'above' : 'below'}` }, (context) => {
     const { middles, present } = stretches(context, viewOf(context).height_mm);
     return present < 0 ? null : (middles[present + by] ?? null);
   });

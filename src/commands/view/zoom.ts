@@ -1,6 +1,6 @@
 /** Zooms about the middle of the plan; the pointer's own zoom is the canvas's. */
 import type { Camera } from '../../store/types';
-import { viewOf } from '../make';
+import { viewOf, where } from '../make';
 import type { Command, Context } from '../types';
 
 const STEP = 1.25;
@@ -16,7 +16,7 @@ const zoom = (id: string, label: string, keys: readonly string[], factor: number
   group: 'view',
   keys,
   whileHeld: true,
-  when: (context) => shown(context) !== null,
+  when: where('the plan is not drawn yet', (context) => shown(context) !== null),
   run: (context) => {
     const camera = shown(context);
     if (!camera) return;

@@ -1,5 +1,5 @@
 /** Fits the platform into the plan; pressed again, the platform and the parts that stand off it. */
-import { viewOf } from '../make';
+import { viewOf, where } from '../make';
 import type { Command } from '../types';
 
 /** The platform first; from there, where parts stand off it, the platform and all of them, and back. */
@@ -8,7 +8,10 @@ export const zoomFit: Command = {
   label: 'Fit the platform; again: parts off it too',
   group: 'view',
   keys: ['Home'],
-  when: (context) => viewOf(context).camera !== null || viewOf(context).everything !== null,
+  when: where(
+    'the platform fits already',
+    (context) => viewOf(context).camera !== null || viewOf(context).everything !== null,
+  ),
   run: (context) => {
     const { camera, everything } = viewOf(context);
     context.bench.setView({ camera: camera === null ? everything : null });
