@@ -157,10 +157,10 @@ test('files dropped together are checked one after the other', async ({ page }) 
     return files;
   }, contents);
   await page.getByTestId('plan').dispatchEvent('drop', { dataTransfer: transfer });
-  await expect(page.getByRole('dialog')).toContainText('Check spare-1.stl');
+  await expect(page.getByRole('dialog')).toContainText('Check spare-1.stl, 1 of 2');
   await cut(page);
   await page.getByTestId('mesh-place').click();
-  await expect(page.getByRole('dialog')).toContainText('Check spare-2.stl');
+  await expect(page.getByRole('dialog')).toContainText('Check spare-2.stl, 2 of 2');
   await expect(page.getByTestId('mesh-size')).toHaveText('30.00 × 30.00 × 5.000 mm');
   await page.getByRole('button', { name: 'Close' }).click();
   await expect(page.getByRole('dialog')).toHaveCount(0);

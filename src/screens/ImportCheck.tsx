@@ -18,6 +18,8 @@ import { Sheet } from './Sheet';
 
 interface ImportCheckProps {
   readonly file: File;
+  /** ", 1 of 3" where several wait for their turn. */
+  readonly inRow: string;
   onClose(): void;
 }
 
@@ -110,7 +112,7 @@ function Waiting({ step, onClose }: { readonly step: ReadingStep; onClose(): voi
   );
 }
 
-export default function ImportCheck({ file, onClose }: ImportCheckProps) {
+export default function ImportCheck({ file, inRow, onClose }: ImportCheckProps) {
   const bench = useWorkbench();
   const edit = useEdit();
   const [choices, setChoices] = useState(() => {
@@ -129,7 +131,7 @@ export default function ImportCheck({ file, onClose }: ImportCheckProps) {
     onClose();
   };
   return (
-    <Sheet title={`Check ${file.name}`} wide={imported !== null} onClose={onClose}>
+    <Sheet title={`Check ${file.name}${inRow}`} wide={imported !== null} onClose={onClose}>
       {imported === null ? (
         <Waiting step={step ?? 'text'} onClose={onClose} />
       ) : (

@@ -20,6 +20,8 @@ import './meshCheck/meshCheck.css';
 
 interface MeshCheckProps {
   readonly file: File;
+  /** ", 1 of 3" where several wait for their turn. */
+  readonly inRow: string;
   onClose(): void;
 }
 type Desk = ReturnType<typeof useMeshDesk>;
@@ -82,7 +84,7 @@ function CheckBody({ desk, choices, onChange, onClose, onPlace }: BodyProps) {
   );
 }
 
-export default function MeshCheck({ file, onClose }: MeshCheckProps) {
+export default function MeshCheck({ file, inRow, onClose }: MeshCheckProps) {
   const bench = useWorkbench();
   const edit = useEdit();
   const [choices, setChoices] = useState(() =>
@@ -109,7 +111,7 @@ export default function MeshCheck({ file, onClose }: MeshCheckProps) {
     onClose();
   };
   return (
-    <Sheet title={`Check ${file.name}`} wide onClose={onClose}>
+    <Sheet title={`Check ${file.name}${inRow}`} wide onClose={onClose}>
       <CheckBody desk={desk} choices={choices} onChange={setChoices} onClose={onClose} onPlace={place} />
     </Sheet>
   );

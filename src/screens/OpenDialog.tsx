@@ -40,9 +40,11 @@ export type Open =
     };
 
 /** The check page of the first file; the others follow when it is closed. */
-function FileCheck({ file, onClose }: { readonly file: File; onClose(): void }) {
+function FileCheck({ files, turn, onClose }: Extract<Open, { kind: 'import' }> & { onClose(): void }) {
+  const [file] = files;
   const Check = kindOf(file.name) === 'mesh' ? MeshCheck : ImportCheck;
-  return <Check file={file} onClose={onClose} />;
+  const last = turn + files.length - 1;
+  return <Check file={file} inRow={last > 1 ? `, ${turn} of ${last}` : ''} onClose={onClose} />;
 }
 
 export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): void }) {
@@ -59,7 +61,7 @@ export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): 
         {open.kind === 'divisions' && <DivisionsDialog onClose={onClose} />}
         {open.kind === 'handOver' && <HandOverDialog onClose={onClose} />}
         {open.kind === 'revision' && <RevisionDialog onClose={onClose} />}
-        {open.kind === 'import' && <FileCheck key={open.turn} file={open.files[0]} onClose={onClose} />}
+        {open.kind === 'import' && <FileCheck key={open.turn} {...open} onClose={onClose} />}
       </Suspense>
     </DialogBoundary>
   );

@@ -4,10 +4,11 @@
  */
 import { checksumSteps } from '../../layout/checksum';
 import type { Result } from '../../layout/result';
-import type { Layout } from '../../layout/types';
+import type { Layout, Shape } from '../../layout/types';
 import { LARGE_CHARACTERS, readLayoutBeside, writeLayoutBeside } from '../../worker/layoutFiles';
+import { packSteps } from '../../worker/packShape';
 import { pauser } from '../../worker/pauser';
-import { isLarge } from '../savedForm';
+import { charactersOf, isLarge } from '../savedForm';
 import type { StoredEntry } from './types';
 
 /** Faults: those of readLayout. */
@@ -24,11 +25,9 @@ export async function textBeside(layout: Layout): Promise<string | null> {
 /** Milliseconds of work between two pauses. */
 const SLICE_MS = 8;
 
-/** The checksum of a large layout, worked out here in slices; null where the layout is not so large. */
-export async function checksumInSlices(layout: Layout): Promise<string | null> {
-  if (!isLarge(layout)) return null;
+/** Work in steps, done here in slices. */
+async function sliced<T>(steps: Generator<undefined, T>): Promise<T> {
   const pause = pauser();
-  const steps = checksumSteps(layout);
   for (let until = performance.now() + SLICE_MS; ;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -38,21 +37,33 @@ export async function checksumInSlices(layout: Layout): Promise<string | null> {
   }
 }
 
+/** The checksum of a large layout, worked out here in slices; null where the layout is not so large. */
+export const checksumInSlices = async (layout: Layout): Promise<string | null> =>
+  isLarge(layout) ? sliced(checksumSteps(layout)) : null;
+
+const fileWorker = (): Worker => new Worker(new URL('./file.worker.ts', import.meta.url), { type: 'module' });
+const shapeWorker = (): Worker =>
+  new Worker(new URL('./shape.worker.ts', import.meta.url), { type: 'module' });
+
 type Entries = Result<readonly StoredEntry[]>;
 
 /** One question to a worker that lives as long as its answer. */
-function asked(file: File): Promise<Entries | null> {
+function asked<Answer>(
+  create: () => Worker,
+  question: File | Float64Array,
+  handOver: ArrayBuffer[] = [],
+): Promise<Answer | null> {
   return new Promise((resolve) => {
     try {
-      const worker = new Worker(new URL('./file.worker.ts', import.meta.url), { type: 'module' });
-      const done = (answer: Entries | null): void => {
+      const worker = create();
+      const done = (answer: Answer | null): void => {
         worker.terminate();
         resolve(answer);
       };
-      worker.onmessage = ({ data }: MessageEvent<Entries>) => done(data);
+      worker.onmessage = ({ data }: MessageEvent<Answer>) => done(data);
       worker.onerror = () => done(null);
       worker.onmessageerror = () => done(null);
-      worker.postMessage(file);
+      worker.postMessage(question, handOver);
     } catch {
       resolve(null);
     }
@@ -61,4 +72,17 @@ function asked(file: File): Promise<Entries | null> {
 
 /** The entries of a library file. Faults: file-unreadable, those of readLibraryText. */
 export const readFileBeside = async (file: Pick<File, 'size'>): Promise<Entries | null> =>
-  file instanceof File && file.size > LARGE_CHARACTERS ? asked(file) : null;
+  file instanceof File && file.size > LARGE_CHARACTERS ? asked(fileWorker, file) : null;
+
+/** A shape as its entry has it. */
+export interface Written {
+  readonly text: string;
+  readonly checksum: string;
+}
+
+/** Text and checksum of a shape. */
+export async function shapeBeside(shape: Shape): Promise<Written | null> {
+  if (charactersOf(shape) < LARGE_CHARACTERS) return null;
+  const packed = await sliced(packSteps(shape));
+  return asked(shapeWorker, packed, [packed.buffer]);
+}

@@ -6,7 +6,7 @@
 import { messageText } from '../../layout/messages';
 import { fail, ok, type Fault, type Result } from '../../layout/result';
 import { newStamp } from '../savedForm';
-import { checksumInSlices, readTextBeside, textBeside } from './beside';
+import { checksumInSlices, readTextBeside, shapeBeside, textBeside } from './beside';
 import { asideChecksum, contentChecksum, contentText, factsOf, named, readContent } from './content';
 import type { LibraryDatabase, Writing } from './database';
 import { entryName, freeEntryName, newId, sameNamed } from './names';
@@ -125,9 +125,10 @@ function saveOver(heads: readonly EntryHead[], made: StoredEntry, seen: Seen): S
   return [{ put: [{ ...made, head }] }, { head, outcome: 'replaced' }];
 }
 
-/** What a large layout asks much time for, without holding up the page. */
+/** What a large layout or shape asks much time for, without holding up the page. */
 async function knownOf(request: SaveRequest, name: string): Promise<Known> {
   const { kind, content, checksum } = request;
+  if (kind === 'shape') return (await shapeBeside(content)) ?? { checksum };
   if (kind !== 'layout') return { checksum };
   return {
     checksum: checksum ?? (await checksumInSlices(content)),
