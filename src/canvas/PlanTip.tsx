@@ -18,7 +18,7 @@ const ASIDE_PX: Px = 14;
 const ROOM = { width: 190, height: 60 };
 
 const HINTS: Readonly<Record<Tool, string>> = {
-  select: 'Steps of 0.1 mm, Alt: free',
+  select: 'Box to the right: what is inside, to the left: what it touches; Alt-drag: a copy',
   pan: 'Drag the plate',
   rectangle: 'Corner to corner, Alt: free',
   disc: 'From the centre outward',

@@ -46,9 +46,11 @@ const drawDraft = (ctx: Ctx, sheet: Sheet, draft: Draft): void => {
   ctx.fill('evenodd');
   ctx.globalAlpha = 1;
   const light = draft.kind === 'box';
+  // A box that takes what it touches is dashed.
+  const dashed = light && draft.to.x < draft.from.x;
   setPen(
     ctx,
-    { colour: sheet.ground.ink, width_px: light ? THIN_PX : THICK_PX, dash_px: light ? DASHED : [] },
+    { colour: sheet.ground.ink, width_px: light ? THIN_PX : THICK_PX, dash_px: dashed ? DASHED : [] },
     1,
   );
   ctx.stroke();

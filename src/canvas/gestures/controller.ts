@@ -56,7 +56,10 @@ const press = (
   const tool = toolOf(host);
   const { draft, panKey } = host.ui.getState();
   if (middle || panKey || tool === 'pan') return hand.begin(panGesture(host, at));
-  if (tool === 'select') return hand.begin(pressSelect(host, at, drawing));
+  if (tool === 'select') {
+    const taken = pressSelect(host, at, drawing);
+    return taken ? hand.begin(taken) : undefined;
+  }
   if (drawing === null) return undefined;
   if (draft?.kind === 'ring') return drawing.commitDraft(host, draft);
   if (isCornerTool(tool)) return hand.begin(drawing.cornerGesture(host, tool, at));

@@ -15,26 +15,41 @@ import { mmWords, placeWords } from './words';
 
 const partOf = (layout: Layout, id: PartId) => layout.parts.find((part) => part.id === id);
 
-/** Moves parts with the pointer; the one that was grabbed keeps to the steps, the others keep their distance. */
+/** What a drag holds: the part that was grabbed, and all that go along. */
+export interface Grip {
+  readonly lead: PartId;
+  readonly ids: readonly PartId[];
+}
+
+/**
+ * Moves parts with the pointer; the one that was grabbed keeps to the steps, the others keep their distance. `take` is
+ * called once the drag begins, inside its entry of history, and may say that other parts are moved instead.
+ */
 export const moveGesture = (
   host: PlanHost,
   start: Input,
   lead: PartId,
   ids: readonly PartId[],
   clicked: (at: Input) => void,
+  take?: (label: string) => Grip,
 ): Gesture => {
+  let grip: Grip = { lead, ids };
   const from = partOf(host.bench.store.getState().layout, lead)?.at_mm ?? [0, 0];
   const target = (to: Input): PlatePoint => ({
     x: snapMm(from[0] + to.at.x - start.at.x, to.held),
     y: snapMm(from[1] + to.at.y - start.at.y, to.held),
   });
+  const label = `${take ? 'Copy' : 'Move'} ${ids.length > 1 ? `${ids.length} parts` : lead}`;
   return editGesture(host, start, {
-    label: ids.length > 1 ? `Move ${ids.length} parts` : `Move ${lead}`,
-    begun: () => host.ui.setState({ moving: ids }),
+    label,
+    begun: () => {
+      if (take) grip = take(label);
+      host.ui.setState({ moving: grip.ids });
+    },
     change: (layout, to) => {
-      const at = partOf(layout, lead)?.at_mm;
+      const at = partOf(layout, grip.lead)?.at_mm;
       const wanted = target(to);
-      return at ? moveParts(layout, ids, wanted.x - at[0], wanted.y - at[1]) : layout;
+      return at ? moveParts(layout, grip.ids, wanted.x - at[0], wanted.y - at[1]) : layout;
     },
     words: (to) => [placeWords(target(to), to.held)],
     clicked,

@@ -1,7 +1,9 @@
 /**
- * The tools that the first paint does not wait for, in one piece: drawing, reshaping zones, and the handle that turns.
+ * The tools that the first paint does not wait for, in one piece: drawing, choosing with a box, dragging copies, reshaping zones, and the handle that turns.
  */
 import '../TurnHandle';
+export { boxGesture } from './box';
+export { copyGesture } from './copying';
 export * from './corners';
 export * from './drawing';
 export { moveZoneGesture } from './zones';

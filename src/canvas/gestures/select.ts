@@ -7,7 +7,8 @@ import { divisionAt, layerFiguresAt } from '../layerAt';
 import { partAt, seamAt, targetAt, type Target } from '../plan/hit';
 import { lineGesture, moveGesture } from './edits';
 import type { Gesture, Input, PlanHost } from './gesture';
-import { boxGesture } from './looking';
+import type * as Box from './box';
+import type * as Copying from './copying';
 import type * as Zones from './zones';
 
 const toggled = (selection: readonly PartId[], id: PartId): readonly PartId[] =>
@@ -31,28 +32,31 @@ const click = (host: PlanHost, at: Input, wasSelected: boolean): void => {
   else if (wasSelected) bench.setView({ selection: toggled(selection, part) });
 };
 
-const pressPart = (host: PlanHost, start: Input, part: PartId): Gesture => {
+export type ZoneTools = Pick<typeof Zones, 'moveZoneGesture'> &
+  Pick<typeof Box, 'boxGesture'> &
+  Pick<typeof Copying, 'copyGesture'>;
+
+const pressPart = (host: PlanHost, start: Input, part: PartId, tools: ZoneTools | null): Gesture => {
   const { bench } = host;
   const { selection } = bench.store.getState().view;
   const wasSelected = selection.includes(part);
   const ids = wasSelected ? selection : start.held.shift ? [...selection, part] : [part];
   if (!wasSelected) bench.setView({ selection: ids });
-  return moveGesture(host, start, part, ids, (at) => click(host, at, wasSelected));
+  const drag = start.held.alt && tools !== null ? tools.copyGesture : moveGesture;
+  return drag(host, start, part, ids, (at) => click(host, at, wasSelected));
 };
 
-export type ZoneTools = Pick<typeof Zones, 'moveZoneGesture'>;
-
 /** An outline is chosen by the first press and moved by the next, so that no slip shifts a zone. */
-const pressZone = (host: PlanHost, start: Input, zone: number, tools: ZoneTools | null): Gesture => {
+const pressZone = (host: PlanHost, start: Input, zone: number, tools: ZoneTools | null): Gesture | null => {
   const { bench } = host;
   if (tools !== null && bench.store.getState().view.activeZone === zone)
     return tools.moveZoneGesture(host, start, zone, (at) => click(host, at, true));
   bench.setView({ activeZone: zone });
-  return boxGesture(host, start);
+  return tools && tools.boxGesture(host, start);
 };
 
-/** What a press with the free hand begins. */
-export const pressSelect = (host: PlanHost, start: Input, tools: ZoneTools | null): Gesture => {
+/** What a press with the free hand begins; null where its code has not come yet. */
+export const pressSelect = (host: PlanHost, start: Input, tools: ZoneTools | null): Gesture | null => {
   const { bench, ui } = host;
   const { view } = bench.store.getState();
   const target = targetAt(bench.analysis(), view, start.at, host.camera().pxPerMm);
@@ -61,11 +65,11 @@ export const pressSelect = (host: PlanHost, start: Input, tools: ZoneTools | nul
     bench.setView({ activeLine: lines.indexOf(target.lines[0]) });
     return lineGesture(host, start, target.lines, (at) => click(host, at, true));
   }
-  if (target.kind === 'part') return pressPart(host, start, target.part);
+  if (target.kind === 'part') return pressPart(host, start, target.part, tools);
   if (target.kind === 'zone') return pressZone(host, start, target.zone, tools);
   ui.setState({ seam: null });
   if (view.activeZone !== null) bench.setView({ activeZone: null });
-  return boxGesture(host, start);
+  return tools && tools.boxGesture(host, start);
 };
 
 const lineCursor = (target: Extract<Target, { kind: 'lines' }>): string => {

@@ -76,6 +76,16 @@ export function duplicateParts(layout: Layout, ids: readonly PartId[]): Layout {
   return withCopies(layout, parts, places);
 }
 
+/** A copy of each part named on the very place of its original. The layout itself where it may not hold them. */
+export const copyInPlace = (layout: Layout, ids: readonly PartId[]): Layout => {
+  const parts = chosenParts(layout, ids);
+  return withCopies(
+    layout,
+    parts,
+    parts.map(({ at_mm }) => at_mm),
+  );
+};
+
 export interface Rows {
   /** How many in x and in y, the original included: 1 to 100. */
   readonly countX: number;
