@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import { chosenBy } from '../../src/canvas/gestures/box';
 import { part, smallPlate } from '../store/plates';
+import { SHIFT, planHands } from './hands';
 
 const { parts } = analyse({
   ...smallPlate(),
@@ -54,5 +55,34 @@ describe('a box', () => {
 
   it('to the left takes a part that is larger than it', () => {
     expect(box(-84, 1, -86, -1)).toEqual(['F']);
+  });
+});
+
+describe('drawing one', () => {
+  it('chooses with a box to the left what it touches, and says how many beside the pointer', () => {
+    const hands = planHands();
+    // the block P01 covers x −70 … −50; this frame covers x −55 … 20, the part P03 begins at y 45
+    hands.press(20, -30);
+    hands.move(-55, -65);
+    expect(hands.view().selection).toEqual(['P01']);
+    expect(hands.host.ui.getState().tip?.lines).toEqual(['1 touched']);
+    hands.move(-45, 50);
+    expect(hands.view().selection).toEqual(['P03']);
+    hands.release(-45, 50);
+    hands.press(-45, -100);
+    hands.move(-100, -20);
+    expect(hands.view().selection).toEqual(['P01']);
+    hands.release(-100, -20);
+    expect(hands.host.ui.getState()).toMatchObject({ draft: null, tip: null });
+  });
+
+  it('adds with Shift what a box chooses, and gives all back when it is cancelled', () => {
+    const hands = planHands();
+    hands.bench.setView({ selection: ['P03'] });
+    hands.press(-120, -120, SHIFT);
+    hands.move(120, -20, SHIFT);
+    expect(hands.view().selection).toEqual(['P03', 'P01', 'P02']);
+    hands.controller.cancel();
+    expect(hands.view().selection).toEqual(['P03']);
   });
 });

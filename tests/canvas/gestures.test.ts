@@ -120,55 +120,6 @@ describe('moving parts', () => {
   });
 });
 
-describe('copying with Alt', () => {
-  it('drags a copy on 0.1 mm steps, leaves the original, and is one entry of history', () => {
-    const hands = planHands();
-    const before = hands.layout();
-    hands.press(-60, -60, ALT);
-    hands.move(-20.04, -60, ALT);
-    expect(hands.part('P01')?.at_mm).toEqual([-60, -60]);
-    expect(hands.part('P04')).toMatchObject({ shape: 'block', at_mm: [-20, -60] });
-    hands.move(10, 0, ALT);
-    hands.release(10, 0, ALT);
-    expect(hands.part('P04')?.at_mm).toEqual([10, 0]);
-    expect(hands.view().selection).toEqual(['P04']);
-    expect(hands.bench.history().undo).toBe('Copy P01');
-    hands.bench.undo();
-    expect(hands.layout()).toEqual(before);
-    expect(hands.bench.history().undo).toBeNull();
-  });
-
-  it('drags copies of the whole selection, each as far from the other as the originals', () => {
-    const hands = planHands();
-    hands.bench.setView({ selection: ['P01', 'P03'] });
-    hands.press(0, 62, ALT);
-    hands.move(20, 72, ALT);
-    hands.release(20, 72, ALT);
-    expect(hands.part('P04')).toMatchObject({ shape: 'block', at_mm: [-40, -50] });
-    expect(hands.part('P05')).toMatchObject({ shape: 'stepped', at_mm: [20, 70] });
-  });
-
-  it('Escape takes the copies away and chooses the originals again', () => {
-    const hands = planHands();
-    const before = hands.layout();
-    hands.bench.setView({ selection: ['P02', 'P01'] });
-    hands.press(-60, -60, ALT);
-    hands.move(0, 0, ALT);
-    hands.controller.key('Escape');
-    expect(hands.layout()).toEqual(before);
-    expect(hands.view().selection).toEqual(['P02', 'P01']);
-    expect(hands.bench.history().undo).toBeNull();
-  });
-
-  it('is a click below 3 px: nothing is copied', () => {
-    const hands = planHands();
-    hands.press(-60, -60, ALT);
-    hands.release(-60, -60, ALT);
-    expect(hands.layout().parts).toHaveLength(3);
-    expect(hands.view().selection).toEqual(['P01']);
-  });
-});
-
 describe('selecting', () => {
   it('adds and takes away with Shift, and selects none with a click beside the parts', () => {
     const hands = planHands();
@@ -179,33 +130,6 @@ describe('selecting', () => {
     expect(hands.view().selection).toEqual(['P02']);
     hands.click(120, 120);
     expect(hands.view().selection).toEqual([]);
-  });
-
-  it('chooses with a box to the left what it touches, and says how many beside the pointer', () => {
-    const hands = planHands();
-    // the block P01 covers x −70 … −50; this frame covers x −55 … 20, the part P03 begins at y 45
-    hands.press(20, -30);
-    hands.move(-55, -65);
-    expect(hands.view().selection).toEqual(['P01']);
-    expect(hands.host.ui.getState().tip?.lines).toEqual(['1 touched']);
-    hands.move(-45, 50);
-    expect(hands.view().selection).toEqual(['P03']);
-    hands.release(-45, 50);
-    hands.press(-45, -100);
-    hands.move(-100, -20);
-    expect(hands.view().selection).toEqual(['P01']);
-    hands.release(-100, -20);
-    expect(hands.host.ui.getState()).toMatchObject({ draft: null, tip: null });
-  });
-
-  it('adds with Shift what a box chooses, and gives all back when it is cancelled', () => {
-    const hands = planHands();
-    hands.bench.setView({ selection: ['P03'] });
-    hands.press(-120, -120, SHIFT);
-    hands.move(120, -20, SHIFT);
-    expect(hands.view().selection).toEqual(['P03', 'P01', 'P02']);
-    hands.controller.cancel();
-    expect(hands.view().selection).toEqual(['P03']);
   });
 
   it('chooses what lies whole inside a box', () => {
