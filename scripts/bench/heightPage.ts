@@ -43,16 +43,13 @@ async function move(page: Page, x: number): Promise<number> {
     const kept = window as unknown as { followed: Promise<number> };
     kept.followed = new Promise((resolve) => {
       let began = NaN;
-      let left = false;
       addEventListener('keydown', () => (began = performance.now()), { once: true, capture: true });
+      // the view may follow later than the answer comes: it then passes from one whole height to the next
       new MutationObserver((_, watch) => {
-        const whole = view.getAttribute('data-whole');
-        if (whole !== 'present') left = true;
-        else if (left) {
-          watch.disconnect();
-          resolve((performance.now() - began) / 1000);
-        }
-      }).observe(view, { attributes: true, attributeFilter: ['data-whole'] });
+        if (Number.isNaN(began) || view.getAttribute('data-whole') !== 'present') return;
+        watch.disconnect();
+        resolve((performance.now() - began) / 1000);
+      }).observe(view, { attributes: true, childList: true, characterData: true, subtree: true });
     });
   });
   await page.getByTestId('part-x').press('Enter');
