@@ -1,13 +1,15 @@
 /**
  * Random sessions: whatever is done in whatever order, the layout stays one that reading accepts as it is, undo leads
- * back to the start and redo to the end, and no operation writes into the layout it was given (all are frozen).
- * [mathematics]: an operation followed by reading is the operation; undo and redo are inverses.
+ * back to the start and redo to the end, a link carries the whole of it, and no operation writes into the layout it was
+ * given (all are frozen). [mathematics]: an operation followed by reading is the operation; undo and redo are inverses,
+ * and so are the two ends of a link. Reading refuses what is no finite number.
  */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { COMMANDS } from '../../src/commands';
 import { demoLayout } from '../../src/layout/demo';
 import { readLayoutValue } from '../../src/layout/read';
+import { decodeLink, encodeLink } from '../../src/link';
 import { smallPlate } from '../store/plates';
 import { workplace } from './bench';
 import { anyStep, applied, few, frozen, idsOf, OVER_HEIGHT, SEED, some } from './sessions';
@@ -75,6 +77,7 @@ describe('sessions on the workbench', () => {
         }
         const end = layout();
         expect(readLayoutValue(JSON.parse(JSON.stringify(end)))).toEqual({ ok: true, value: end });
+        expect(decodeLink(encodeLink(end))).toEqual({ ok: true, value: { layout: end, view: {} } });
         let steps = 0;
         for (; bench.history().undo !== null; steps++) bench.undo();
         expect(layout()).toEqual(plate);
