@@ -15,8 +15,8 @@ export interface Edit {
   change(label: string, recipe: Recipe): Fault | null;
   /** The same; a refusal becomes a notice. For buttons and lists, which have no place for a message. */
   press(label: string, recipe: Recipe): void;
-  /** Begins and ends a gesture under this label. */
-  hold(label: string): (phase: 'begin' | 'end') => void;
+  /** Begins and ends a gesture under this label, or takes it back. */
+  hold(label: string): (phase: 'begin' | 'end' | 'cancel') => void;
 }
 
 /** Tries the recipe on the present layout and changes the document only where it is accepted. */
@@ -44,7 +44,11 @@ export function useEdit(): Edit {
         const fault = changeWith(bench, label, recipe);
         if (fault !== null) bench.notify(fault);
       },
-      hold: (label) => (phase) => (phase === 'begin' ? bench.beginGesture(label) : bench.endGesture()),
+      hold: (label) => (phase) => {
+        if (phase === 'begin') bench.beginGesture(label);
+        else if (phase === 'end') bench.endGesture();
+        else bench.cancelGesture();
+      },
     }),
     [bench],
   );

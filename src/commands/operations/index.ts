@@ -4,6 +4,7 @@ export * from './arrange';
 export { boxedParts } from './boxes';
 export * from './copies';
 export * from './drawnZones';
+export * from './eachPart';
 export * from './height';
 export * from './machine';
 export * from './mirror';

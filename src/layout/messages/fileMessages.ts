@@ -41,6 +41,11 @@ export const FILE_MESSAGES = {
     advice: 'Accepted: {accepted}.',
     blocks: false,
   },
+  'distance-not-reached': {
+    text: '{part} does not come to that distance from {other} on a straight way.',
+    advice: 'Move it by hand, or type its x and y.',
+    blocks: false,
+  },
 
   // the command line
   'command-usage': {

@@ -2,7 +2,7 @@
  * The box of a typed field: its label, the input in its frame with the unit, and below it the message where the text was
  * refused, tied to the input for those who listen. What the input does belongs to who uses it.
  */
-import type { InputHTMLAttributes, ReactNode } from 'react';
+import type { ComponentProps, LabelHTMLAttributes, ReactNode } from 'react';
 import { useId } from 'react';
 import { messageAdvice, messageText } from '../../layout/messages';
 import type { Fault } from '../../layout/result';
@@ -17,7 +17,9 @@ interface FieldBoxProps {
   /** Said behind the message: what is kept instead. */
   readonly kept?: string;
   readonly testId?: string | undefined;
-  readonly input: InputHTMLAttributes<HTMLInputElement>;
+  readonly input: ComponentProps<'input'>;
+  /** What a press on the label does besides taking the focus to the input. */
+  readonly drag?: LabelHTMLAttributes<HTMLLabelElement>;
   /** Stands below the box. */
   readonly children?: ReactNode;
 }
@@ -32,12 +34,13 @@ export function FieldBox({
   kept,
   testId,
   input,
+  drag,
   children,
 }: FieldBoxProps) {
   const id = useId();
   return (
     <div className={bare ? 'bare-field' : 'field'}>
-      <label htmlFor={id} className={bare ? 'visually-hidden' : undefined} title={hint}>
+      <label htmlFor={id} className={bare ? 'visually-hidden' : drag && 'scrubs'} title={hint} {...drag}>
         {label}
       </label>
       <span className="field-box" data-invalid={fault !== null || undefined}>

@@ -8,8 +8,12 @@ import { useState } from 'react';
 import type { Fault } from '../../layout/result';
 import { FieldBox } from './FieldBox';
 import type { Reading } from './readField';
-import { fieldFault, readField, stepField } from './readField';
+import { fieldFault, readEntry } from './readField';
 import { useCommitOnLeave } from './useCommitOnLeave';
+import { useScrub } from './useScrub';
+
+/** How a gesture begins, ends, or is taken back. */
+export type Hold = 'begin' | 'end' | 'cancel';
 
 export interface TypedFieldProps extends Reading {
   readonly label: string;
@@ -23,25 +27,52 @@ export interface TypedFieldProps extends Reading {
   format(value: number): string;
   /** Takes the value; returns why where it is refused. */
   onCommit(value: number): Fault | null | void;
-  /** A held arrow key begins and ends one gesture. */
-  onHold?(phase: 'begin' | 'end'): void;
+  /** Several values stand behind the field; where they differ it says so instead of showing one. */
+  readonly values?: readonly number[] | undefined;
+  /** Takes a change of each of several values. */
+  onEach?: ((to: (now: number) => number) => Fault | null | void) | undefined;
+  /** A held arrow key, a drag of the label or a turn of the wheel is one gesture. */
+  onHold?: ((phase: Hold) => void) | undefined;
 }
+
+/** Said at the label of every field for a number. */
+const MANNERS =
+  'Sums such as 3+2 mm; +=5 or -=5 change what is there. Drag here sideways, arrows or wheel: steps, Shift ten, Alt a tenth.';
 
 interface Draft {
   readonly text: string;
   readonly fault: Fault | null;
 }
 
+/** True where the field stands for values that differ. */
+const isMixed = ({ values }: TypedFieldProps): boolean =>
+  values !== undefined && values.some((value) => value !== values[0]);
+
+/** Takes what was typed to the value or to each of several; why not, where it is refused. */
+function takeEntry(text: string, props: TypedFieldProps): Fault | null {
+  const read = readEntry(text, props);
+  if (!read.ok) return read.fault;
+  const { relative, to } = read.value;
+  const all = (relative ? props.values : undefined) ?? [props.value];
+  for (const value of all) {
+    const result = to(value);
+    if (!result.ok) return result.fault;
+  }
+  const valueFor = (now: number): number => {
+    const result = to(now);
+    return result.ok ? result.value : now;
+  };
+  if (relative && props.onEach) return props.onEach(valueFor) ?? null;
+  const value = valueFor(props.value);
+  return value === props.value && !isMixed(props) ? null : (props.onCommit(value) ?? null);
+}
+
 function useDraft(props: TypedFieldProps) {
   const [draft, setDraft] = useState<Draft | null>(null);
   const commit = (): void => {
     if (draft === null) return;
-    const read = readField(draft.text, props);
-    if (!read.ok) {
-      setDraft({ text: draft.text, fault: read.fault });
-      return;
-    }
-    const refused = read.value === props.value ? null : (props.onCommit(read.value) ?? null);
+    if (draft.text.trim() === '' && isMixed(props)) return setDraft(null);
+    const refused = takeEntry(draft.text, props);
     const fault = refused && fieldFault(refused, { ...props, found: draft.text });
     setDraft(fault === null ? null : { text: draft.text, fault });
   };
@@ -51,7 +82,7 @@ function useDraft(props: TypedFieldProps) {
     commit,
     /** Leaving a field that clamps what is typed brings back the old value where the text cannot be read. */
     leave: () => {
-      const unreadable = draft !== null && !readField(draft.text, props).ok;
+      const unreadable = draft !== null && !readEntry(draft.text, props).ok;
       if (unreadable && props.clamp === true) setDraft(null);
       else commit();
     },
@@ -61,28 +92,16 @@ function useDraft(props: TypedFieldProps) {
 }
 
 function useKeys(props: TypedFieldProps, edit: ReturnType<typeof useDraft>) {
-  const [held, setHeld] = useState(false);
-  const release = (): void => {
-    if (held) props.onHold?.('end');
-    setHeld(false);
-  };
-  const step = (event: KeyboardEvent, direction: 1 | -1): void => {
-    event.preventDefault();
-    if (!held) props.onHold?.('begin');
-    setHeld(true);
-    edit.restore();
-    props.onCommit(stepField(props.value, props.step * (event.shiftKey ? 10 : 1), direction, props));
-  };
+  const scrub = useScrub(props, edit.restore);
   const press = (event: KeyboardEvent): void => {
+    if (scrub.press(event)) return;
     if (event.key === 'Enter') edit.commit();
-    if (event.key === 'ArrowUp') step(event, 1);
-    if (event.key === 'ArrowDown') step(event, -1);
     if (event.key === 'Escape' && edit.draft !== null) {
       event.stopPropagation();
       edit.restore();
     }
   };
-  return { press, release };
+  return { ...scrub, press };
 }
 
 /** Label, input, unit and, where needed, the message. */
@@ -90,19 +109,23 @@ export function TypedField(props: TypedFieldProps) {
   const edit = useDraft(props);
   const keys = useKeys(props, edit);
   const fault = edit.draft?.fault ?? null;
+  const mixed = isMixed(props);
   return (
     <FieldBox
       label={props.label}
-      hint={props.hint}
+      hint={props.hint === undefined ? MANNERS : `${props.hint} ${MANNERS}`}
       unit={props.unit}
       fault={fault}
-      kept={`Kept: ${props.format(props.value)} ${props.unit}`}
+      kept={mixed ? 'Kept: the values that differ' : `Kept: ${props.format(props.value)} ${props.unit}`}
       testId={props.testId}
+      drag={props.disabled === true ? undefined : keys.label}
       input={{
-        inputMode: 'decimal',
+        ref: keys.input,
+        inputMode: 'text',
         spellCheck: false,
         disabled: props.disabled,
-        value: edit.draft?.text ?? props.format(props.value),
+        placeholder: mixed ? 'mixed' : undefined,
+        value: edit.draft?.text ?? (mixed ? '' : props.format(props.value)),
         onChange: (event) => edit.type(event.target.value),
         onFocus: (event) => event.target.select(),
         onBlur: () => {

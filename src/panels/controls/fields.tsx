@@ -24,6 +24,10 @@ export interface FieldProps extends FieldLimits {
   readonly caution?: string | undefined;
   /** The document after the new value, or why it is refused. */
   recipe(layout: Layout, value: number): Layout | Result<Layout>;
+  /** Several values behind one field, and the document after each was changed for itself. */
+  readonly values?: readonly number[] | undefined;
+  readonly recipeEach?:
+    ((layout: Layout, to: (now: number) => number) => Layout | Result<Layout>) | undefined;
 }
 
 function DocumentField(
@@ -34,7 +38,7 @@ function DocumentField(
   },
 ) {
   const edit = useEdit();
-  const { recipe, ...shown } = props;
+  const { recipe, recipeEach, ...shown } = props;
   const name = props.what ?? props.label;
   return (
     <TypedField
@@ -42,6 +46,7 @@ function DocumentField(
       what={name}
       format={formatField}
       onCommit={(value) => edit.change(name, (layout) => recipe(layout, value))}
+      onEach={recipeEach && ((to) => edit.change(name, (layout) => recipeEach(layout, to)))}
       onHold={edit.hold(name)}
     />
   );

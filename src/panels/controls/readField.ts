@@ -27,6 +27,34 @@ const range = ({ min, max }: FieldLimits): string => {
   return max === undefined ? 'any number' : `up to ${max}`;
 };
 
+/** "+=5", "-=1/4 in": added to what is there, each value of several for itself. */
+const RELATIVE = /^\s*([+\-\u2212\u2013])\s*=(.*)$/;
+
+/** What a field's text asks for: the value after it, from the value before it. */
+export type Entry = (now: number) => Result<number>;
+
+/**
+ * Reads a field's text as a change.
+ * @returns the change, or the parser's fault; the change itself gives `field-range` where it leads out of the limits.
+ */
+export function readEntry(text: string, reading: Reading): Result<{ readonly relative: boolean; to: Entry }> {
+  const match = RELATIVE.exec(text);
+  if (!match) {
+    const read = readField(text, reading);
+    return read.ok ? { ok: true, value: { relative: false, to: () => read } } : read;
+  }
+  const by = reading.parse(match[2] ?? '');
+  if (!by.ok) return by;
+  const signed = match[1] === '+' ? by.value : -by.value;
+  const to: Entry = (now) => {
+    const read = readField((now + signed).toFixed(9), reading);
+    return read.ok || read.fault.code !== 'field-range'
+      ? read
+      : fail('field-range', { ...read.fault.params, found: text.trim() });
+  };
+  return { ok: true, value: { relative: true, to } };
+}
+
 /**
  * Reads a field's text.
  * @returns the value, or the parser's fault, or `field-range` where the value lies outside the limits.
