@@ -41,6 +41,16 @@ const rowsOf = ({ bytes }: Saved, separator = ','): Record<string, string>[] => 
 test.describe('of the demo plate', () => {
   test.beforeEach(async ({ page }) => openDemo(page));
 
+  test('by the keyboard alone, which stays on the button that was pressed', async ({ page }) => {
+    await openFiles(page);
+    const button = page.getByTestId('make-report');
+    await button.focus();
+    const download = page.waitForEvent('download');
+    await page.keyboard.press('Enter');
+    expect((await download).suggestedFilename()).toMatch(/-report\.json$/);
+    await expect(button).toBeFocused();
+  });
+
   test('the table of layers holds what the readout shows', async ({ page }) => {
     const shown = await areas(page);
     const time_s = await figure(page, 'layer-time');
@@ -82,8 +92,8 @@ test.describe('of the demo plate', () => {
       const { name, bytes } = await save(page, 'picture');
       expect(name).toMatch(/\.png$/);
       const read = await page.evaluate(async (base64) => {
-        const blob = await (await fetch(`data:image/png;base64,${base64}`)).blob();
-        const bitmap = await createImageBitmap(blob);
+        const all = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+        const bitmap = await createImageBitmap(new Blob([all], { type: 'image/png' }));
         const canvas = new OffscreenCanvas(bitmap.width, bitmap.height);
         const context = canvas.getContext('2d')!;
         context.drawImage(bitmap, 0, 0);

@@ -3,6 +3,7 @@
  * their names and, where their form allows it, inside. Areas in mm².
  */
 import type { Analysis } from '../build/types';
+import { reviewedByAuthor } from '../layout/revisionNames';
 import type { Layout } from '../layout/types';
 import type { Mm2 } from '../units/types';
 
@@ -20,9 +21,14 @@ export const isBlocked = ({ problems, stretches, layout }: Analysis): boolean =>
   stretches.some(({ figures }) => figures.unassigned_mm2 >= SMALLEST_MM2) ||
   layout.revision?.state === 'superseded';
 
-/** In a column or a line of a file: what its plate is. */
-export const stateWords = (analysis: Analysis): string =>
-  isBlocked(analysis) ? NOT_FOR_USE : (analysis.layout.revision?.state ?? 'draft');
+/** In a column or a line of a file: what its plate is. A review by nobody but the author is called that. */
+export function stateWords(analysis: Analysis): string {
+  const { revision } = analysis.layout;
+  if (isBlocked(analysis)) return NOT_FOR_USE;
+  if (revision === null) return 'draft';
+  const alone = revision.state !== 'draft' && reviewedByAuthor(revision);
+  return alone ? `${revision.state} (author and reviewer are one name)` : revision.state;
+}
 
 const LONGEST_NAME = 80;
 

@@ -49,43 +49,48 @@ interface RowProps {
   readonly children?: ReactNode;
 }
 
-function Working({ title, share, onCancel }: { title: string; share: number; onCancel(): void }) {
+function Working({ title, share }: { readonly title: string; readonly share: number }) {
   return (
     <div className="file-working">
       <progress value={share} aria-label={`${title}, being made`} />
       <span>{Math.floor(100 * share)} %</span>
-      <button type="button" className="button" data-testid="file-cancel" onClick={onCancel}>
-        Cancel
-      </button>
     </div>
   );
 }
 
-export function FileRow({ kind, desk, title, use, form, children }: RowProps) {
+/** One button that saves and, while it does, drops the work: the keyboard stays on it. */
+function SaveButton({ kind, desk, title, form }: Omit<RowProps, 'use' | 'children'>) {
   const { job, ready, run, cancel } = desk;
+  const mine = job?.kind === kind;
+  return (
+    <button
+      type="button"
+      className="button"
+      aria-label={mine ? `Cancel ${title.toLowerCase()}` : `Save ${title.toLowerCase()} as ${form}`}
+      data-testid={mine ? 'file-cancel' : `make-${kind}`}
+      disabled={!mine && (job !== null || !ready)}
+      // the second press of a double click is not meant for what the first one made of the button
+      onClick={({ detail }) => detail < 2 && (mine ? cancel() : run(kind))}
+    >
+      {mine ? 'Cancel' : `Save ${form}`}
+    </button>
+  );
+}
+
+export function FileRow({ use, children, ...row }: RowProps) {
+  const { kind, desk, title } = row;
   return (
     <li className="file-row" data-testid={`file-${kind}`}>
       <div>
         <h4>{title}</h4>
         <p className="hint">{use}</p>
       </div>
-      {job?.kind === kind ? (
-        <Working title={title} share={job.share} onCancel={cancel} />
+      {desk.job?.kind === kind ? (
+        <Working title={title} share={desk.job.share} />
       ) : (
-        <>
-          <div className="file-options">{children}</div>
-          <button
-            type="button"
-            className="button"
-            aria-label={`Save ${title.toLowerCase()} as ${form}`}
-            data-testid={`make-${kind}`}
-            disabled={job !== null || !ready}
-            onClick={() => run(kind)}
-          >
-            Save {form}
-          </button>
-        </>
+        <div className="file-options">{children}</div>
       )}
+      <SaveButton {...row} />
     </li>
   );
 }

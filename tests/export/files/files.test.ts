@@ -134,6 +134,14 @@ describe('the report', () => {
     expect(read.layout['state']).toBe('NOT FOR USE');
   });
 
+  it('says where author and reviewer are one name', () => {
+    const alone = block({ revision: { ...REVISION, state: 'released', reviewer: ' ADA' } });
+    const read = JSON.parse(text(shortOf(alone, { kind: 'report', height_mm: 0 }))) as {
+      layout: Record<string, unknown>;
+    };
+    expect(read.layout['state']).toBe('released (author and reviewer are one name)');
+  });
+
   it('of an empty plate is there, too', () => {
     const read = JSON.parse(text(shortOf(block({ parts: [] }), { kind: 'report', height_mm: 7 }))) as {
       build: { layers: number };
