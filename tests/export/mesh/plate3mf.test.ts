@@ -147,6 +147,19 @@ describe('the plate as 3MF', () => {
     expect(volumeByManifold(second!)).toBeCloseTo(STAND_MM3, 3);
   });
 
+  it('is closed, of the volume counted by hand, where holes run along the outline or corners touch', () => {
+    const cases: readonly (readonly [readonly (readonly (readonly [number, number])[])[], number])[] = [
+      [[rectangleRing(0, 0, 40, 20), rectangleRing(10, 0, 10, 10)], 700],
+      [[rectangleRing(0, 0, 40, 20), rectangleRing(0, 5, 10, 10), rectangleRing(10, 5, 10, 10)], 600],
+      [[rectangleRing(0, 0, 20, 20), rectangleRing(20, 20, 20, 20)], 800],
+    ];
+    for (const [rings, area_mm2] of cases) {
+      const layout = block({ shapes: { block: { slabs: [{ to_mm: 5, rings }] } } });
+      const [object] = plainly(bytesOf(layout)).objects.values();
+      expect(volumeByManifold(object!)).toBeCloseTo(5 * area_mm2, 3);
+    }
+  });
+
   it('is read back by our own reader: closed, facing outwards, of the same volume', () => {
     const read = readMesh(bytesOf(stands()), 'plate.3mf');
     if (!read.ok) throw new Error(read.fault.code);
