@@ -13,16 +13,27 @@ import type { Ctx } from './draw/pen';
 interface PaintLayerProps {
   readonly paint: (ctx: Ctx) => void;
   readonly keeps?: boolean;
+  /** What the painter throws: konva's own tree would only log it and go blank. */
+  onFault(error: unknown): void;
 }
 
-export const PaintLayer = memo(({ paint, keeps = false }: PaintLayerProps) => {
+export const PaintLayer = memo(({ paint, keeps = false, onFault }: PaintLayerProps) => {
   const layer = useRef<KonvaLayer>(null);
   const latest = useRef(paint);
   useLayoutEffect(() => {
     latest.current = paint;
     layer.current?.draw();
   }, [paint]);
-  const scene = useCallback((context: Context) => latest.current(context._context), []);
+  const scene = useCallback(
+    (context: Context) => {
+      try {
+        latest.current(context._context);
+      } catch (error) {
+        onFault(error);
+      }
+    },
+    [onFault],
+  );
   return (
     <Layer ref={layer} listening={false} clearBeforeDraw={!keeps}>
       <Shape sceneFunc={scene} listening={false} perfectDrawEnabled={false} />

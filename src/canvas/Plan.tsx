@@ -22,6 +22,7 @@ import { drawItems } from './draw/sections';
 import type { PlanUiStore } from './gestures/planUi';
 import { later } from './later';
 import { divisionAt, layerFiguresAt } from './layerAt';
+import { usePaintFault } from './paintFault';
 import { PaintLayer } from './PaintLayer';
 import { GROUNDS, type Theme } from '../export/plan/palette';
 import { keepSame, planItems, type PartItem } from './plan/items';
@@ -105,11 +106,12 @@ function Paints({ size, shown, ui }: { size: Size; shown: Shown; ui: PlanUiStore
   );
   const paintGround = useGroundPaint(sheet, theme, shown.analysis);
   const paintLive = useLivePaint(sheet, theme, shown, ui);
+  const onFault = usePaintFault();
   return (
     <Stage width={size.width} height={size.height} listening={false}>
-      <PaintLayer paint={paintGround} />
-      <PaintLayer paint={paintStill} keeps />
-      <PaintLayer paint={paintLive} />
+      <PaintLayer paint={paintGround} onFault={onFault} />
+      <PaintLayer paint={paintStill} onFault={onFault} keeps />
+      <PaintLayer paint={paintLive} onFault={onFault} />
     </Stage>
   );
 }

@@ -1,16 +1,22 @@
 /**
- * When the screen itself fails: says so, offers the layout as a file and a fresh start of the page. Nothing here erases
- * the work.
+ * When the screen, or one of its places, fails: says so there, offers the layout as a file and ways to go on. The other
+ * places stay as they are. Nothing here erases the work; what is saved is checked from then on (store/crashes.ts). A
+ * change of the plate draws the place anew, so that undo by its key is a way out too.
  */
 import type { ReactNode } from 'react';
 import { Component } from 'react';
 import { writeLayout } from '../layout/write';
 import type { Ports } from '../commands/types';
+import { noteCrash } from '../store/crashes';
 import type { Workbench } from '../store/types';
 
 interface ErrorBoundaryProps {
   readonly bench: Workbench;
   readonly download: Ports['download'];
+  /** The place it stands for, by the name on the screen; the whole screen where not given. */
+  readonly place?: string;
+  /** Classes of the place, so that the words stand where it stood. */
+  readonly className?: string;
   readonly children: ReactNode;
 }
 interface ErrorBoundaryState {
@@ -19,10 +25,30 @@ interface ErrorBoundaryState {
 
 export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundaryState> {
   override readonly state: ErrorBoundaryState = { error: null };
+  private stop: (() => void) | null = null;
 
   static getDerivedStateFromError(error: unknown): ErrorBoundaryState {
     return { error: error instanceof Error ? error : new Error(String(error)) };
   }
+
+  override componentDidCatch(): void {
+    const { bench } = this.props;
+    noteCrash(bench);
+    this.stop?.();
+    this.stop = bench.store.subscribe(({ layout }, before) => {
+      if (layout !== before.layout) this.again();
+    });
+  }
+
+  override componentWillUnmount(): void {
+    this.stop?.();
+  }
+
+  private readonly again = (): void => {
+    this.stop?.();
+    this.stop = null;
+    this.setState({ error: null });
+  };
 
   private readonly save = (): void => {
     const text = writeLayout(this.props.bench.store.getState().layout);
@@ -31,28 +57,38 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
 
   private readonly undo = (): void => {
     this.props.bench.undo();
-    this.setState({ error: null });
+    this.again();
   };
 
   override render(): ReactNode {
     const { error } = this.state;
-    if (error === null) return this.props.children;
+    const { bench, place, className = '', children } = this.props;
+    if (error === null) return children;
+    const Whole = place === undefined ? 'main' : 'section';
     return (
-      <main className="failure" role="alert">
-        <h1>The screen could not be drawn</h1>
-        <p>The layout is intact and stays saved in this browser. What failed: {error.message}</p>
+      <Whole className={`failure ${className}`} role="alert" data-place={place}>
+        <h1>{place ?? 'The screen'} could not be drawn</h1>
+        <p>
+          Nothing of the layout is lost, and what this browser has saved stays saved. What failed:{' '}
+          {error.message}
+        </p>
         <div className="row">
           <button type="button" className="button" data-main onClick={this.save}>
             Save layout file
           </button>
-          <button type="button" className="button" onClick={this.undo}>
-            Undo the last change and go on
+          <button type="button" className="button" onClick={this.again}>
+            Draw it again
           </button>
+          {bench.history().undo !== null && (
+            <button type="button" className="button" onClick={this.undo}>
+              Undo the last change and go on
+            </button>
+          )}
           <button type="button" className="button" onClick={() => window.location.reload()}>
             Load the page again
           </button>
         </div>
-      </main>
+      </Whole>
     );
   }
 }

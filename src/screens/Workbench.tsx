@@ -2,7 +2,8 @@
  * The sheet: header, list, plan, readout, elevation, time per layer, title block, and what opens over it. The one place
  * where commands meet the page (files, dialogs, keys, drops).
  */
-import { Suspense, useCallback, useEffect, useLayoutEffect, useMemo, useState } from 'react';
+import type { ReactNode } from 'react';
+import { Suspense, useCallback, useContext, useEffect, useLayoutEffect, useMemo, useState } from 'react';
 import { BenchProvider } from '../canvas/bench';
 import { Plan } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
@@ -120,6 +121,18 @@ function WaitingViews() {
   );
 }
 
+interface PlaceProps {
+  readonly name: string;
+  readonly className: string;
+  readonly children: ReactNode;
+}
+
+/** A place of the sheet that fails on its own. */
+function Place({ name, ...rest }: PlaceProps) {
+  const { bench, ports } = useContext(CommandContext)!;
+  return <ErrorBoundary bench={bench} download={ports.download} place={name} {...rest} />;
+}
+
 interface PageProps {
   readonly bench: Bench;
   /** Keys pressed since the page began to load. */
@@ -133,25 +146,37 @@ function Page({ bench, early }: PageProps) {
     <CommandContext value={context}>
       <Ground />
       <main className="bench" data-drop={dropping || undefined} data-keys={keysHeard || undefined}>
-        <Suspense fallback={<header className="header" />}>
-          <Header />
-        </Suspense>
-        <Suspense fallback={<div className="view list" />}>
-          <ListColumn
-            tab={list.tab}
-            open={list.open}
-            onTab={(tab) => setList((now) => ({ ...now, tab }))}
-            onOpen={(shown) => setList((now) => ({ ...now, open: shown }))}
-          />
-        </Suspense>
-        <PlanView />
-        <Readout />
-        <Suspense fallback={<WaitingViews />}>
-          <LowerViews />
-        </Suspense>
-        <Suspense fallback={<footer className="title-block" />}>
-          <TitleBlock />
-        </Suspense>
+        <Place name="The header" className="header">
+          <Suspense fallback={<header className="header" />}>
+            <Header />
+          </Suspense>
+        </Place>
+        <Place name="The list" className="view list">
+          <Suspense fallback={<div className="view list" />}>
+            <ListColumn
+              tab={list.tab}
+              open={list.open}
+              onTab={(tab) => setList((now) => ({ ...now, tab }))}
+              onOpen={(shown) => setList((now) => ({ ...now, open: shown }))}
+            />
+          </Suspense>
+        </Place>
+        <Place name="The plan" className="view plan">
+          <PlanView />
+        </Place>
+        <Place name="The readout" className="view readout">
+          <Readout />
+        </Place>
+        <Place name="The elevation" className="view elevation">
+          <Suspense fallback={<WaitingViews />}>
+            <LowerViews />
+          </Suspense>
+        </Place>
+        <Place name="The title block" className="title-block">
+          <Suspense fallback={<footer className="title-block" />}>
+            <TitleBlock />
+          </Suspense>
+        </Place>
         <Suspense fallback={null}>
           <Notices />
         </Suspense>

@@ -4,10 +4,12 @@
  * mid-drag brings back the plate from before it. The storages and the page are passed in; nothing here touches a global.
  */
 import type { Fault } from '../layout/result';
+import { hasCrashed, noteCrash } from './crashes';
 import { LayoutKeeper, type Known } from './keeper';
 import { drop, OTHER_KEY, put, TIMELINE_KEY, VIEW_KEY, type LoadLarge, type WorkStorage } from './savedForm';
 import { savesPlate, SharedStorage, type Seen } from './shared';
 import { timelineText } from './timelineText';
+import { isTrusted } from './trusted';
 import type { View, Workbench, WorkbenchState } from './types';
 
 /** Wait after a change before writing. */
@@ -22,7 +24,7 @@ const lasting = ({ height_mm, theme, firstRunDismissed, drawHeight_mm }: View): 
   drawHeight_mm,
 });
 
-type PageEvent = 'pagehide' | 'visibilitychange' | 'storage';
+type PageEvent = 'pagehide' | 'visibilitychange' | 'storage' | 'error' | 'unhandledrejection';
 /** The page's side of saving: when it is about to go away, and when another window has written to the storage. */
 export interface PageEvents {
   addEventListener(type: PageEvent, listener: (event: Event) => void): void;
@@ -137,15 +139,18 @@ export function keepSaved(bench: Workbench, options: SavingOptions): Saving {
     // Another window's plate keeps what can be undone from it, until this one changes.
     if (keeper.overtaken(timeline.present.layout)) return;
     // What can be undone never takes the room of the plate, and never outlives the plate it belongs to.
+    if (!isTrusted(bench, timeline.present.layout))
+      return told({ code: 'work-not-saved-doubtful', params: {} });
     drop(storage, TIMELINE_KEY);
     keeper.keep(timeline.present.layout);
-    const text = timelineText(timeline);
+    const text = timelineText(hasCrashed(bench) ? { ...timeline, future: [] } : timeline);
     if (text !== null) put(storage, TIMELINE_KEY, text);
   });
   const stops = [
     watchSettled(bench, writing.soon),
     watchLasting(bench, writing.soon),
     watchPages(pages, ['pagehide', 'visibilitychange'], writing.now),
+    watchPages(pages, ['error', 'unhandledrejection'], () => noteCrash(bench)),
     watchPages(pages, ['storage'], (event) => {
       if (savesPlate(event as StorageEvent)) overtaken();
     }),

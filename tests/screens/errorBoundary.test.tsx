@@ -2,10 +2,11 @@
 /** When the screen fails, the work can still be saved, and nothing on the page erases it. */
 import { act } from 'react';
 import { createRoot } from 'react-dom/client';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { demoLayout } from '../../src/layout/demo';
 import { readLayout } from '../../src/layout/read';
 import { ErrorBoundary } from '../../src/screens/ErrorBoundary';
+import { hasCrashed } from '../../src/store/crashes';
 import { createWorkbench } from '../../src/store/workbench';
 
 const download = vi.fn<(name: string, content: string | Uint8Array, mime: string) => void>();
@@ -40,9 +41,9 @@ afterEach(() => {
 const button = (text: string): HTMLButtonElement | undefined =>
   [...host.querySelectorAll('button')].find((candidate) => candidate.textContent === text);
 
-test('it says what failed and that the layout is intact', () => {
+test('it says what failed and that nothing of the layout is lost', () => {
   expect(host.textContent).toContain('the plan has no width');
-  expect(host.textContent).toContain('The layout is intact');
+  expect(host.textContent).toContain('Nothing of the layout is lost');
 });
 test('the file it offers opens as the same layout', () => {
   act(() => button('Save layout file')!.click());
@@ -52,4 +53,50 @@ test('the file it offers opens as the same layout', () => {
 test('no button erases, deletes or resets', () => {
   const words = [...host.querySelectorAll('button')].map((candidate) => candidate.textContent).join(' ');
   expect(words).not.toMatch(/eras|delet|reset|clear|discard|new plate|demo/i);
+});
+
+describe('a place of the sheet', () => {
+  let breaks = true;
+  const Fragile = () => {
+    if (breaks) throw new Error('no such figure');
+    return <p>the figures</p>;
+  };
+  const sheet = () =>
+    act(() =>
+      root.render(
+        <>
+          <ErrorBoundary bench={bench} download={download} place="The readout" className="view readout">
+            <Fragile />
+          </ErrorBoundary>
+          <p>the plan</p>
+        </>,
+      ),
+    );
+  beforeEach(() => {
+    breaks = true;
+    sheet();
+  });
+
+  test('fails on its own: what stands beside it stays', () => {
+    expect(host.textContent).toContain('The readout could not be drawn');
+    expect(host.textContent).toContain('the plan');
+    expect(host.querySelector('.readout[role=alert]')).not.toBeNull();
+  });
+  test('is drawn again by its button', () => {
+    breaks = false;
+    act(() => button('Draw it again')!.click());
+    expect(host.textContent).toBe('the figuresthe plan');
+  });
+  test('is drawn again after any change of the plate, and says it again where it fails again', () => {
+    act(() => bench.change('Rename', (layout) => ({ ...layout, name: 'Other' })));
+    expect(host.textContent).toContain('could not be drawn');
+    breaks = false;
+    act(() => bench.undo());
+    expect(host.textContent).toBe('the figuresthe plan');
+  });
+  test('leaves word that something failed', () => {
+    const { layout } = bench.store.getState();
+    const other = createWorkbench({ layout });
+    expect([hasCrashed(bench), hasCrashed(other)]).toEqual([true, false]);
+  });
 });

@@ -49,20 +49,24 @@ export function largeMemory() {
   };
 }
 
-/** A page whose leaving a test can announce, and what another window has written. */
+/** A page whose leaving a test can announce, what another window has written, and that a handler has failed. */
 export function fakePage(): PageEvents & {
   leave(): void;
+  fail(): void;
   hear(news: Pick<StorageEvent, 'key' | 'newValue'>): void;
   readonly listeners: Set<(event: Event) => void>;
 } {
   const listeners = new Set<(event: Event) => void>();
   const hearing = new Set<(event: Event) => void>();
-  const of = (type: string) => (type === 'storage' ? hearing : listeners);
+  const failing = new Set<(event: Event) => void>();
+  const of = (type: string) =>
+    type === 'storage' ? hearing : type === 'error' || type === 'unhandledrejection' ? failing : listeners;
   return {
     listeners,
     addEventListener: (type, listener) => void of(type).add(listener),
     removeEventListener: (type, listener) => void of(type).delete(listener),
     leave: () => listeners.forEach((listener) => listener(new Event('pagehide'))),
+    fail: () => failing.forEach((listener) => listener(new Event('error'))),
     hear: (news) => hearing.forEach((listener) => listener(news as StorageEvent)),
   };
 }

@@ -187,6 +187,11 @@ export const FILE_MESSAGES = {
     advice: 'Open the layout file instead.',
     blocks: false,
   },
+  'work-not-saved-doubtful': {
+    text: 'Something failed, and the plate as it is now could not be opened again: it is not written over what is saved.',
+    advice: 'Undo the last change; what was saved before is still there.',
+    blocks: false,
+  },
   'work-not-saved-full': {
     text: 'This browser’s storage is full: changes are not kept over a reload.',
     advice: 'Save the layout as a file.',
