@@ -3,6 +3,7 @@
  * to pan. Platform millimetres.
  */
 import { useEffect, type RefObject } from 'react';
+import { answerForPointer } from '../commands/pointerPlace';
 import { toScreen } from './camera';
 import type { Controller } from './gestures/controller';
 import type { Input, PlanHost } from './gestures/gesture';
@@ -138,5 +139,6 @@ export function PlanKeys({ element, host, controller }: PlanKeysProps): null {
   useUrgentKeys(host, controller);
   useSpacePan(element, host);
   useCrossKeys(element, host, controller);
+  useEffect(() => answerForPointer(host.bench, () => host.ui.getState().pointer), [host]);
   return null;
 }

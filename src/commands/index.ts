@@ -5,6 +5,7 @@ import { alignCommands } from './arrange/align';
 import { distributeCommands } from './arrange/distribute';
 import { mirrorCommands } from './arrange/mirror';
 import { spread } from './arrange/spread';
+import { clipboardCommands } from './clipboard/commands';
 import { addStrip } from './division/addStrip';
 import { allDivisions } from './division/allDivisions';
 import { allocateBalanced } from './division/allocateBalanced';
@@ -59,7 +60,16 @@ const fileCommands = [
   sideBySide,
   handOver,
 ];
-const editCommands = [undo, redo, deleteParts, duplicate, copyInRows, selectAll, stepBack];
+const editCommands = [
+  undo,
+  redo,
+  ...clipboardCommands,
+  deleteParts,
+  duplicate,
+  copyInRows,
+  selectAll,
+  stepBack,
+];
 const selectCommands = [selectSameShape, selectSameLaser, ...selectLaserCommands];
 const arrangeCommands = [...alignCommands, ...distributeCommands, ...mirrorCommands, spread];
 const seamCommands = [seamsFree, seamsNone];

@@ -2,6 +2,7 @@
  * From keys to commands. A key that the focused field, widget or dialog keeps for itself is none. A held key is one gesture, ended when it is let go or the
  * window loses the focus.
  */
+import { listenToClipboard } from './clipboard/events';
 import type { EarlyKey, EarlyKeys, KeyTarget } from './earlyKeys';
 import { keptByFocus, type KeyEvent } from './focus';
 import { COMMANDS } from './index';
@@ -54,7 +55,7 @@ export function createKeyboard(context: Context): Keyboard {
   return {
     down: (event) => {
       const command = commandForKey(event, context);
-      if (!command) return false;
+      if (!command || command.native) return false;
       if (!held && bench.gestureOpen() && disturbs(command)) return true;
       if (event.repeat && !command.repeats && !command.whileHeld) return true;
       if (command.repeats) hold(command, event.key);
@@ -78,7 +79,7 @@ function replay(keyboard: Keyboard, noted: readonly EarlyKey[]): void {
   }
 }
 
-/** Listens on the window, after the keys that were noted before; returns the way to stop. */
+/** Listens on the window to keys and to the clipboard's events, after the keys that were noted before; returns the way to stop. */
 export function listenToKeys(target: KeyTarget, context: Context, early?: EarlyKeys): () => void {
   const keyboard = createKeyboard(context);
   const down = (event: Event) => {
@@ -89,7 +90,9 @@ export function listenToKeys(target: KeyTarget, context: Context, early?: EarlyK
   target.addEventListener('keyup', up);
   target.addEventListener('blur', keyboard.blur);
   if (early) replay(keyboard, early.take());
+  const stopClipboard = listenToClipboard(target, context);
   return () => {
+    stopClipboard();
     keyboard.blur();
     target.removeEventListener('keydown', down);
     target.removeEventListener('keyup', up);

@@ -30,11 +30,37 @@ function download(page: Document, name: string, content: string | Uint8Array, mi
   setTimeout(() => URL.revokeObjectURL(link.href), RELEASE_AFTER_MS);
 }
 
+/** By the browser's clipboard where the page may use it, else by marking the text in a field for a moment. */
+async function writeClipboard(page: Document, text: string): Promise<boolean> {
+  try {
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch {
+    const field = page.createElement('textarea');
+    field.value = text;
+    page.body.append(field);
+    field.select();
+    const written = page.execCommand('copy');
+    field.remove();
+    return written;
+  }
+}
+
+async function readClipboard(): Promise<string | null> {
+  try {
+    return await navigator.clipboard.readText();
+  } catch {
+    return null;
+  }
+}
+
 /** Ports for a page: `screens` shows the check page and the dialogs. */
 export const pagePorts = (page: Document, screens: ScreenPorts): Ports => ({
   ...screens,
   pickFile: (accept) => pickFile(page, accept),
   download: (name, content, mime) => download(page, name, content, mime),
+  writeClipboard: (text) => writeClipboard(page, text),
+  readClipboard,
 });
 
 /** True where something dragged over the page holds files. */

@@ -8,6 +8,10 @@ export interface Ports {
   /** Asks for a file; null where the user cancelled. */
   pickFile(accept: string): Promise<File | null>;
   download(name: string, content: string | Uint8Array, mime: string): void;
+  /** Puts text into the system's clipboard; false where the browser refuses. */
+  writeClipboard(text: string): Promise<boolean>;
+  /** Asks for the text in the system's clipboard; null where the browser refuses. */
+  readClipboard(): Promise<string | null>;
   /** Hands an opened outline or mesh file to its check page; where one is open, the file waits for its turn. */
   showImport(file: File): void;
   /** Opens one of the page's own dialogs. */
@@ -48,6 +52,8 @@ export interface Command {
   readonly repeats?: boolean;
   /** A held key runs it again and again, each time on its own (undo, zoom). */
   readonly whileHeld?: boolean;
+  /** Its keys are left to the browser, which answers them by an event that the page listens to (copy, paste). */
+  readonly native?: boolean;
   readonly when: When;
   run(context: Context): void | Promise<void>;
 }

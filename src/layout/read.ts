@@ -98,7 +98,8 @@ function jsonPlace(text: string, message: string): string {
   return `it cannot be read from line ${lines.length}, column ${(lines.at(-1)?.length ?? 0) + 1} on`;
 }
 
-function parseJson(text: string): Result<unknown> {
+/** Any JSON text without repeated keys. Faults: layout-not-json, layout-repeated-key. */
+export function parseJson(text: string): Result<unknown> {
   const plain = text.startsWith('\ufeff') ? text.slice(1) : text;
   if (plain.trim() === '') return fail('layout-not-json', { detail: 'it is empty' });
   let value: unknown;

@@ -15,12 +15,14 @@ export interface Asked {
   readonly imports: string[];
   readonly dialogs: string[];
   readonly accepts: string[];
+  /** What was put into the clipboard; its last text is what can be read from there. */
+  readonly clipboard: string[];
 }
 
 /** `file`: what the file dialog gives back, null where the user cancels it. */
 export function workplace(layout: Layout = demoLayout(), file: File | null = null) {
   const bench = createWorkbench({ layout, analyse });
-  const asked: Asked = { downloads: [], imports: [], dialogs: [], accepts: [] };
+  const asked: Asked = { downloads: [], imports: [], dialogs: [], accepts: [], clipboard: [] };
   const context: Context = {
     bench,
     ports: {
@@ -29,6 +31,8 @@ export function workplace(layout: Layout = demoLayout(), file: File | null = nul
         return file;
       },
       download: (name, content, mime) => void asked.downloads.push({ name, content, mime }),
+      writeClipboard: async (text) => asked.clipboard.push(text) > 0,
+      readClipboard: async () => asked.clipboard.at(-1) ?? null,
       showImport: (chosen) => void asked.imports.push(chosen.name),
       showDialog: (dialog) => void asked.dialogs.push(dialog),
     },

@@ -244,9 +244,10 @@ describe('keys pressed before the shortcuts have arrived', () => {
   });
 
   test('every letter that is a command with Ctrl is kept from the browser', () => {
-    const letters = COMMANDS.flatMap(({ keys }) => keys).flatMap(
-      (key) => /^Ctrl\+(?:Shift\+)?([A-Z])$/.exec(key)?.[1] ?? [],
-    );
+    const answered = COMMANDS.filter(({ native }) => native !== true);
+    const letters = answered
+      .flatMap(({ keys }) => keys)
+      .flatMap((key) => /^Ctrl\+(?:Shift\+)?([A-Z])$/.exec(key)?.[1] ?? []);
     expect([...new Set(letters)].sort().join('').toLowerCase()).toBe(CLAIMED_WITH_CTRL);
   });
 });

@@ -1,7 +1,7 @@
 /** Brings an edge, or the middle, of the selected parts into line. */
-import { documentCommand, viewOf } from '../make';
+import { documentCommand, viewOf, where } from '../make';
 import { alignParts, FEWEST_ALIGNED, type Edge } from '../operations/arrange';
-import type { Command, Context } from '../types';
+import type { Command } from '../types';
 
 /** Arrows point to where the edges go; "front" is the front edge of the platform. */
 const EDGES: readonly { readonly edge: Edge; readonly label: string; readonly key: string }[] = [
@@ -13,7 +13,10 @@ const EDGES: readonly { readonly edge: Edge; readonly label: string; readonly ke
   { edge: 'back', label: 'Align rear edges', key: 'Ctrl+Shift+ArrowUp' },
 ];
 
-const several = (context: Context): boolean => viewOf(context).selection.length >= FEWEST_ALIGNED;
+const several = where(
+  'fewer than two parts are selected',
+  (context) => viewOf(context).selection.length >= FEWEST_ALIGNED,
+);
 
 export const alignCommands: readonly Command[] = EDGES.map(({ edge, label, key }) =>
   documentCommand({ id: `align-${edge}`, label, group: 'part', keys: [key], when: several }, (layout, view) =>

@@ -1,7 +1,7 @@
 /** Spreads the selected parts evenly between the first and the last. */
-import { documentCommand, viewOf } from '../make';
+import { documentCommand, viewOf, where } from '../make';
 import { distributeParts, FEWEST_DISTRIBUTED, type Axis } from '../operations/arrange';
-import type { Command, Context } from '../types';
+import type { Command } from '../types';
 
 const WAYS: readonly {
   readonly axis: Axis;
@@ -15,7 +15,10 @@ const WAYS: readonly {
   { axis: 'y', equal: 'centres', label: 'Centres evenly in y', key: 'Shift+K' },
 ];
 
-const row = (context: Context): boolean => viewOf(context).selection.length >= FEWEST_DISTRIBUTED;
+const row = where(
+  'fewer than three parts are selected',
+  (context) => viewOf(context).selection.length >= FEWEST_DISTRIBUTED,
+);
 
 export const distributeCommands: readonly Command[] = WAYS.map(({ axis, equal, label, key }) =>
   documentCommand(

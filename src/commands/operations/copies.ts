@@ -37,7 +37,7 @@ const around = (boxes: readonly Box[]): Box => ({
 });
 
 /** A step right, back, left or front by the group's own size that lands on free ground; null where none does. */
-function groupStep(layout: Layout, boxes: readonly Box[], taken: readonly Box[]): Point | null {
+export function groupStep(layout: Layout, boxes: readonly Box[], taken: readonly Box[]): Point | null {
   const { minX, minY, maxX, maxY } = around(boxes);
   const gap = layout.limits.spacing_mm;
   const dx = Math.ceil((maxX - minX + gap) * 10) / 10;

@@ -19,4 +19,49 @@ export const EDIT_MESSAGES = {
     advice: 'Switch a laser on, or give it a zone.',
     blocks: false,
   },
+  'clip-nothing': {
+    text: 'The clipboard holds no text, so there is nothing to paste.',
+    advice: 'Select parts and copy them first.',
+    blocks: false,
+  },
+  'clip-no-parts': {
+    text: 'The clipboard holds no parts: “{found}”.',
+    advice: 'Parts are pasted that were copied on a plate, in this window or another one.',
+    blocks: false,
+  },
+  'clip-layout': {
+    text: 'The clipboard holds a whole layout, not parts.',
+    advice: 'Save it as a file and open that, or copy parts on its plate.',
+    blocks: false,
+  },
+  'clip-table': {
+    text: 'The clipboard holds a table, not parts copied on a plate.',
+    advice: 'A table of parts belongs into the list of parts.',
+    blocks: false,
+  },
+  'clip-wrong-value': {
+    text: 'The parts in the clipboard cannot be read: {detail}',
+    advice: 'Copy them again; nothing was pasted.',
+    blocks: false,
+  },
+  'clip-newer-version': {
+    text: 'The parts in the clipboard have version {found}.',
+    advice: 'This program reads version {newest}; load the page again in both windows.',
+    blocks: false,
+  },
+  'clip-unpinned': {
+    text: 'Pins of {parts} name a laser that this machine does not have: they were lifted.',
+    advice: 'Pin them to a laser of this machine where that matters.',
+    blocks: false,
+  },
+  'clip-not-read': {
+    text: 'This browser does not let a menu read the clipboard.',
+    advice: 'Press Ctrl+V instead.',
+    blocks: false,
+  },
+  'clip-not-written': {
+    text: 'This browser did not take the parts into the clipboard.',
+    advice: 'Press Ctrl+C instead.',
+    blocks: false,
+  },
 } as const satisfies Record<string, Message>;
