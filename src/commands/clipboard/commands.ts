@@ -4,11 +4,10 @@
  */
 import { always, hasSelection, viewOf } from '../make';
 import type { Command, Context } from '../types';
-
-const exchange = () => import('./exchange');
+import { copied, paste as pasteText, takeAway } from './exchange';
 
 async function copy({ bench, ports }: Context): Promise<boolean> {
-  const text = (await exchange()).copied(bench);
+  const text = copied(bench);
   const written = text !== null && (await ports.writeClipboard(text));
   if (!written) bench.notify({ code: 'clip-not-written', params: {} });
   return written;
@@ -16,13 +15,13 @@ async function copy({ bench, ports }: Context): Promise<boolean> {
 
 async function cut(context: Context): Promise<void> {
   const ids = viewOf(context).selection;
-  if (await copy(context)) (await exchange()).takeAway(context.bench, ids);
+  if (await copy(context)) takeAway(context.bench, ids);
 }
 
 async function paste({ bench, ports }: Context, inPlace: boolean): Promise<void> {
   const text = await ports.readClipboard();
   if (text === null) return bench.notify({ code: 'clip-not-read', params: {} });
-  (await exchange()).paste(bench, text, inPlace);
+  pasteText(bench, text, inPlace);
 }
 
 type Base = Pick<Command, 'id' | 'label' | 'keys' | 'when' | 'run'>;
