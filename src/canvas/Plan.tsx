@@ -25,7 +25,7 @@ import { divisionAt, layerFiguresAt } from './layerAt';
 import { usePaintFault } from './paintFault';
 import { PaintLayer } from './PaintLayer';
 import { GROUNDS, type Theme } from '../export/plan/palette';
-import { keepSame, planItems, type PartItem } from './plan/items';
+import { keepSame, planItems, veiled, type PartItem } from './plan/items';
 import { useTheme } from './theme';
 import { usePlanPointer } from './usePlanPointer';
 import { useCamera, useCameraOfEverything, useFittedCamera, useSize } from './viewport';
@@ -46,7 +46,11 @@ function usePlanItems(moving: readonly string[]) {
   const height = useBench((state) => state.view.height_mm);
   const [keep] = useState(() => ({ all: keeper(), still: keeper(), moving: keeper() }));
   const layer = layerFiguresAt(analysis, height);
-  const items = useMemo(() => keep.all(planItems(analysis, layer)), [keep, analysis, layer]);
+  const hidden = useBench((state) => state.view.hidden);
+  const items = useMemo(
+    () => keep.all(veiled(planItems(analysis, layer), hidden)),
+    [keep, analysis, layer, hidden],
+  );
   const still = useMemo(
     () => keep.still(items.filter((item) => !moving.includes(item.part.id))),
     [keep, items, moving],
@@ -80,6 +84,7 @@ function useLivePaint(sheet: Sheet, theme: Theme, { analysis, layer, items, loos
   const height_mm = useBench((state) => state.view.height_mm);
   const division = divisionAt(analysis, height_mm);
   const selection = useBench((state) => state.view.selection);
+  const locked = useBench((state) => state.view.locked);
   const hover = useBench((state) => state.view.hover);
   const draft = useStore(ui, (state) => state.draft);
   const cross = useStore(ui, (state) => state.cross);
@@ -87,10 +92,17 @@ function useLivePaint(sheet: Sheet, theme: Theme, { analysis, layer, items, loos
     (ctx: Ctx) =>
       besideRulers(ctx, sheet, () => {
         drawItems(ctx, sheet, theme, loose);
-        drawOverlay(ctx, sheet, { theme, analysis, division, layer, items, view: { selection, hover } });
+        drawOverlay(ctx, sheet, {
+          theme,
+          analysis,
+          division,
+          layer,
+          items,
+          view: { selection, locked, hover },
+        });
         drawHand(ctx, sheet, { draft, cross });
       }),
-    [sheet, theme, loose, analysis, division, layer, items, selection, hover, draft, cross],
+    [sheet, theme, loose, analysis, division, layer, items, selection, locked, hover, draft, cross],
   );
 }
 

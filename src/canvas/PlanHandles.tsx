@@ -144,7 +144,7 @@ export function PlanHandles(props: HandlesProps) {
   const height_mm = useBench((state) => state.view.height_mm);
   const { lines } = divisionAt(analysis, height_mm);
   const tool = useBench((state) => state.view.tool);
-  const partChosen = useBench((state) => state.view.selection.length > 0);
+  const partChosen = useBench((state) => state.view.selection.some((id) => !state.view.locked.includes(id)));
   const zoneChosen = useBench((state) => state.view.activeZone !== null);
   return (
     <>

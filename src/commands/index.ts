@@ -36,6 +36,8 @@ import { openOutlines } from './file/openOutlines';
 import { saveLayout } from './file/saveLayout';
 import { sideBySide } from './file/sideBySide';
 import { dialogCommands } from './help/dialogs';
+import { hideCommands } from './part/hide';
+import { lock } from './part/lock';
 import { moveCommands } from './part/move';
 import { pinCommands } from './part/pin';
 import { seamsFree } from './part/seamsFree';
@@ -89,6 +91,8 @@ export const COMMANDS: readonly Command[] = [
   ...seamCommands,
   ...pinCommands,
   unpin,
+  lock,
+  ...hideCommands,
   ...toolCommands,
   ...strategyCommands,
   allDivisions,

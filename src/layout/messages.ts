@@ -9,6 +9,7 @@ import { LINK_MESSAGES } from './messages/linkMessages';
 import { MESH_MESSAGES } from './messages/meshMessages';
 import type { Message } from './messages/message';
 import { OUTLINE_MESSAGES } from './messages/outlineMessages';
+import { PART_MESSAGES } from './messages/partMessages';
 import { PLATE_MESSAGES } from './messages/plateMessages';
 import { REVISION_MESSAGES } from './messages/revisionMessages';
 import { SCHEDULE_MESSAGES } from './messages/scheduleMessages';
@@ -27,6 +28,7 @@ export const MESSAGES = {
   ...LINK_MESSAGES,
   ...EXPORT_MESSAGES,
   ...EDIT_MESSAGES,
+  ...PART_MESSAGES,
 } as const satisfies Record<string, Message>;
 
 export type MessageCode = keyof typeof MESSAGES;

@@ -3,12 +3,12 @@
  * Every value has a range that real machines stay well inside, so that a slip such as 1e300 is refused where it
  * stands. A failed check carries the words that say what is accepted.
  */
+import { isId, LONGEST_ID } from './ids';
 import * as v from 'valibot';
 import { roundDeg, roundMm } from '../units/round';
 import { COORDINATE_LIMIT_mm, SIZE_LIMIT_mm } from './limits';
 
 const ANGLE_LIMIT_deg = 36_000;
-const LONGEST_ID = 64;
 const LONGEST_NAME = 200;
 const LONGEST_NOTE = 10_000;
 /** Smallest length that is not 0: one micrometre. */
@@ -58,9 +58,7 @@ export const wholeNumber = (min: number, max: number) => {
 };
 
 const HALF_CHARACTER = /\p{Surrogate}/u;
-const CONTROL_CHARACTER = /\p{Control}/u;
 const whole = (value: string): boolean => !HALF_CHARACTER.test(value);
-const plain = (value: string): boolean => !CONTROL_CHARACTER.test(value) && value.trim() === value;
 const text = (longest: number) => {
   const accepted = `a text of at most ${longest} characters`;
   return v.pipe(v.string(accepted), v.maxLength(longest, accepted), v.check(whole, accepted));
@@ -72,8 +70,7 @@ export const id = v.pipe(
   v.string(idAccepted),
   v.minLength(1, idAccepted),
   v.maxLength(LONGEST_ID, idAccepted),
-  v.check(whole, idAccepted),
-  v.check(plain, idAccepted),
+  v.check(isId, idAccepted),
 );
 /** One of some words. */
 export const choice = <const T extends readonly [string, ...string[]]>(options: T) =>

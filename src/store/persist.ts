@@ -15,9 +15,19 @@ import type { View, Workbench, WorkbenchState } from './types';
 /** Wait after a change before writing. */
 export const SAVE_DELAY_MS = 1000;
 
-type LastingView = Pick<View, 'height_mm' | 'theme' | 'firstRunDismissed' | 'drawHeight_mm'>;
+const LASTING = ['height_mm', 'theme', 'firstRunDismissed', 'drawHeight_mm', 'locked', 'hidden'] as const;
+type LastingView = Pick<View, (typeof LASTING)[number]>;
 
-const lasting = ({ height_mm, theme, firstRunDismissed, drawHeight_mm }: View): LastingView => ({
+const lasting = ({
+  height_mm,
+  theme,
+  firstRunDismissed,
+  drawHeight_mm,
+  locked,
+  hidden,
+}: View): LastingView => ({
+  locked,
+  hidden,
   height_mm,
   theme,
   firstRunDismissed,
@@ -87,7 +97,6 @@ function watchSettled(bench: Workbench, changed: () => void): () => void {
   return () => stops.forEach((stop) => stop());
 }
 
-const LASTING = ['height_mm', 'theme', 'firstRunDismissed', 'drawHeight_mm'] as const;
 const lastingDiffers = (a: View, b: View): boolean => LASTING.some((key) => a[key] !== b[key]);
 
 /** Calls back when something of the view that is saved has changed: not for hovering, selecting, zooming. */

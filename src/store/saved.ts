@@ -5,7 +5,7 @@
 import { messageText } from '../layout/messages';
 import { readLayout, readLayoutValue } from '../layout/read';
 import { fail, ok, type Fault, type Result } from '../layout/result';
-import type { Layout } from '../layout/types';
+import type { Layout, PartId } from '../layout/types';
 import type { Known } from './keeper';
 import {
   ASIDE_KEY,
@@ -41,12 +41,18 @@ function parsed(text: string | null): Readonly<Record<string, unknown>> {
 
 /** The lasting parts of the view; a value that makes no sense is left out and the first view's stands. */
 function savedView(storage: WorkStorage | null): Partial<View> {
-  const { height_mm, theme, firstRunDismissed, drawHeight_mm } = parsed(held(storage, VIEW_KEY));
+  const { height_mm, theme, firstRunDismissed, drawHeight_mm, locked, hidden } = parsed(
+    held(storage, VIEW_KEY),
+  );
+  const ids = (value: unknown): value is PartId[] =>
+    Array.isArray(value) && value.every((id) => typeof id === 'string');
   const height = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
   return {
     ...(height(height_mm) ? { height_mm } : {}),
     ...(height(drawHeight_mm) && drawHeight_mm > 0 ? { drawHeight_mm } : {}),
     ...(theme === 'light' || theme === 'dark' || theme === 'system' ? { theme } : {}),
+    ...(ids(locked) ? { locked } : {}),
+    ...(ids(hidden) ? { hidden } : {}),
     ...(typeof firstRunDismissed === 'boolean' ? { firstRunDismissed } : {}),
   };
 }

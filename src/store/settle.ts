@@ -5,7 +5,7 @@
  */
 import type { StateCreator, StoreMutatorIdentifier } from 'zustand/vanilla';
 import { buildTop } from '../layout/height';
-import type { Layout, LayoutAt } from '../layout/types';
+import type { Layout, LayoutAt, PartId } from '../layout/types';
 import type { Mm } from '../units/types';
 import { zoneLines } from '../zoning/lines';
 import { plateShown } from './shown';
@@ -43,12 +43,11 @@ function settledHeight(height_mm: Mm, before_mm: Mm, layout: Layout): Mm {
   return Math.min(Math.max(wanted, 0), buildTop(layout));
 }
 
-function settledSelection(view: View, layout: Layout): View['selection'] {
-  if (view.selection.length === 0) return view.selection;
+/** Those of some ids that name a part. */
+function named(ids: readonly PartId[], layout: Layout): readonly PartId[] {
+  if (ids.length === 0) return ids;
   const known = new Set(layout.parts.map((part) => part.id));
-  return view.selection.every((id) => known.has(id))
-    ? view.selection
-    : view.selection.filter((id) => known.has(id));
+  return ids.every((id) => known.has(id)) ? ids : ids.filter((id) => known.has(id));
 }
 
 /** The chosen line where there is one, else the first. */
@@ -74,7 +73,9 @@ function settledHover(next: WorkbenchState, before: WorkbenchState, height_mm: M
 export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchState {
   const { view, layout } = next;
   const height_mm = settledHeight(view.height_mm, before.view.height_mm, layout);
-  const selection = settledSelection(view, layout);
+  const [selection, locked, hidden] = [view.selection, view.locked, view.hidden].map((ids) =>
+    named(ids, layout),
+  ) as [View['selection'], View['locked'], View['hidden']];
   const hover = settledHover(next, before, height_mm);
   const plate = plateShown({ layout, view: { ...view, height_mm } });
   const activeLine = settledLine(view.activeLine, plate);
@@ -82,10 +83,13 @@ export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchS
   const clean =
     height_mm === view.height_mm &&
     selection === view.selection &&
+    locked === view.locked &&
+    hidden === view.hidden &&
     hover === view.hover &&
     activeLine === view.activeLine &&
     activeZone === view.activeZone;
-  return clean ? next : { ...next, view: { ...view, height_mm, selection, hover, activeLine, activeZone } };
+  if (clean) return next;
+  return { ...next, view: { ...view, height_mm, selection, locked, hidden, hover, activeLine, activeZone } };
 }
 
 /** A zustand layer below the history: whatever is set, undo and redo included, arrives settled in one step. */

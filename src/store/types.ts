@@ -39,6 +39,9 @@ export interface View {
   /** Height the plan is cut at. */
   readonly height_mm: Mm;
   readonly selection: readonly PartId[];
+  /** Parts that keep their place, and parts drawn as outlines only; both count in every figure. */
+  readonly locked: readonly PartId[];
+  readonly hidden: readonly PartId[];
   readonly hover: Hover | null;
   readonly tool: Tool;
   /** null: fit the platform. */

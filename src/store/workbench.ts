@@ -12,6 +12,7 @@ import type { Analysis } from '../build/types';
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
 import { sameValue } from '../layout/same';
+import { keepLocked, stillNamed } from './locked';
 import { begunFault, broughtBack, createRevising, localDay } from './revising';
 import { settled } from './settle';
 import type { Moment, Timeline, HeightState, View, Workbench, WorkbenchState } from './types';
@@ -44,6 +45,8 @@ const NO_HEIGHT: HeightState = { known: null, checksum: null, progress: null };
 const FIRST_VIEW: View = {
   height_mm: 0,
   selection: [],
+  locked: [],
+  hidden: [],
   hover: null,
   tool: 'select',
   camera: null,
@@ -218,8 +221,9 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
     store,
     analysis: () => analysisOf(store.getState()),
     change: (label, recipe) => {
-      const before = store.getState().layout;
-      const after = recipe(before);
+      const { layout: before, view } = store.getState();
+      const { layout: after, held } = keepLocked(before, recipe(before), view.locked);
+      if (held.length > 0) told.notify({ code: 'parts-locked', params: { parts: held.join(', ') } });
       if (sameValue(before, after)) return;
       const layout = rule.edited(before, after);
       store.setState({ layout, lastChange: gesture.label() ?? label });
@@ -227,7 +231,15 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
     },
     replace: (label, layout) => {
       gesture.end();
-      if (!sameValue(store.getState().layout, layout)) store.setState({ layout, lastChange: label });
+      const { layout: before, view } = store.getState();
+      if (sameValue(before, layout)) return;
+      const named = (ids: View['locked']) => stillNamed(ids, before, layout);
+      const { locked, hidden } = view;
+      store.setState({
+        layout,
+        lastChange: label,
+        view: { ...view, locked: named(locked), hidden: named(hidden) },
+      });
     },
     beginGesture: gesture.begin,
     endGesture: gesture.end,

@@ -31,7 +31,7 @@ export interface Overlay {
   readonly division: Division;
   readonly layer: LayerFigures | null;
   readonly items: readonly PartItem[];
-  readonly view: Pick<View, 'selection' | 'hover'>;
+  readonly view: Pick<View, 'selection' | 'locked' | 'hover'>;
 }
 
 const drawZoneLine = (ctx: Ctx, sheet: Sheet, analysis: Analysis, zoneLine: ZoneLine): void => {
@@ -194,6 +194,30 @@ const drawOrigin = (ctx: Ctx, sheet: Sheet, { part, view }: PartItem): void => {
   }
 };
 
+const PADLOCK_LEAST_PX = 16;
+
+/** A padlock at the rear left corner of each locked part that has room for it. */
+const drawPadlocks = (ctx: Ctx, sheet: Sheet, { items, view }: Overlay): void => {
+  if (view.locked.length === 0) return;
+  const { ink, sheet: fill } = sheet.ground;
+  for (const { part, view: shown } of items) {
+    if (!view.locked.includes(part.id)) continue;
+    const { minX, minY, maxX, maxY } = footprintBox(shown);
+    if (Math.min(maxX - minX, maxY - minY) * sheet.camera.pxPerMm < PADLOCK_LEAST_PX) continue;
+    const { left, top } = toScreen({ x: minX, y: maxY }, sheet.camera, sheet.size);
+    setPen(ctx, { colour: ink, width_px: 1.5 }, 1);
+    ctx.beginPath();
+    ctx.arc(left, top - 1, 3, Math.PI, 0);
+    ctx.lineTo(left + 3, top + 1);
+    ctx.moveTo(left - 3, top - 1);
+    ctx.lineTo(left - 3, top + 1);
+    ctx.rect(left - 5, top + 1, 10, 7);
+    ctx.fillStyle = fill;
+    ctx.fill();
+    ctx.stroke();
+  }
+};
+
 /** Everything over the parts but the hand's own drawing. */
 export const drawOverlay = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
   const { division, analysis } = overlay;
@@ -202,6 +226,7 @@ export const drawOverlay = (ctx: Ctx, sheet: Sheet, overlay: Overlay): void => {
   const { platform } = analysis.layout.machine;
   drawZoneNumbers(ctx, sheet, overlay.theme, division, platform, legible(sheet, overlay));
   drawSelected(ctx, sheet, overlay);
+  drawPadlocks(ctx, sheet, overlay);
   drawFaults(ctx, sheet, overlay);
   drawLit(ctx, sheet, overlay);
 };

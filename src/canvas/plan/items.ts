@@ -42,6 +42,14 @@ export const planItems = (analysis: Analysis, layer: LayerFigures | null): reado
   });
 };
 
+/** Some items with nothing in them but the outline, for parts that are hidden. */
+export const veiled = (items: readonly PartItem[], hidden: readonly string[]): readonly PartItem[] =>
+  hidden.length === 0
+    ? items
+    : items.map((item) =>
+        hidden.includes(item.part.id) ? { ...item, section: EMPTY, pieces: [], seams: [] } : item,
+      );
+
 const samePieces = (a: readonly Piece[], b: readonly Piece[]): boolean =>
   a.length === b.length && a.every((p, i) => p.region === b[i]?.region && p.laser === b[i]?.laser);
 

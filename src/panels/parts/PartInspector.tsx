@@ -13,6 +13,7 @@ import { CommandButton } from '../header/CommandButton';
 import { useRunCommand } from '../useCommands';
 import { OffsetFields } from './OffsetFields';
 import { PlaceFields, useChosenParts, type SelectedProps } from './PlaceFields';
+import { IdField, MarkButtons } from './MarkFields';
 import { RowsForm } from './RowsForm';
 
 /** The pinned laser where the parts differ in it. */
@@ -69,11 +70,13 @@ export function PartInspector() {
   const key = ids.join(' ');
   return (
     <Block title={title} note={ids.length === 1 ? part.shape : 'values go to all'} testId="part-inspector">
+      {ids.length === 1 && <IdField key={`id ${key}`} id={part.id} />}
       <PlaceFields key={`place ${key}`} part={part} ids={ids} />
       <ExposureFields key={`exposure ${key}`} part={part} ids={ids} />
       <div className="row">
         <CommandButton id="duplicate">Duplicate</CommandButton>
         <CommandButton id="delete-parts">Delete</CommandButton>
+        <MarkButtons ids={ids} />
       </div>
       <details className="inner" data-testid="offsets">
         <summary>Move and turn by</summary>

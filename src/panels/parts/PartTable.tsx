@@ -4,13 +4,15 @@
  * the plan).
  */
 import type { KeyboardEvent } from 'react';
-import { memo, useCallback, useEffect, useMemo, useRef } from 'react';
+import { memo, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { isSelected } from '../../store/selected';
 import { formatField } from '../../units/format';
 import { Swatch } from '../controls/Swatch';
 import { useLayerLater } from '../useLayer';
 import { useLightHandlers, useLit } from '../useLight';
+import { ColumnHeads, SearchLine } from './ListHead';
+import { shownRows, type SortBy } from './listOrder';
 import type { PartRow } from './partRows';
 import { partRows } from './partRows';
 import type { Modifiers } from './selecting';
@@ -100,6 +102,27 @@ interface RowButtonProps extends Pick<RowProps, 'id' | 'reachable' | 'onSelect' 
   readonly selected: boolean;
 }
 
+/** Stands in the row of a locked part; a press unlocks it. */
+function Padlock({ id }: { readonly id: string }) {
+  const bench = useWorkbench();
+  return (
+    <button
+      type="button"
+      className="padlock"
+      tabIndex={-1}
+      aria-label={`Unlock ${id}`}
+      title="Locked; a press unlocks it"
+      onClick={() =>
+        bench.setView({ locked: bench.store.getState().view.locked.filter((other) => other !== id) })
+      }
+    >
+      <svg width="12" height="12" viewBox="0 0 12 12" aria-hidden="true" fill="none" stroke="currentColor">
+        <path d="M2.5 5.5h7v5h-7zM4 5.5v-2a2 2 0 0 1 4 0v2" />
+      </svg>
+    </button>
+  );
+}
+
 const Row = memo(function Row(props: RowProps) {
   const selected = useBench((state) => isSelected(state.view.selection, props.id));
   const lit = useLit(`part:${props.id}`);
@@ -108,9 +131,16 @@ const Row = memo(function Row(props: RowProps) {
     if (selected) row.current?.scrollIntoView({ block: 'nearest' });
   }, [selected]);
   return (
-    <tr ref={row} data-lit={lit || undefined} data-selected={selected || undefined} data-part={props.id}>
+    <tr
+      ref={row}
+      data-lit={lit || undefined}
+      data-selected={selected || undefined}
+      data-hidden={props.hidden || undefined}
+      data-part={props.id}
+    >
       <td>
         <RowButton {...props} selected={selected} />
+        {props.locked && <Padlock id={props.id} />}
         {props.mayNotBeCut && (
           <span className="uncut" title="no seams">
             <span className="visually-hidden">no seams</span>
@@ -134,55 +164,78 @@ const Row = memo(function Row(props: RowProps) {
 
 type After = typeof selectionAfter;
 
-/** Selects by the rule given. */
-function useSelecting(after: After): (id: string, keys: Modifiers) => void {
+/** Selects by the rule given, in the order of the rows shown. */
+function useSelecting(after: After, rows: readonly PartRow[]): (id: string, keys: Modifiers) => void {
   const bench = useWorkbench();
+  const shown = useRef(rows);
+  useEffect(() => {
+    shown.current = rows;
+  });
   return useCallback(
     (id, keys) => {
-      const { layout, view } = bench.store.getState();
-      const order = layout.parts.map((part) => part.id);
-      bench.setView({ selection: after(order, view.selection, id, keys) });
+      const order = shown.current.map((row) => row.id);
+      bench.setView({ selection: after(order, bench.store.getState().view.selection, id, keys) });
     },
     [bench, after],
   );
 }
 
-export function PartTable() {
+/** The rows that are looked for, in the order that is wished. */
+function useRows() {
   const { analysis, figures } = useLayerLater();
-  const rows = useMemo(() => partRows(analysis, figures), [analysis, figures]);
-  const laserIds = analysis.layout.machine.lasers.map((laser) => laser.id).join(' ');
-  const first = useBench((state) => state.view.selection.at(-1)) ?? rows[0]?.id;
-  const select = useSelecting(selectionAfter);
-  const step = useSelecting(selectionFollowing);
+  const locked = useBench((state) => state.view.locked);
+  const hidden = useBench((state) => state.view.hidden);
+  const [search, setSearch] = useState('');
+  const [sort, setSort] = useState<SortBy | null>(null);
+  const wanted = useDeferredValue(search);
+  const lasers = analysis.layout.machine.lasers;
+  const all = useMemo(
+    () => partRows(analysis, figures, { locked, hidden }),
+    [analysis, figures, locked, hidden],
+  );
+  const rows = useMemo(
+    () =>
+      shownRows(
+        all,
+        wanted,
+        sort,
+        lasers.map(({ id }) => id),
+      ),
+    [all, wanted, sort, lasers],
+  );
+  return { lasers, all, rows, search, setSearch, sort, setSort };
+}
+
+export function PartTable() {
+  const { lasers, all, rows, search, setSearch, sort, setSort } = useRows();
+  const laserIds = lasers.map((laser) => laser.id).join(' ');
+  const last = useBench((state) => state.view.selection.at(-1));
+  const first = rows.some(({ id }) => id === last) ? last : rows[0]?.id;
+  const select = useSelecting(selectionAfter, rows);
+  const step = useSelecting(selectionFollowing, rows);
   return (
-    <div className="part-table">
-      <table aria-label="Parts">
-        <thead>
-          <tr>
-            <th scope="col">id</th>
-            <th scope="col">shape</th>
-            <th scope="col" className="number" title="height in mm">
-              mm
-            </th>
-            <th scope="col" className="number">
-              turn
-            </th>
-            <th scope="col">laser</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map((row) => (
-            <Row
-              key={row.id}
-              {...row}
-              laserIds={laserIds}
-              reachable={row.id === first}
-              onSelect={select}
-              onStep={step}
-            />
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <>
+      <SearchLine text={search} found={rows} all={all.length} onText={setSearch} />
+      <div className="part-table">
+        <table aria-label="Parts">
+          <thead>
+            <ColumnHeads sort={sort} onSort={setSort} />
+          </thead>
+          <tbody>
+            {rows.map((row) => (
+              <Row
+                key={row.id}
+                {...row}
+                laserIds={laserIds}
+                reachable={row.id === first}
+                onSelect={select}
+                onStep={step}
+              />
+            ))}
+          </tbody>
+        </table>
+        {rows.length === 0 && all.length > 0 && <p className="hint">No part holds these words.</p>}
+      </div>
+    </>
   );
 }

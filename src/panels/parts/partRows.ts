@@ -13,6 +13,8 @@ export interface PartRow {
   /** Indices of the lasers that expose it in this layer, as "0" or "0 2"; "" where it has no section here. */
   readonly lasers: string;
   readonly pinned: boolean;
+  readonly locked: boolean;
+  readonly hidden: boolean;
   readonly mayNotBeCut: boolean;
   /** 1-based number of the first problem that names it; 0 where there is none. */
   readonly problem: number;
@@ -27,8 +29,18 @@ function lasersByPart(figures: LayerFigures | undefined): ReadonlyMap<number, re
   return new Map([...found].map(([part, set]) => [part, [...set].sort((a, b) => a - b)]));
 }
 
+/** Parts that the view marks. */
+export interface Marks {
+  readonly locked: readonly PartId[];
+  readonly hidden: readonly PartId[];
+}
+
 /** One row for each part, in the order of the layout. */
-export function partRows(analysis: Analysis, figures: LayerFigures | undefined): PartRow[] {
+export function partRows(
+  analysis: Analysis,
+  figures: LayerFigures | undefined,
+  { locked, hidden }: Marks = { locked: [], hidden: [] },
+): PartRow[] {
   const lasers = lasersByPart(figures);
   const problems = new Map<PartId, number>();
   analysis.problems.forEach((problem, i) => {
@@ -40,6 +52,8 @@ export function partRows(analysis: Analysis, figures: LayerFigures | undefined):
     height_mm: analysis.parts[i]?.height_mm ?? 0,
     turn_deg: part.turn_deg,
     lasers: (lasers.get(i) ?? []).join(' '),
+    locked: locked.includes(part.id),
+    hidden: hidden.includes(part.id),
     pinned: part.laser !== null,
     mayNotBeCut: part.seams === 'none',
     problem: problems.get(part.id) ?? 0,

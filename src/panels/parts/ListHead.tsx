@@ -1,0 +1,75 @@
+/**
+ * Above the part list: the words looked for and how many parts hold them, and the heads of the columns, which sort.
+ */
+import { useWorkbench } from '../../canvas/bench';
+import type { PartRow } from './partRows';
+import { nextSort, type SortBy, type SortColumn } from './listOrder';
+
+interface SearchLineProps {
+  readonly text: string;
+  readonly found: readonly PartRow[];
+  readonly all: number;
+  onText(text: string): void;
+}
+
+export function SearchLine({ text, found, all, onText }: SearchLineProps) {
+  const bench = useWorkbench();
+  return (
+    <div className="part-search">
+      <input
+        type="text"
+        value={text}
+        placeholder="Find id, shape, laser, locked …"
+        aria-label="Find parts; Enter selects all that are found"
+        title="Words that all have to be in a row: id, shape, laser, locked, hidden, pinned, problem. Enter selects all found."
+        data-testid="part-search"
+        spellCheck={false}
+        autoComplete="off"
+        onChange={(event) => onText(event.target.value)}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') bench.setView({ selection: found.map(({ id }) => id) });
+          if (event.key !== 'Escape' || text === '') return;
+          event.stopPropagation();
+          onText('');
+        }}
+      />
+      <span data-testid="part-count" aria-live="polite">
+        {text.trim() === '' ? all : `${found.length} of ${all}`}
+      </span>
+    </div>
+  );
+}
+
+const COLUMNS: readonly (readonly [SortColumn, label: string, title: string])[] = [
+  ['id', 'id', 'id'],
+  ['shape', 'shape', 'shape'],
+  ['height', 'mm', 'height in mm'],
+  ['turn', 'turn', 'turn'],
+  ['laser', 'laser', 'laser'],
+];
+
+interface HeadsProps {
+  readonly sort: SortBy | null;
+  onSort(sort: SortBy | null): void;
+}
+
+export function ColumnHeads({ sort, onSort }: HeadsProps) {
+  const way = sort?.down === true ? 'descending' : 'ascending';
+  return (
+    <tr>
+      {COLUMNS.map(([column, label, title]) => (
+        <th
+          key={column}
+          scope="col"
+          className={column === 'height' || column === 'turn' ? 'number' : undefined}
+          aria-sort={sort?.column === column ? way : undefined}
+        >
+          <button type="button" title={`Sort by ${title}`} onClick={() => onSort(nextSort(sort, column))}>
+            {label}
+            {sort?.column === column && <span aria-hidden="true">{sort.down ? '↓' : '↑'}</span>}
+          </button>
+        </th>
+      ))}
+    </tr>
+  );
+}
