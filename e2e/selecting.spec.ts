@@ -91,3 +91,103 @@ test('the selection is aligned and spread by keys, each one step back', async ({
   await page.keyboard.press('Control+z');
   await expect(page.getByTestId('command-undo')).toBeDisabled();
 });
+
+test('a right click opens the menu of what stands there, made of commands; they act on it', async ({
+  page,
+}) => {
+  const count = await rows(page).count();
+  await page.mouse.click(...(await onPlan(page, 130 + 17, -62)), { button: 'right' });
+  const menu = page.getByTestId('plan-menu');
+  await expect(menu).toBeVisible();
+  await expect(page.getByTestId('part-inspector')).toContainText('P15');
+  await expect(page.getByTestId('plan-menu-one-per-laser')).toBeVisible();
+  await page.getByTestId('plan-menu-duplicate').click();
+  await expect(menu).toBeHidden();
+  await expect(rows(page)).toHaveCount(count + 1);
+  await page.keyboard.press('Control+z');
+  await expect(rows(page)).toHaveCount(count);
+});
+
+test('the menu is walked by keys, opens its groups, and Escape gives the plan the keyboard back', async ({
+  page,
+}) => {
+  await page.mouse.click(...(await onPlan(page, 130 + 17, -62)));
+  await focusPlan(page);
+  await page.keyboard.press('Shift+F10');
+  await expect(page.getByTestId('plan-menu')).toBeVisible();
+  await page.getByTestId('plan-menu-Turn').hover();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Enter');
+  await expect(page.getByTestId('plan-menu')).toBeHidden();
+  await expect(page.getByTestId('part-turn')).toHaveValue('90');
+  await page.keyboard.press('Shift+F10');
+  await page.keyboard.press('Escape');
+  await expect(page.getByTestId('plan')).toBeFocused();
+});
+
+test('a pointer that the system takes away in mid-drag puts everything back', async ({ page }) => {
+  for (const lost of ['pointercancel', 'lostpointercapture', 'blur', 'visibilitychange'] as const) {
+    await grabAndMove(page, [130 + 17, -62], [60, 20]);
+    await expect(page.getByTestId('part-x')).not.toHaveValue('130');
+    await page.getByTestId('plan').evaluate((plan, type) => {
+      const at = type === 'blur' ? window : type === 'visibilitychange' ? document : plan;
+      const pointer = { bubbles: true, pointerId: 1, pointerType: 'mouse' };
+      at.dispatchEvent(type.includes('pointer') ? new PointerEvent(type, pointer) : new Event(type));
+    }, lost);
+    await expect(page.getByTestId('part-x')).toHaveValue('130');
+    await page.mouse.move(...(await onPlan(page, -40, 90)));
+    await page.mouse.up();
+    await expect(page.getByTestId('part-x')).toHaveValue('130');
+    await expect(page.getByTestId('command-undo')).toBeDisabled();
+  }
+});
+
+test('the wheel moves the view where it is set so, also after a reload', async ({ page }) => {
+  await focusPlan(page);
+  const scale = () => page.evaluate(() => localStorage.getItem('evenplate.view') ?? '');
+  await page.keyboard.press('Shift+W');
+  await expect.poll(scale).toContain('"wheel":"pan"');
+  await page.reload();
+  await expect(page.locator('main[data-keys]')).toBeVisible();
+  const [x, y] = await onPlan(page, 130 + 17, -62);
+  await page.mouse.move(x, y);
+  await page.mouse.wheel(0, 60);
+  await page.mouse.click(x, y - 60);
+  await expect(page.getByTestId('part-inspector')).toContainText('P15');
+});
+
+test.describe('with fingers', () => {
+  test.use({ hasTouch: true });
+
+  test('two of them zoom and pan; one that rests opens the menu', async ({ page }) => {
+    const client = await page.context().newCDPSession(page);
+    const touch = (type: string, points: readonly (readonly [number, number])[]) =>
+      client.send('Input.dispatchTouchEvent', {
+        type: type as 'touchStart',
+        touchPoints: points.map(([x, y], id) => ({ x, y, id })),
+      });
+    const part = await onPlan(page, 130 + 17, -62);
+    const [x, y] = await onPlan(page, 0, 0);
+    await touch('touchStart', [[x - 50, y]]);
+    await touch('touchStart', [
+      [x - 50, y],
+      [x + 50, y],
+    ]);
+    for (let i = 1; i <= 10; i++)
+      await touch('touchMove', [
+        [x - 50 - 5 * i, y],
+        [x + 50 + 5 * i, y],
+      ]);
+    await touch('touchEnd', []);
+    await expect(page.getByTestId('command-undo')).toBeDisabled();
+    // twice as large about the middle
+    await page.mouse.click(2 * part[0] - x, 2 * part[1] - y);
+    await expect(page.getByTestId('part-inspector')).toContainText('P15');
+    await page.keyboard.press('Home');
+    await touch('touchStart', [part]);
+    await expect(page.getByTestId('plan-menu')).toBeVisible();
+    await touch('touchEnd', []);
+    await expect(page.getByTestId('plan-menu')).toBeVisible();
+    await expect(page.getByTestId('command-undo')).toBeDisabled();
+  });
+});

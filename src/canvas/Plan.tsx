@@ -4,7 +4,7 @@
  * what it shows has changed, in the frame of the change; more layers would cost more than they save, for every layer is
  * handed on to the screen with every frame.
  */
-import { Suspense, useCallback, useMemo, useRef, useState } from 'react';
+import { Suspense, useCallback, useMemo, useRef, useState, type ComponentType } from 'react';
 import { Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
 import type { Analysis } from '../build/types';
@@ -19,7 +19,7 @@ import type { Ctx, Sheet } from './draw/pen';
 import { besideRulers, drawRulers } from './draw/rulers';
 import { itemsPainter } from './draw/repaint';
 import { drawItems } from './draw/sections';
-import type { PlanUiStore } from './gestures/planUi';
+import type { MenuAsked, PlanUiStore } from './gestures/planUi';
 import { later } from './later';
 import { divisionAt, layerFiguresAt } from './layerAt';
 import { usePaintFault } from './paintFault';
@@ -128,7 +128,15 @@ function Paints({ size, shown, ui }: { size: Size; shown: Shown; ui: PlanUiStore
   );
 }
 
-export function Plan() {
+/** The menu that stands over the plan; it belongs to the panels, where the commands are. */
+export interface PlanMenuProps {
+  readonly asked: MenuAsked;
+  onClose(): void;
+  /** The menu has gone: the keyboard is free. */
+  onGone(): void;
+}
+
+export function Plan({ Menu = null }: { readonly Menu?: ComponentType<PlanMenuProps> | null }) {
   const element = useRef<HTMLDivElement>(null);
   const size = useSize(element);
   useFittedCamera(size);
@@ -137,7 +145,11 @@ export function Plan() {
   const cursor = useStore(host.ui, (ui) => (ui.panKey ? 'grab' : ui.cursor));
   const shown = usePlanItems(useStore(host.ui, (ui) => ui.moving));
   const { analysis, layer } = shown;
-  return (
+  const asked = useStore(host.ui, (ui) => ui.menu);
+  const takeKeys = () => {
+    if (document.activeElement === document.body) element.current?.focus({ preventScroll: true });
+  };
+  const plan = (
     <div
       ref={element}
       className="plan-canvas"
@@ -167,5 +179,16 @@ export function Plan() {
         </>
       )}
     </div>
+  );
+  // The menu is no child of the plan: what is pressed there is not pressed here.
+  return (
+    <>
+      {plan}
+      {asked && Menu && (
+        <Suspense fallback={null}>
+          <Menu asked={asked} onClose={() => host.ui.setState({ menu: null })} onGone={takeKeys} />
+        </Suspense>
+      )}
+    </>
   );
 }

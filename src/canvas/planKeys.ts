@@ -4,11 +4,14 @@
  */
 import { useEffect, type RefObject } from 'react';
 import { answerForPointer } from '../commands/pointerPlace';
+import type { PlatePoint } from '../units/types';
 import { toScreen } from './camera';
 import type { Controller } from './gestures/controller';
 import type { Input, PlanHost } from './gestures/gesture';
+import { askMenu } from './gestures/menu';
 import { isCornerTool, isDrawTool } from './gestures/planUi';
 import { arrowOf, heldOf } from './heldKeys';
+import { footprintBox } from './plan/items';
 
 const MODIFIERS = ['Shift', 'Alt', 'Control', 'Meta'];
 const CROSS_STEP_MM = 1;
@@ -90,10 +93,13 @@ function useUrgentKeys(host: PlanHost, controller: Controller): void {
     window.addEventListener('keydown', down, true);
     window.addEventListener('keyup', up, true);
     window.addEventListener('blur', away);
+    // Switching to another tab hides the page without the window losing the focus on every system.
+    document.addEventListener('visibilitychange', away);
     return () => {
       window.removeEventListener('keydown', down, true);
       window.removeEventListener('keyup', up, true);
       window.removeEventListener('blur', away);
+      document.removeEventListener('visibilitychange', away);
       controller.cancel();
     };
   }, [host, controller]);
@@ -134,11 +140,45 @@ export interface PlanKeysProps {
   readonly controller: Controller;
 }
 
+/** The menu key has no place of its own: the middle of the first selected part, else of the view. */
+const keyPlace = ({ bench, camera }: PlanHost): PlatePoint => {
+  const { selection } = bench.store.getState().view;
+  const part = bench.analysis().parts.find(({ id }) => id === selection[0]);
+  if (!part) return { x: camera().centreX_mm, y: camera().centreY_mm };
+  const box = footprintBox(part);
+  return { x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 };
+};
+
+const RIGHT_BUTTON = 2;
+
+/** A right click, or the menu key, asks for the menu. */
+function useMenuRequests(element: RefObject<HTMLElement | null>, host: PlanHost, controller: Controller) {
+  useEffect(() => {
+    const plan = element.current;
+    const ask = (event: MouseEvent) => {
+      event.preventDefault();
+      controller.cancel();
+      const frame = plan!.getBoundingClientRect();
+      const screen = { left: event.clientX - frame.left, top: event.clientY - frame.top };
+      const pointed = event.button === RIGHT_BUTTON || (event as PointerEvent).pointerType === 'touch';
+      const at = pointed ? controller.input(screen).at : keyPlace(host);
+      const { left, top } = pointed ? screen : toScreen(at, host.camera(), host.size());
+      askMenu(host, at, { left: left + frame.left, top: top + frame.top });
+    };
+    plan?.addEventListener('contextmenu', ask);
+    return () => plan?.removeEventListener('contextmenu', ask);
+  }, [element, host, controller]);
+}
+
 /** Listens to the plan's keys for as long as it is mounted; shows nothing. */
 export function PlanKeys({ element, host, controller }: PlanKeysProps): null {
   useUrgentKeys(host, controller);
   useSpacePan(element, host);
   useCrossKeys(element, host, controller);
-  useEffect(() => answerForPointer(host.bench, () => host.ui.getState().pointer), [host]);
+  useMenuRequests(element, host, controller);
+  useEffect(() => {
+    const place = () => host.ui.getState().menu?.at ?? host.ui.getState().pointer;
+    return answerForPointer(host.bench, place);
+  }, [host]);
   return null;
 }

@@ -17,6 +17,7 @@ import type { Size } from './camera';
 import { createController, type Controller, type DrawingTools } from './gestures/controller';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
 import { createPlanUi, isDrawTool } from './gestures/planUi';
+import type { Touch } from './gestures/touch';
 import { heldOf } from './heldKeys';
 import { cameraOf } from './viewport';
 
@@ -32,8 +33,8 @@ export interface PlanPointer {
     readonly onPointerDown: (event: PointerEvent) => void;
     readonly onPointerMove: (event: PointerEvent) => void;
     readonly onPointerUp: (event: PointerEvent) => void;
-    readonly onPointerCancel: () => void;
-    readonly onLostPointerCapture: () => void;
+    readonly onPointerCancel: (event: PointerEvent) => void;
+    readonly onLostPointerCapture: (event: PointerEvent) => void;
     readonly onPointerLeave: () => void;
     readonly onDoubleClick: () => void;
   };
@@ -61,7 +62,7 @@ function useWheelZoom(element: PlanElement, controller: Controller): void {
       const frame = node.getBoundingClientRect();
       const lines = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
       const at = { left: event.clientX - frame.left, top: event.clientY - frame.top };
-      controller.wheel(at, event.deltaY * lines, event.ctrlKey);
+      controller.wheel(at, event.deltaY * lines, event.ctrlKey, event.deltaX * lines);
     };
     node.addEventListener('wheel', zoom, { passive: false });
     return () => node.removeEventListener('wheel', zoom);
@@ -127,26 +128,52 @@ function useOnePointer(element: PlanElement) {
 type OnePointer = ReturnType<typeof useOnePointer>;
 type InputOf = (event: PointerEvent) => Input;
 
-const pointerHandlers = (controller: Controller, pointer: OnePointer, inputOf: InputOf) => ({
+/** Fingers and pens, as soon as their code has come; null for a mouse. */
+const touchFinder = (host: PlanHost, controller: Controller, pointer: OnePointer) => {
+  let touch: Touch | null = null;
+  const giveUp = () => {
+    pointer.letGo();
+    controller.cancel();
+  };
+  return ({ pointerType }: PointerEvent): Touch | null => {
+    if (pointerType === 'mouse') return null;
+    return (touch ??= drawingTools()?.createTouch(host, giveUp) ?? null);
+  };
+};
+type TouchOf = ReturnType<typeof touchFinder>;
+
+const pointerHandlers = (
+  controller: Controller,
+  pointer: OnePointer,
+  inputOf: InputOf,
+  touchOf: TouchOf,
+) => ({
   onPointerDown: (event: PointerEvent) => {
+    const client = { left: event.clientX, top: event.clientY };
+    if (touchOf(event)?.down(event.pointerId, inputOf(event), client)) return;
     if (event.button > 1 || pointer.isOther(event)) return;
     if (event.button === 1) event.preventDefault();
     pointer.hold(event);
     controller.press(inputOf(event), event.button === 1);
   },
   onPointerMove: (event: PointerEvent) => {
+    if (touchOf(event)?.move(event.pointerId, inputOf(event))) return;
     if (!pointer.isOther(event)) controller.move(inputOf(event));
   },
   onPointerUp: (event: PointerEvent) => {
+    if (touchOf(event)?.up(event.pointerId)) return;
     if (pointer.isOther(event)) return;
     pointer.letGo();
     controller.release(inputOf(event));
   },
-  onPointerCancel: () => {
+  onPointerCancel: (event: PointerEvent) => {
+    touchOf(event)?.up(event.pointerId);
+    if (pointer.isOther(event)) return;
     pointer.letGo();
     controller.cancel();
   },
-  onLostPointerCapture: () => {
+  onLostPointerCapture: (event: PointerEvent) => {
+    if (pointer.isOther(event)) return;
     pointer.letGo();
     if (controller.busy()) controller.cancel();
   },
@@ -160,6 +187,7 @@ export function usePlanPointer(element: PlanElement, size: Size): PlanPointer {
   useDrawingTools();
   useWheelZoom(element, controller);
   useFreshTool(element, host, controller);
+  const touchOf = useMemo(() => touchFinder(host, controller, pointer), [host, controller, pointer]);
 
   const inputOf: InputOf = (event) => {
     const frame = element.current!.getBoundingClientRect();
@@ -173,5 +201,6 @@ export function usePlanPointer(element: PlanElement, size: Size): PlanPointer {
     element.current?.focus({ preventScroll: true });
     controller.begin(begin(inputOf(event)));
   };
-  return { host, controller, pressHandle, handlers: pointerHandlers(controller, pointer, inputOf) };
+  const handlers = pointerHandlers(controller, pointer, inputOf, touchOf);
+  return { host, controller, pressHandle, handlers };
 }

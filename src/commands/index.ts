@@ -48,6 +48,7 @@ import { dropSchedule } from './schedule/dropSchedule';
 import { planStart } from './schedule/planStart';
 import type { Command, Context } from './types';
 import { heightDown, heightUp } from './view/height';
+import { wheel } from './view/wheel';
 import { theme } from './view/theme';
 import { zoomIn, zoomOut } from './view/zoom';
 import { zoomFit } from './view/zoomFit';
@@ -79,7 +80,7 @@ const allocationCommands = [allocateBalanced, allocateWholeParts];
 const scheduleCommands = [planStart, dropSchedule];
 const stepCommands = [changeFromHere, removeChange, ...goToStepCommands];
 const stripCommands = [addStrip, removeStrip];
-const viewCommands = [zoomIn, zoomOut, zoomFit, heightUp, heightDown, theme];
+const viewCommands = [zoomIn, zoomOut, zoomFit, heightUp, heightDown, theme, wheel];
 
 export const COMMANDS: readonly Command[] = [
   ...fileCommands,

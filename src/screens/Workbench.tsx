@@ -3,7 +3,16 @@
  * where commands meet the page (files, dialogs, keys, drops).
  */
 import type { ReactNode } from 'react';
-import { Suspense, useCallback, useContext, useEffect, useLayoutEffect, useMemo, useState } from 'react';
+import {
+  lazy,
+  Suspense,
+  useCallback,
+  useContext,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useState,
+} from 'react';
 import { BenchProvider } from '../canvas/bench';
 import { Plan } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
@@ -32,6 +41,7 @@ const LowerViews = later(async () => (await aroundPlate()).LowerViews);
 const TitleBlock = later(async () => (await aroundPlate()).TitleBlock);
 const Notices = later(async () => (await aroundPlate()).Notices);
 const OpenDialog = later(async () => (await aroundPlate()).OpenDialog);
+const PlanMenu = lazy(() => import('../panels/planMenu/PlanMenu'));
 
 interface ListState {
   readonly tab: ListTab;
@@ -102,7 +112,7 @@ function PlanView() {
       </div>
       <FirstRun />
       <div className="view-body">
-        <Plan />
+        <Plan Menu={PlanMenu} />
         <Suspense fallback={null}>
           <EmptyPlate />
         </Suspense>

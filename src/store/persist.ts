@@ -15,12 +15,21 @@ import type { View, Workbench, WorkbenchState } from './types';
 /** Wait after a change before writing. */
 export const SAVE_DELAY_MS = 1000;
 
-const LASTING = ['height_mm', 'theme', 'firstRunDismissed', 'drawHeight_mm', 'locked', 'hidden'] as const;
+const LASTING = [
+  'height_mm',
+  'theme',
+  'wheel',
+  'firstRunDismissed',
+  'drawHeight_mm',
+  'locked',
+  'hidden',
+] as const;
 type LastingView = Pick<View, (typeof LASTING)[number]>;
 
 const lasting = ({
   height_mm,
   theme,
+  wheel,
   firstRunDismissed,
   drawHeight_mm,
   locked,
@@ -30,6 +39,7 @@ const lasting = ({
   hidden,
   height_mm,
   theme,
+  wheel,
   firstRunDismissed,
   drawHeight_mm,
 });

@@ -41,7 +41,7 @@ function parsed(text: string | null): Readonly<Record<string, unknown>> {
 
 /** The lasting parts of the view; a value that makes no sense is left out and the first view's stands. */
 function savedView(storage: WorkStorage | null): Partial<View> {
-  const { height_mm, theme, firstRunDismissed, drawHeight_mm, locked, hidden } = parsed(
+  const { height_mm, theme, wheel, firstRunDismissed, drawHeight_mm, locked, hidden } = parsed(
     held(storage, VIEW_KEY),
   );
   const ids = (value: unknown): value is PartId[] =>
@@ -53,6 +53,7 @@ function savedView(storage: WorkStorage | null): Partial<View> {
     ...(theme === 'light' || theme === 'dark' || theme === 'system' ? { theme } : {}),
     ...(ids(locked) ? { locked } : {}),
     ...(ids(hidden) ? { hidden } : {}),
+    ...(wheel === 'zoom' || wheel === 'pan' ? { wheel } : {}),
     ...(typeof firstRunDismissed === 'boolean' ? { firstRunDismissed } : {}),
   };
 }

@@ -58,6 +58,8 @@ export interface View {
   readonly activeZone: number | null;
   readonly notices: readonly Notice[];
   readonly theme: 'light' | 'dark' | 'system';
+  /** What the wheel, or two fingers on a trackpad, do on the plan. */
+  readonly wheel: 'zoom' | 'pan';
   readonly firstRunDismissed: boolean;
   /** Height that newly drawn parts get. */
   readonly drawHeight_mm: Mm;

@@ -57,6 +57,7 @@ const FIRST_VIEW: View = {
   activeZone: null,
   notices: [],
   theme: 'system',
+  wheel: 'zoom',
   firstRunDismissed: false,
   drawHeight_mm: 20,
 };

@@ -3,7 +3,7 @@
  * the middle button, or Space held, pans whatever the tool. Zoom keeps the point under the pointer.
  */
 import type { PlatePoint, ScreenPoint } from '../../units/types';
-import { toPlate, zoomAt } from '../camera';
+import { panBy, toPlate, zoomAt } from '../camera';
 import { NO_MODIFIERS, type Modifiers } from '../snapping';
 import type * as Corners from './corners';
 import type * as Drawing from './drawing';
@@ -11,6 +11,7 @@ import type { Gesture, Input, PlanHost } from './gesture';
 import { createHand, type Hand } from './hand';
 import { panGesture } from './looking';
 import { cornerDraft, isCornerTool } from './planUi';
+import type * as Touching from './touch';
 import { hoverSelect, pressSelect, type ZoneTools } from './select';
 
 /** Zoom per px of wheel travel; a pinch on a trackpad sends small steps. */
@@ -30,7 +31,8 @@ export interface Controller {
   doubleClick(): void;
   /** Ends an outline of corners, or says what it lacks. */
   finish(): void;
-  wheel(at: ScreenPoint, delta: number, pinch: boolean): void;
+  /** A turn of the wheel, or two fingers on a trackpad: zooms or pans as the view says; a pinch always zooms. */
+  wheel(at: ScreenPoint, delta: number, pinch: boolean, aside?: number): void;
   /** Modifier keys changed while the pointer rests. */
   modifiers(held: Modifiers): void;
   /** Enter, Escape, Backspace for a drawing or gesture under way; true where the key was used. */
@@ -41,6 +43,7 @@ export interface Controller {
 /** Drawing and reshaping zones, whose code is loaded apart from the free hand's; null until it is there. */
 export type DrawingTools = Pick<typeof Drawing, 'commitDraft' | 'drawGesture' | 'followDraft'> &
   Pick<typeof Corners, 'cornerGesture' | 'dropCorner' | 'finishCorners'> &
+  Pick<typeof Touching, 'createTouch'> &
   ZoneTools;
 type GetTools = () => DrawingTools | null;
 
@@ -97,7 +100,15 @@ const follow = (host: PlanHost, to: Input, drawing: DrawingTools | null): void =
   else if (toolOf(host) === 'select') hoverSelect(host, to);
 };
 
-const zoom = ({ bench, camera, size }: PlanHost, at: ScreenPoint, delta: number, pinch: boolean): void => {
+const wheel = (
+  { bench, camera, size }: PlanHost,
+  at: ScreenPoint,
+  delta: number,
+  pinch: boolean,
+  aside: number,
+): void => {
+  if (bench.store.getState().view.wheel === 'pan' && !pinch)
+    return bench.setView({ camera: panBy(camera(), -aside, -delta) });
   const factor = Math.exp(-delta * (pinch ? PINCH_RATE : WHEEL_RATE));
   bench.setView({ camera: zoomAt(camera(), at, factor, size()) });
 };
@@ -135,7 +146,7 @@ export const createController = (
     doubleClick() {
       if (cornerDraft(ui.getState().draft)) drawing()?.finishCorners(host);
     },
-    wheel: (at, delta, pinch) => zoom(host, at, delta, pinch),
+    wheel: (at, delta, pinch, aside = 0) => wheel(host, at, delta, pinch, aside),
     modifiers(held) {
       if (lastScreen && (hand.busy() || ui.getState().draft)) move(input(lastScreen, held));
     },

@@ -6,4 +6,5 @@ export { boxGesture } from './box';
 export { copyGesture } from './copying';
 export * from './corners';
 export * from './drawing';
+export { createTouch } from './touch';
 export { moveZoneGesture } from './zones';

@@ -39,6 +39,12 @@ export interface Tip {
   readonly at: ScreenPoint;
   readonly lines: readonly string[];
 }
+/** A menu that was asked for: about what, where on the plate, and where on the page. */
+export interface MenuAsked {
+  readonly about: 'part' | 'line' | 'plate';
+  readonly at: PlatePoint;
+  readonly client: ScreenPoint;
+}
 export interface PlanUi {
   readonly draft: Draft | null;
   readonly tip: Tip | null;
@@ -54,6 +60,7 @@ export interface PlanUi {
   readonly cross: PlatePoint | null;
   /** A seam that was clicked: its figures stand beside it until the next click. */
   readonly seam: { readonly part: PartId; readonly at: PlatePoint } | null;
+  readonly menu: MenuAsked | null;
   readonly panKey: boolean;
   /** Of the canvas. */
   readonly size: Size;
@@ -69,6 +76,7 @@ const IDLE_UI: PlanUi = {
   pointer: null,
   cross: null,
   seam: null,
+  menu: null,
   panKey: false,
   size: { width: 0, height: 0 },
 };
