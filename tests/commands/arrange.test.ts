@@ -70,6 +70,20 @@ describe('arranging', () => {
     expect(runCommand('align-left', place.context)).toBe(true);
   });
 
+  test('locked parts stay: others align with them, and spreading goes round them', () => {
+    const place = workplace(quadrantsPlate());
+    place.bench.setView({ selection: ['P01', 'P02', 'P03'], locked: ['P02'] });
+    runCommand('align-left', place.context);
+    expect(place.layout().parts.map(({ at_mm }) => at_mm)).toEqual([
+      [60, -60],
+      [60, -60],
+      [65, 60],
+    ]);
+    runCommand('one-per-laser', place.context);
+    expect(place.layout().parts[1]!.at_mm).toEqual([60, -60]);
+    expect(place.layout().parts[0]!.at_mm).not.toEqual([60, -60]);
+  });
+
   test('says when no laser is on to spread parts to', () => {
     const layout = quadrantsPlate();
     const lasers = layout.machine.lasers.map((laser) => ({ ...laser, on: false }));

@@ -1,4 +1,4 @@
-/** Brings an edge, or the middle, of the selected parts into line. */
+/** Brings an edge, or the middle, of the selected parts into line; with those that are locked, where there are any. */
 import { documentCommand, viewOf, where } from '../make';
 import { alignParts, FEWEST_ALIGNED, type Edge } from '../operations/arrange';
 import type { Command } from '../types';
@@ -20,6 +20,6 @@ const several = where(
 
 export const alignCommands: readonly Command[] = EDGES.map(({ edge, label, key }) =>
   documentCommand({ id: `align-${edge}`, label, group: 'part', keys: [key], when: several }, (layout, view) =>
-    alignParts(layout, view.selection, edge),
+    alignParts(layout, view.selection, edge, view.locked),
   ),
 );

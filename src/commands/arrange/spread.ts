@@ -13,7 +13,9 @@ export const spread: Command = {
   when: hasSelection,
   run: (context) => {
     const { zoning } = plateIn(context);
-    const { layout, left } = spreadParts(layoutOf(context), zoning, viewOf(context).selection);
+    const { selection, locked } = viewOf(context);
+    const loose = selection.filter((id) => !locked.includes(id));
+    const { layout, left } = spreadParts(layoutOf(context), zoning, loose);
     context.bench.change(spread.label, () => layout);
     if (left.length === 0) return;
     const none = !usableLasers(layout.machine).some(({ on }) => on);

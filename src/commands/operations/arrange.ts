@@ -38,14 +38,25 @@ function placeOf(box: Box, edge: Edge): Mm {
   return edge === 'right' || edge === 'back' ? high(box, axis) : centre(box, axis);
 }
 
-/** Brings an edge, or the centre, of every part to where the common box has it. Fewer than two parts stay. */
-export function alignParts(layout: Layout, ids: readonly PartId[], edge: Edge): Layout {
+/**
+ * Brings an edge, or the centre, of every part to where the common box has it; where some of them are fixed, to where
+ * the box of those has it. Fewer than two parts stay.
+ */
+export function alignParts(
+  layout: Layout,
+  ids: readonly PartId[],
+  edge: Edge,
+  fixed: readonly PartId[] = [],
+): Layout {
   const parts = boxedParts(layout, ids);
   if (parts.length < FEWEST_ALIGNED) return layout;
-  const target = placeOf(boxAroundAll(parts.map(({ box }) => box)), edge);
+  const anchors = parts.filter(({ part }) => fixed.includes(part.id));
+  const guide = anchors.length > 0 ? anchors : parts;
+  const target = placeOf(boxAroundAll(guide.map(({ box }) => box)), edge);
+  const loose = parts.filter((entry) => !anchors.includes(entry));
   const step = ({ part, box }: Boxed) =>
     [part.id, along(AXIS_OF[edge], target - placeOf(box, edge))] as const;
-  return moveEach(layout, new Map(parts.map(step)));
+  return moveEach(layout, new Map(loose.map(step)));
 }
 
 const byPlace =

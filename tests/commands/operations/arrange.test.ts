@@ -86,6 +86,15 @@ describe('align', () => {
     expect(second![0]).toBeCloseTo(-70 + 10 * Math.SQRT2, 3);
   });
 
+  it('goes by a fixed part where there is one', () => {
+    // the second block's left edge stands at x = 50; the stepped part reaches 15 mm to the left of its origin
+    expect(places(alignParts(plate(), all, 'left', ['P02']))).toEqual([
+      [60, -60],
+      [60, -50],
+      [65, 60],
+    ]);
+  });
+
   it('leaves parts that are not named, one part alone, and what is in line already, as they are', () => {
     const layout = plate();
     expect(places(alignParts(layout, ['P01', 'P02'], 'left'))[2]).toEqual([10, 60]);
