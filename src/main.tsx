@@ -40,3 +40,10 @@ openWorkbench({
   root.textContent =
     'A part of Evenplate could not be loaded. Your work is still saved; load the page again.';
 });
+
+// The development server has no built files to keep.
+if (import.meta.env.PROD)
+  afterPaint(() => import('./screens/offline')).then(
+    ({ keepForOffline }) => keepForOffline(document, navigator.serviceWorker),
+    () => undefined,
+  );

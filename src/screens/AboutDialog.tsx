@@ -6,7 +6,7 @@ import { Sheet } from './Sheet';
 
 export default function AboutDialog({ onClose }: { onClose(): void }) {
   return (
-    <Sheet title="About Evenplate" wide onClose={onClose}>
+    <Sheet title="About Evenplate" wide reading onClose={onClose}>
       <p>
         Evenplate divides the platform of a multi-laser metal powder bed machine among its lasers and shows
         what each division costs in time, seams and hours. Everything is computed in this browser; nothing

@@ -33,7 +33,7 @@ function Group({ group, title }: (typeof GROUPS)[number]) {
 
 export default function HelpDialog({ onClose }: { onClose(): void }) {
   return (
-    <Sheet title="Keys and help" wide onClose={onClose}>
+    <Sheet title="Keys and help" wide reading onClose={onClose}>
       <p className="hint">
         Every figure of the readout says what it means when the pointer rests on it or the Tab key reaches it.
         Fields read “25,4 mm”, “1 in” and “1/4 in”; Enter commits, Escape restores, the arrow keys step. The

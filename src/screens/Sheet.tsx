@@ -12,11 +12,13 @@ interface SheetProps {
   readonly wide?: boolean;
   /** As large as the window allows. */
   readonly full?: boolean;
+  /** Words only: the keys scroll them. */
+  readonly reading?: boolean;
   readonly children: ReactNode;
   onClose(): void;
 }
 
-export function Sheet({ title, wide = false, full = false, children, onClose }: SheetProps) {
+export function Sheet({ title, wide = false, full = false, reading = false, children, onClose }: SheetProps) {
   const returnFocus = useReturnFocus();
   return (
     <Dialog.Root open onOpenChange={(open) => !open && onClose()}>
@@ -44,7 +46,15 @@ export function Sheet({ title, wide = false, full = false, children, onClose }: 
             </Dialog.Close>
           </header>
           <Notices inDialog />
-          <div className="dialog-body">{children}</div>
+          {/* Where nothing in it takes the focus, the text itself does, so that the arrow keys scroll it. */}
+          <div
+            className="dialog-body"
+            tabIndex={reading ? 0 : undefined}
+            role={reading ? 'region' : undefined}
+            aria-label={reading ? title : undefined}
+          >
+            {children}
+          </div>
         </Dialog.Content>
       </Dialog.Portal>
     </Dialog.Root>

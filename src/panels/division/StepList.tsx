@@ -89,7 +89,7 @@ function ChangeFromHere() {
   const from_mm = useBench(({ layout, view }) => stepHeight(layout, bottomOfLayer(layout, view.height_mm)));
   const words = from_mm === null ? 'from here' : `from ${formatField(from_mm)} mm`;
   return (
-    <CommandButton id="change-from-here" label={`Change the zones ${words} on`}>
+    <CommandButton id="change-from-here" label={`Change ${words} on: other zones`}>
       Change {words} on
     </CommandButton>
   );

@@ -68,11 +68,12 @@ export const Figure = memo(function Figure(props: FigureProps) {
       aria-describedby={explained ? EXPLANATION_ID : undefined}
       {...handlers}
     >
-      {look !== 'cell' && <span className="figure-label">{label}</span>}
+      {/* The spaces are for readers that join the words: the lines are laid out without them. */}
+      {look !== 'cell' && <span className="figure-label">{label}</span>}{' '}
       <span className="figure-value" data-testid={name}>
         {value}
-      </span>
-      {note !== undefined && <span className="figure-note">{note}</span>}
+      </span>{' '}
+      {note !== undefined && <span className="figure-note">{note}</span>}{' '}
       {missing !== undefined && look !== 'stack' && <span className="figure-missing">{missing}</span>}
     </button>
   );

@@ -66,7 +66,7 @@ function SaveButton({ kind, desk, title, form }: Omit<RowProps, 'use' | 'childre
     <button
       type="button"
       className="button"
-      aria-label={mine ? `Cancel ${title.toLowerCase()}` : `Save ${title.toLowerCase()} as ${form}`}
+      aria-label={mine ? `Cancel ${title.toLowerCase()}` : `Save ${form}: ${title.toLowerCase()}`}
       data-testid={mine ? 'file-cancel' : `make-${kind}`}
       disabled={!mine && (job !== null || !ready)}
       // the second press of a double click is not meant for what the first one made of the button
