@@ -5,7 +5,7 @@ import { keepForOffline } from '../../src/screens/offline';
 const page = (baseURI: string) => ({ baseURI }) as Document;
 const container = (register: (...given: unknown[]) => unknown) =>
   ({ register }) as unknown as ServiceWorkerContainer;
-const asked = vi.fn(async (..._given: unknown[]) => undefined);
+const asked = vi.fn<(...given: unknown[]) => Promise<undefined>>(async () => undefined);
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => {
