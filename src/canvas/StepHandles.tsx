@@ -71,7 +71,10 @@ export function StepNames({ axis, left }: Omit<LinesProps, 'right'>) {
   ));
 }
 
-/** Follows the pointer from a press on a handle to its release; the handle keeps its distance to the pointer. */
+/**
+ * Follows the pointer from a press on a handle to its release; the handle keeps its distance to the pointer. Whatever else
+ * ends it (a cancelled touch, a lost pointer, the window or the tab left) puts everything back.
+ */
 function dragStep(bench: Workbench, axis: ZAxis, { index, y }: StepEdge, event: PointerEvent): void {
   if (event.button !== 0 || bench.gestureOpen()) return;
   event.stopPropagation();
@@ -94,13 +97,17 @@ function dragStep(bench: Workbench, axis: ZAxis, { index, y }: StepEdge, event: 
     ['pointermove', follow],
     ['pointercancel', cancel],
     ['pointerup', end],
-    ['lostpointercapture', end],
+    ['lostpointercapture', cancel],
   ] as const;
   const stop = (): void => {
+    window.removeEventListener('blur', cancel);
+    document.removeEventListener('visibilitychange', cancel);
     for (const [type, listener] of heard) handle.removeEventListener(type, listener);
   };
   handle.setPointerCapture(event.pointerId);
   for (const [type, listener] of heard) handle.addEventListener(type, listener);
+  window.addEventListener('blur', cancel);
+  document.addEventListener('visibilitychange', cancel);
   bench.beginGesture(HISTORY);
 }
 

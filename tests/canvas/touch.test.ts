@@ -1,12 +1,12 @@
 /**
- * Fingers, the menu, the wheel, and gestures that the system takes away. Expected values: mathematics on a plan at 2 px a
+ * Fingers, the menu and the wheel. Expected values: mathematics on a plan at 2 px a
  * millimetre whose middle is the platform's. Screen px, platform millimetres.
  */
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { askMenu } from '../../src/canvas/gestures/menu';
 import { createTouch } from '../../src/canvas/gestures/touch';
 import { toPlate } from '../../src/canvas/camera';
-import { ALT, planHands } from './hands';
+import { planHands } from './hands';
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => vi.useRealTimers());
@@ -118,50 +118,4 @@ describe('the wheel', () => {
     hands.controller.wheel({ left: 400, top: 300 }, -100, true);
     expect(hands.host.camera().pxPerMm).toBeGreaterThan(2);
   });
-});
-
-describe('a gesture that the system cancels', () => {
-  const GESTURES = {
-    'a drag of a part': [-60, -60, undefined],
-    'a drag of a copy': [-60, -60, ALT],
-    'a zone line': [-100, 0, undefined],
-    'the crossing of two lines': [0, 0, undefined],
-    'a box': [-120, -120, undefined],
-  } as const;
-
-  it.each(Object.entries(GESTURES))('leaves nothing stuck: %s', (_name, [x, y, held]) => {
-    const hands = planHands();
-    const [before, view] = [hands.layout(), hands.view()];
-    hands.press(x, y, held);
-    hands.move(x + 30, y + 25, held);
-    hands.controller.cancel();
-    hands.move(x + 60, y + 60, held);
-    hands.frame();
-    expect(hands.layout()).toEqual(before);
-    expect(hands.controller.busy()).toBe(false);
-    expect(hands.bench.gestureOpen()).toBe(false);
-    expect(hands.bench.history()).toEqual({ undo: null, redo: null });
-    expect(hands.host.ui.getState()).toMatchObject({ pressed: false, moving: [], tip: null, draft: null });
-    expect(hands.view().camera).toEqual(view.camera);
-    hands.click(60, -60);
-    expect(hands.view().selection).toEqual(['P02']);
-  });
-
-  it.each(['rectangle', 'disc', 'ring', 'polygon', 'zone', 'pan'] as const)(
-    'leaves nothing stuck: the tool %s',
-    (tool) => {
-      const hands = planHands();
-      const before = hands.layout();
-      hands.bench.setView({ tool });
-      hands.press(-100, 100);
-      hands.move(-60, 120);
-      hands.controller.cancel();
-      hands.move(-20, 150);
-      expect(hands.layout()).toEqual(before);
-      expect(hands.controller.busy()).toBe(false);
-      expect(hands.bench.gestureOpen()).toBe(false);
-      expect(hands.host.ui.getState()).toMatchObject({ pressed: false, draft: null });
-      expect(hands.view().camera).toEqual({ centreX_mm: 0, centreY_mm: 0, pxPerMm: 2 });
-    },
-  );
 });

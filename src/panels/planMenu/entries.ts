@@ -42,6 +42,7 @@ const PART: readonly Block[] = [
     ),
     beside('Laser', ...perLaser('pin-laser'), 'unpin'),
     beside('Seams', 'seams-free', 'seams-none'),
+    here('lock'),
   ],
 ];
 const LINE: readonly Block[] = [
