@@ -16,7 +16,9 @@ test('parts copied in one window are pasted in another one, in place and at the 
   await focusPlan(page);
   await page.keyboard.press('Control+c');
   const other = await context.newPage();
-  await openDemo(other);
+  await other.goto('./');
+  await expect(other.locator('main[data-keys]')).toBeVisible();
+  await expect(rows(other)).toHaveCount(count);
   await focusPlan(other);
   await other.keyboard.press('Control+Shift+v');
   await expect(rows(other)).toHaveCount(count + 1);
