@@ -18,7 +18,8 @@ const ASIDE_PX: Px = 14;
 const ROOM = { width: 190, height: 60 };
 
 const HINTS: Readonly<Record<Tool, string>> = {
-  select: 'Box to the right: what is inside, to the left: what it touches; Alt-drag: a copy',
+  select:
+    'Box to the right: what is inside, to the left: what it touches; Alt-drag: a copy; Ctrl: no snapping',
   pan: 'Drag the plate',
   rectangle: 'Corner to corner, Alt: free',
   disc: 'From the centre outward',

@@ -102,7 +102,13 @@ function useController(size: Size) {
   const [ui] = useState(createPlanUi);
   useLayoutEffect(() => ui.setState({ size }), [ui, size]);
   return useMemo(() => {
-    const host: PlanHost = { bench, ui, camera: () => cameraOf(bench), size: () => ui.getState().size };
+    const host: PlanHost = {
+      bench,
+      ui,
+      magnet: (ids) => drawingTools()?.createMagnet(host, ids) ?? null,
+      camera: () => cameraOf(bench),
+      size: () => ui.getState().size,
+    };
     return { host, controller: createController(host, requestAnimationFrame, drawingTools) };
   }, [bench, ui]);
 }

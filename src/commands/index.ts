@@ -49,6 +49,7 @@ import { planStart } from './schedule/planStart';
 import type { Command, Context } from './types';
 import { heightDown, heightUp } from './view/height';
 import { wheel } from './view/wheel';
+import { snapping } from './view/snapping';
 import { theme } from './view/theme';
 import { zoomIn, zoomOut } from './view/zoom';
 import { zoomFit } from './view/zoomFit';
@@ -80,7 +81,7 @@ const allocationCommands = [allocateBalanced, allocateWholeParts];
 const scheduleCommands = [planStart, dropSchedule];
 const stepCommands = [changeFromHere, removeChange, ...goToStepCommands];
 const stripCommands = [addStrip, removeStrip];
-const viewCommands = [zoomIn, zoomOut, zoomFit, heightUp, heightDown, theme, wheel];
+const viewCommands = [zoomIn, zoomOut, zoomFit, heightUp, heightDown, snapping, theme, wheel];
 
 export const COMMANDS: readonly Command[] = [
   ...fileCommands,

@@ -23,6 +23,8 @@ const LASTING = [
   'drawHeight_mm',
   'locked',
   'hidden',
+  'snapping',
+  'grid_mm',
 ] as const;
 type LastingView = Pick<View, (typeof LASTING)[number]>;
 
@@ -34,7 +36,11 @@ const lasting = ({
   drawHeight_mm,
   locked,
   hidden,
+  snapping,
+  grid_mm,
 }: View): LastingView => ({
+  snapping,
+  grid_mm,
   locked,
   hidden,
   height_mm,

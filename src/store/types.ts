@@ -61,6 +61,9 @@ export interface View {
   /** What the wheel, or two fingers on a trackpad, do on the plan. */
   readonly wheel: 'zoom' | 'pan';
   readonly firstRunDismissed: boolean;
+  /** Parts that are dragged come to rest at edges, lines and gaps; and, 0 for none, on a grid. */
+  readonly snapping: boolean;
+  readonly grid_mm: Mm;
   /** Height that newly drawn parts get. */
   readonly drawHeight_mm: Mm;
 }

@@ -59,6 +59,8 @@ const FIRST_VIEW: View = {
   theme: 'system',
   wheel: 'zoom',
   firstRunDismissed: false,
+  snapping: true,
+  grid_mm: 0,
   drawHeight_mm: 20,
 };
 

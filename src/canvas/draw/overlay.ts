@@ -7,7 +7,7 @@ import { boxOf } from '../../geometry/region';
 import type { Region } from '../../geometry/types';
 import type { PartId } from '../../layout/types';
 import type { Hover, View } from '../../store/types';
-import type { ScreenPoint } from '../../units/types';
+import type { PlatePoint, ScreenPoint } from '../../units/types';
 import type { Division, ZoneLine } from '../../zoning/types';
 import { toScreen } from '../camera';
 import { THICK_PX, THIN_PX, type Theme } from '../../export/plan/palette';
@@ -196,7 +196,16 @@ const drawOrigin = (ctx: Ctx, sheet: Sheet, { part, view }: PartItem): void => {
 
 const PADLOCK_LEAST_PX = 16;
 
-/** A padlock at the rear left corner of each locked part that has room for it. */
+/** The outline's point furthest to the rear left. */
+const rearLeft = ({ footprint }: PartItem['view']): PlatePoint => {
+  let [x, y] = [Infinity, -Infinity];
+  for (const ring of footprint)
+    for (let i = 0; i < ring.length; i += 2)
+      if (ring[i + 1]! - ring[i]! > y - x) [x, y] = [ring[i]!, ring[i + 1]!];
+  return { x, y };
+};
+
+/** A padlock at the rear left of each locked part that has room for it. */
 const drawPadlocks = (ctx: Ctx, sheet: Sheet, { items, view }: Overlay): void => {
   if (view.locked.length === 0) return;
   const { ink, sheet: fill } = sheet.ground;
@@ -204,7 +213,7 @@ const drawPadlocks = (ctx: Ctx, sheet: Sheet, { items, view }: Overlay): void =>
     if (!view.locked.includes(part.id)) continue;
     const { minX, minY, maxX, maxY } = footprintBox(shown);
     if (Math.min(maxX - minX, maxY - minY) * sheet.camera.pxPerMm < PADLOCK_LEAST_PX) continue;
-    const { left, top } = toScreen({ x: minX, y: maxY }, sheet.camera, sheet.size);
+    const { left, top } = toScreen(rearLeft(shown), sheet.camera, sheet.size);
     setPen(ctx, { colour: ink, width_px: 1.5 }, 1);
     ctx.beginPath();
     ctx.arc(left, top - 1, 3, Math.PI, 0);

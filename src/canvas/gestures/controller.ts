@@ -7,6 +7,7 @@ import { panBy, toPlate, zoomAt } from '../camera';
 import { NO_MODIFIERS, type Modifiers } from '../snapping';
 import type * as Corners from './corners';
 import type * as Drawing from './drawing';
+import type * as Magnets from './magnet';
 import type { Gesture, Input, PlanHost } from './gesture';
 import { createHand, type Hand } from './hand';
 import { panGesture } from './looking';
@@ -44,6 +45,7 @@ export interface Controller {
 export type DrawingTools = Pick<typeof Drawing, 'commitDraft' | 'drawGesture' | 'followDraft'> &
   Pick<typeof Corners, 'cornerGesture' | 'dropCorner' | 'finishCorners'> &
   Pick<typeof Touching, 'createTouch'> &
+  Pick<typeof Magnets, 'createMagnet'> &
   ZoneTools;
 type GetTools = () => DrawingTools | null;
 

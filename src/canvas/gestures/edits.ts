@@ -9,8 +9,8 @@ import { onShown, plateOf } from '../../store/shown';
 import type { Mm, PlatePoint } from '../../units/types';
 import { zoneLines } from '../../zoning/lines';
 import type { ZoneLine } from '../../zoning/types';
-import { snapMm } from '../snapping';
-import { editGesture, type Gesture, type Input, type PlanHost } from './gesture';
+import { snapMm, snapPoint } from '../snapping';
+import { editGesture, type Gesture, type Input, type Magnet, type PlanHost } from './gesture';
 import { mmWords, placeWords } from './words';
 
 const partOf = (layout: Layout, id: PartId) => layout.parts.find((part) => part.id === id);
@@ -35,23 +35,26 @@ export const moveGesture = (
 ): Gesture => {
   let grip: Grip = { lead, ids };
   const from = partOf(host.bench.store.getState().layout, lead)?.at_mm ?? [0, 0];
-  const target = (to: Input): PlatePoint => ({
-    x: snapMm(from[0] + to.at.x - start.at.x, to.held),
-    y: snapMm(from[1] + to.at.y - start.at.y, to.held),
-  });
+  let magnet: Magnet | null = null;
+  let wanted: PlatePoint = { x: from[0], y: from[1] };
+  const target = (to: Input): PlatePoint => {
+    const free = { x: from[0] + to.at.x - start.at.x, y: from[1] + to.at.y - start.at.y };
+    return magnet?.({ x: from[0], y: from[1] }, free, to.held) ?? snapPoint(free, to.held);
+  };
   const label = `${take ? 'Copy' : 'Move'} ${ids.length > 1 ? `${ids.length} parts` : lead}`;
   return editGesture(host, start, {
     label,
     begun: () => {
       if (take) grip = take(label);
       host.ui.setState({ moving: grip.ids });
+      magnet = host.magnet?.(grip.ids) ?? null;
     },
     change: (layout, to) => {
       const at = partOf(layout, grip.lead)?.at_mm;
-      const wanted = target(to);
+      wanted = target(to);
       return at ? moveParts(layout, grip.ids, wanted.x - at[0], wanted.y - at[1]) : layout;
     },
-    words: (to) => [placeWords(target(to), to.held)],
+    words: (to) => [placeWords(wanted, to.held)],
     clicked,
   });
 };

@@ -2,7 +2,7 @@
  * A gesture runs from pressing to letting go. Whatever it changes is one entry of history; cancelled, it leaves the
  * layout as it was. If its entry was closed by someone else (undo during a drag), it stops by itself.
  */
-import type { Layout } from '../../layout/types';
+import type { Layout, PartId } from '../../layout/types';
 import type { Camera, Workbench } from '../../store/types';
 import type { PlatePoint, ScreenPoint } from '../../units/types';
 import type { Size } from '../camera';
@@ -21,10 +21,14 @@ export interface Gesture {
   end(at: Input): void;
   cancel(): void;
 }
+/** Where parts come to rest whose grabbed one stood at `from` and is wanted at `to`. */
+export type Magnet = (from: PlatePoint, to: PlatePoint, held: Modifiers) => PlatePoint;
 /** What gestures work on. */
 export interface PlanHost {
   readonly bench: Workbench;
   readonly ui: PlanUiStore;
+  /** What pulls at parts that are dragged; null or absent: nothing. */
+  magnet?(ids: readonly PartId[]): Magnet | null;
   camera(): Camera;
   size(): Size;
 }

@@ -51,7 +51,7 @@ export const createHand = (
   const rest = () => {
     const running = gesture;
     gesture = null;
-    ui.setState({ pressed: false, moving: [], tip: null });
+    ui.setState({ pressed: false, moving: [], tip: null, marks: null });
     return running;
   };
   const places = perFrame(nextFrame, (input) => {

@@ -7,4 +7,5 @@ export { copyGesture } from './copying';
 export * from './corners';
 export * from './drawing';
 export { createTouch } from './touch';
+export { createMagnet } from './magnet';
 export { moveZoneGesture } from './zones';

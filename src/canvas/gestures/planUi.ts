@@ -6,6 +6,7 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { PartId } from '../../layout/types';
 import type { Mm, PlatePoint, ScreenPoint } from '../../units/types';
 import type { Size } from '../camera';
+import type { Marks } from '../magnetism';
 
 export type DrawTool = 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone';
 export const isDrawTool = (tool: string): tool is DrawTool =>
@@ -61,6 +62,8 @@ export interface PlanUi {
   /** A seam that was clicked: its figures stand beside it until the next click. */
   readonly seam: { readonly part: PartId; readonly at: PlatePoint } | null;
   readonly menu: MenuAsked | null;
+  /** What holds the parts that are dragged. */
+  readonly marks: Marks | null;
   readonly panKey: boolean;
   /** Of the canvas. */
   readonly size: Size;
@@ -77,6 +80,7 @@ const IDLE_UI: PlanUi = {
   cross: null,
   seam: null,
   menu: null,
+  marks: null,
   panKey: false,
   size: { width: 0, height: 0 },
 };

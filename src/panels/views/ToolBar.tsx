@@ -51,6 +51,44 @@ function DrawHeight() {
   );
 }
 
+function SnapChoice() {
+  const bench = useWorkbench();
+  const on = useBench((state) => state.view.snapping);
+  const grid_mm = useBench((state) => state.view.grid_mm);
+  return (
+    <div className="row snap-choice">
+      <label
+        className="switch"
+        title="Snap to edges, middles, zone lines and gaps (Shift+G); Alt or Ctrl suspends"
+      >
+        <input
+          type="checkbox"
+          checked={on}
+          data-testid="snapping"
+          onChange={(event) => bench.setView({ snapping: event.target.checked })}
+        />
+        snap
+      </label>
+      {on && (
+        <TypedField
+          label="grid"
+          what="grid"
+          unit="mm"
+          hint="0: no grid. It holds the origin of the part where nothing else does."
+          parse={parseLength}
+          format={formatField}
+          min={0}
+          max={1000}
+          step={1}
+          value={grid_mm}
+          testId="grid"
+          onCommit={(next) => bench.setView({ grid_mm: next })}
+        />
+      )}
+    </div>
+  );
+}
+
 function ToolBar() {
   const bench = useWorkbench();
   const tool = useBench((state) => state.view.tool);
@@ -62,6 +100,7 @@ function ToolBar() {
         options={OPTIONS}
         onChoose={(next) => bench.setView({ tool: next })}
       />
+      {tool === 'select' && <SnapChoice />}
       {DRAWS.includes(tool) && <DrawHeight />}
     </>
   );
