@@ -4,7 +4,7 @@
  */
 import { test as plain, type Page } from '@playwright/test';
 import { dxf, dxfLine, svg } from '../tests/import/drawing';
-import { chooseFile, expect, figure, openDemo, test, typeInto } from './page';
+import { checksumNow, chooseFile, expect, figure, openDemo, test, typeInto } from './page';
 
 const check = (page: Page, name: string, text: string): Promise<void> =>
   chooseFile(page, () => page.keyboard.press('i'), {
@@ -44,8 +44,7 @@ for (const [what, name, text, reason] of [
 ] as const) {
   test(`${what}: the page says why nothing can be placed, and offers Cancel only`, async ({ page }) => {
     await openDemo(page);
-    await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
-    const before = await page.getByTestId('checksum').innerText();
+    const before = await checksumNow(page);
     await check(page, name, text);
     await expect(page.getByTestId('import-none')).toBeVisible();
     await expect(page.getByTestId('left-out')).toContainText(reason);
@@ -114,8 +113,7 @@ plain('a dialog whose code does not arrive closes; the last edit stays', async (
   await openDemo(page);
   await page.locator('[data-part="P01"]').click();
   await typeInto(page, 'part-turn', '33');
-  await expect(page.getByTestId('checksum')).toHaveText(/^[0-9a-f]{12}$/);
-  const edited = await page.getByTestId('checksum').innerText();
+  const edited = await checksumNow(page);
   await page.getByTestId('plan').focus();
   await page.keyboard.press('?');
   await expect(page.getByTestId('notices')).toContainText('was closed');

@@ -1,7 +1,7 @@
 /** The library: what is saved comes back after a reload, two windows keep both, one file carries all of it elsewhere. */
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { chooseFile, choosePart, expect, focusPlan, openDemo, test, typeInto } from './page';
+import { checksumNow, chooseFile, choosePart, expect, focusPlan, openDemo, test, typeInto } from './page';
 
 const openLibrary = async (page: Page): Promise<void> => {
   await focusPlan(page);
@@ -20,7 +20,7 @@ const closeDialog = (page: Page) => page.getByRole('button', { name: 'Close' }).
 const checksumOf = async (page: Page, former = ''): Promise<string> => {
   let read = '';
   const found = async (): Promise<boolean> => {
-    read = await page.getByTestId('checksum').innerText();
+    read = await checksumNow(page);
     return /^[0-9a-f]{12}$/.test(read) && read !== former;
   };
   await expect.poll(found).toBe(true);

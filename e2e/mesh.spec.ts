@@ -14,7 +14,7 @@ import {
   together,
   without,
 } from '../tests/import/mesh/meshes';
-import { chooseFile, expect, figure, openDemo, test, typeInto } from './page';
+import { checksumNow, chooseFile, expect, figure, openDemo, test, typeInto } from './page';
 
 const cube = box([0, 0, 0], [20, 20, 20]);
 /** A flange 40 × 40 × 10 with a boss 20 × 20 on it, 30 high in all. */
@@ -180,7 +180,7 @@ test('sections of a mesh survive a reload and a saved file', async ({ page }) =>
   await expect(page.locator('[data-part]')).toHaveCount(1);
   const before = await numbers(page, 'section-area');
   await expect(page.getByTestId('checksum')).toHaveText(/[0-9a-f]{12}/);
-  const checksum = await page.getByTestId('checksum').innerText();
+  const checksum = await checksumNow(page);
   const saved = page.waitForEvent('download');
   await page.keyboard.press('Control+s');
   const file = await (await saved).path();

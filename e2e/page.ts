@@ -113,3 +113,13 @@ export const chooseFile = async (
 };
 /** Gives the keyboard to the page itself, away from fields. */
 export const focusPlan = (page: Page): Promise<void> => page.getByTestId('plan').focus();
+
+/** The checksum of the plate as it is now: the title block follows an edit a frame later. */
+export const checksumNow = async (page: Page): Promise<string> => {
+  await page.evaluate(async () => {
+    for (let frame = 0; frame < 3; frame++) await new Promise(requestAnimationFrame);
+  });
+  const checksum = page.getByTestId('checksum');
+  await expect(checksum).toHaveText(/^[0-9a-f]{12}$/);
+  return checksum.innerText();
+};

@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { chooseFile, expect, focusPlan, openDemo, test, typeInto } from './page';
+import { checksumNow, chooseFile, expect, focusPlan, openDemo, test, typeInto } from './page';
 
 const CHECKSUM = /^[0-9a-f]{12}$/;
 
@@ -66,7 +66,7 @@ test('an edit of a released plate begins the next revision, derived from it; und
   await step(page, 'Release');
   await closeDialog(page);
   await expect(page.getByTestId('checksum')).toHaveText(CHECKSUM);
-  const released = await page.getByTestId('checksum').innerText();
+  const released = await checksumNow(page);
   await moveOne(page);
   await expect(page.getByTestId('notices')).toContainText('Revision A is released and stays as it is');
   await expect(page.getByTestId('revision-mark')).toContainText('B');
