@@ -34,6 +34,7 @@ import { openDemo } from './file/openDemo';
 import { openLayoutFile } from './file/openLayoutFile';
 import { openOutlines } from './file/openOutlines';
 import { saveLayout } from './file/saveLayout';
+import { sheet } from './file/sheet';
 import { sideBySide } from './file/sideBySide';
 import { dialogCommands } from './help/dialogs';
 import { hideCommands } from './part/hide';
@@ -62,6 +63,7 @@ const fileCommands = [
   saveLayout,
   library,
   sideBySide,
+  sheet,
   handOver,
 ];
 const editCommands = [

@@ -24,6 +24,7 @@ export interface Ports {
       | 'compare'
       | 'divisions'
       | 'handOver'
+      | 'sheet'
       | 'machine'
       | 'process'
       | 'calendar'

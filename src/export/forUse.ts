@@ -10,7 +10,7 @@ import type { Mm2 } from '../units/types';
 export const NOT_FOR_USE = 'NOT FOR USE';
 
 /** Below this, rounding of outlines, not a gap between zones. */
-const SMALLEST_MM2: Mm2 = 0.005;
+export const SMALLEST_MM2: Mm2 = 0.005;
 
 /** Looked through as it is now: only then it is known whether something blocks hand-over. */
 export const isChecked = ({ whole, checks }: Analysis): boolean => whole === 'present' && checks > 0;

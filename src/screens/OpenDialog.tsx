@@ -14,6 +14,7 @@ const CompareDialog = lazy(() => import('./CompareDialog'));
 const DivisionsDialog = lazy(() => import('./DivisionsDialog'));
 const HandOverDialog = lazy(() => import('./HandOverDialog'));
 const LibraryDialog = lazy(() => import('./LibraryDialog'));
+const SheetDialog = lazy(() => import('./SheetDialog'));
 const RevisionDialog = lazy(() => import('./RevisionDialog'));
 const ImportCheck = lazy(() => import('./ImportCheck'));
 const MeshCheck = lazy(() => import('./MeshCheck'));
@@ -29,7 +30,8 @@ export type Open =
         | 'library'
         | 'compare'
         | 'divisions'
-        | 'handOver';
+        | 'handOver'
+        | 'sheet';
     }
   /** Files dropped together are checked one after the other. */
   | {
@@ -60,6 +62,7 @@ export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): 
         {open.kind === 'compare' && <CompareDialog onClose={onClose} />}
         {open.kind === 'divisions' && <DivisionsDialog onClose={onClose} />}
         {open.kind === 'handOver' && <HandOverDialog onClose={onClose} />}
+        {open.kind === 'sheet' && <SheetDialog onClose={onClose} />}
         {open.kind === 'revision' && <RevisionDialog onClose={onClose} />}
         {open.kind === 'import' && <FileCheck key={open.turn} {...open} onClose={onClose} />}
       </Suspense>

@@ -66,6 +66,8 @@ function arrow(at: ScreenPoint, towards: Degrees, kind: 'gas' | 'blade', colour:
 }
 
 const OUT_PX: Px = 23;
+/** In the middle between ruler and platform. */
+const WORD_OUT_PX: Px = 22;
 const APART_PX: Px = 30;
 
 export interface Streams {
@@ -81,12 +83,12 @@ function stream(frame: Frame, ink: PlanInk, layout: Layout, kind: 'gas' | 'blade
   const from = edgePoint(towards + 180, platform);
   const edge = toPicture(frame, from.x, from.y);
   const hand = (kind === 'gas' ? 1 : -1) * (y > 0.5 || x > 0.5 ? 1 : -1);
-  const beside = (px: Px): ScreenPoint => ({
-    left: edge.left - OUT_PX * x + px * hand * y,
-    top: edge.top + OUT_PX * y + px * hand * x,
+  const beside = (px: Px, out: Px): ScreenPoint => ({
+    left: edge.left - out * x + px * hand * y,
+    top: edge.top + out * y + px * hand * x,
   });
-  const at = beside(APART_PX);
-  const word = beside(APART_PX + Math.abs(y) * 38 + Math.abs(x) * 22);
+  const at = beside(APART_PX, OUT_PX);
+  const word = beside(APART_PX + Math.abs(y) * 38 + Math.abs(x) * 22, WORD_OUT_PX);
   const colour = ink.ground.ink;
   return {
     marks: [

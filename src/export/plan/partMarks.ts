@@ -8,10 +8,10 @@ import type { LayerFigures, PartView, Piece, Seam } from '../../build/types';
 import { boxOf } from '../../geometry/region';
 import type { Region } from '../../geometry/types';
 import type { Px } from '../../units/types';
-import { boxAround, type ScreenBox } from './clearPlace';
+import { boxAround, boxesMeet, clearPlace, type ScreenBox } from './clearPlace';
 import { toPicture, type Frame } from './frame';
 import type { PlanInk } from './ink';
-import { hatch, outline, segments, write } from './marks';
+import { hatch, line, outline, segments, write } from './marks';
 import { THICK_PX, THIN_PX, type Hatching } from './palette';
 import type { PlanPicture } from './planPicture';
 
@@ -89,8 +89,44 @@ function nameOf(frame: Frame, ink: PlanInk, part: PartView, below: boolean) {
   return { mark, box: boxAround(at, half + 4, 8) };
 }
 
-/** The names of the parts that have room for them. */
-export function partNames(frame: Frame, ink: PlanInk, { parts, layer }: PlanPicture): Names {
-  const named = parts.flatMap((part) => nameOf(frame, ink, part, sectionIn(part, layer).length === 0) ?? []);
-  return { marks: named.map(({ mark }) => mark), boxes: named.map(({ box }) => box) };
+/** A name beside its part, clear of what is taken, with a line to the part; null where there is no room. */
+function nameBeside(frame: Frame, ink: PlanInk, part: PartView, taken: readonly ScreenBox[], below: boolean) {
+  const { minX, maxX, minY, maxY } = boxOf(part.footprint);
+  const own = toPicture(frame, (minX + maxX) / 2, (minY + maxY) / 2);
+  const half = { width: (part.id.length * LETTER_PX) / 2 + 2, height: 7 };
+  const reach = ((maxX - minX) / 2) * frame.pxPerMm;
+  const right = { left: own.left + reach + half.width + 3, top: own.top };
+  const inside = ({ left, top }: typeof own): boolean =>
+    left - half.width > frame.left &&
+    left + half.width < frame.right &&
+    top - half.height > frame.top &&
+    top + half.height < frame.bottom;
+  // to the right of the part; to its left at the platform's right edge
+  const wanted = inside(right) ? right : { ...right, left: own.left - reach - half.width - 3 };
+  const at = clearPlace(wanted, half, taken, inside);
+  const box = boxAround(at, half.width, half.height);
+  if (!inside(at) || taken.some((other) => boxesMeet(box, other))) return null;
+  const { ink: strong, note, sheet } = ink.ground;
+  const leader = line(own, at, { colour: strong, width_px: THIN_PX });
+  const mark = write(part.id, at, { colour: below ? note : strong, bold: !below, halo: sheet });
+  return { mark: leader + mark, box };
+}
+
+/** The names of the parts that have room for them; where `every`, of the others too, beside them. */
+export function partNames(frame: Frame, ink: PlanInk, picture: PlanPicture, every = false): Names {
+  const { parts, layer } = picture;
+  const below = (part: PartView): boolean => sectionIn(part, layer).length === 0;
+  const inside = parts.map((part) => nameOf(frame, ink, part, below(part)));
+  const named = inside.filter((name) => name !== null);
+  const taken = named.map(({ box }) => box);
+  if (every)
+    for (const [p, part] of parts.entries()) {
+      if (inside[p] !== null) continue;
+      const name = nameBeside(frame, ink, part, taken, below(part));
+      if (name === null) continue;
+      // lines to parts lie under the names
+      named.unshift(name);
+      taken.push(name.box);
+    }
+  return { marks: named.map(({ mark }) => mark), boxes: taken };
 }

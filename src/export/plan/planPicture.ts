@@ -25,6 +25,8 @@ export interface PlanStyle {
   readonly ground: PlanGround;
   /** Names of the parts that have room for them. */
   readonly labels: boolean;
+  /** Also the names of parts without room for them, beside the part with a line to it where that is clear. */
+  readonly everyName?: boolean;
   /** Rulers along the lower and left edge, and arrows of gas flow and blade. */
   readonly rulers: boolean;
   readonly zoneNumbers: boolean;

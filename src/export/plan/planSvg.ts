@@ -16,7 +16,7 @@ export { planPictureOf, type PlanPicture, type PlanStyle } from './planPicture';
 
 /** Names, numbers and arrows: what is written over the plan, each clear of the others. */
 function writtenMarks(frame: Frame, ink: PlanInk, picture: PlanPicture, style: PlanStyle): string[] {
-  const names = style.labels ? partNames(frame, ink, picture) : { marks: [], boxes: [] };
+  const names = style.labels ? partNames(frame, ink, picture, style.everyName) : { marks: [], boxes: [] };
   const streams = style.rulers ? streamMarks(frame, ink, picture.layout) : { marks: [], boxes: [] };
   const legible = [...names.boxes, ...streams.boxes];
   const numbers = style.zoneNumbers ? zoneNumberMarks(frame, ink, picture, legible, style.rulers) : [];

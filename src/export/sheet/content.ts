@@ -87,7 +87,7 @@ function eventRow({ kind, layer, hour, at, attended }: ServiceEvent, spread_pct:
 }
 
 function eventTable({ schedule, machine }: Layout, events: readonly ServiceEvent[]): SheetTable {
-  const table = { title: 'SERVICE EVENTS', rest: 'more events before the end' };
+  const table = { title: 'SERVICE EVENTS', rest: 'more events' };
   if (schedule === null)
     return { ...table, hint: 'No start is planned: events and their times are unknown.', rows: [] };
   const stores =
@@ -117,20 +117,24 @@ export const NOTES: readonly string[] = [
 ];
 
 function tablesOf(layout: Layout, facts: SheetFacts): Pick<SheetContent, 'parts' | 'seams' | 'outages'> {
-  const see = 'more, see the table of parts';
   return {
     parts: {
       title: 'PART, LASER, HEIGHTS z IN mm',
       hint: '',
       rows: partRows(layout, facts.holdings),
-      rest: see,
+      rest: 'more parts',
     },
-    seams: { title: 'SEAMS', hint: seamSummary(facts), rows: seamRows(layout, facts.seams), rest: see },
+    seams: {
+      title: 'SEAMS',
+      hint: seamSummary(facts),
+      rows: seamRows(layout, facts.seams),
+      rest: 'more parts with seams',
+    },
     outages: {
       title: 'IF A LASER FAILS',
       hint: OUTAGE_HINT,
       rows: outageRows(layout, facts.outages),
-      rest: 'more lasers: stop the plate and see the layout',
+      rest: 'more lasers',
     },
   };
 }
@@ -157,7 +161,18 @@ export function sheetContent(analysis: Analysis, facts: SheetFacts, printed: str
       ['set up by', ''],
       ['taken out by', ''],
     ],
-    blanks: ['started', 'ended', 'stops, h', 'last layer exposed'],
+    blanks: [
+      'job no.',
+      'machine no.',
+      'platform no.',
+      'powder, batch',
+      'blade',
+      'actual start',
+      'actual end',
+      'actual stops, h',
+      'actual last layer',
+      'remarks',
+    ],
     notes: NOTES,
   };
 }

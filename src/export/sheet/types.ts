@@ -72,7 +72,7 @@ export interface SheetTable {
   /** Stands under the title; '' for none. */
   readonly hint: string;
   readonly rows: readonly SheetRow[];
-  /** Ends "and n more …" where not all rows have room. */
+  /** Ends "and n …: next page" where not all rows have room. */
   readonly rest: string;
 }
 /** The words of the sheet, whatever it is drawn on. */
@@ -94,7 +94,7 @@ export interface SheetContent {
   readonly outages: SheetTable;
   /** Names as typed, beside the lines to sign on. */
   readonly signatures: readonly (readonly [string, string])[];
-  /** Blanks to be filled in by hand. */
+  /** Blanks to be filled in by hand: what the layout does not know, and what is known only afterwards. */
   readonly blanks: readonly string[];
   readonly notes: readonly string[];
 }

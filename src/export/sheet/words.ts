@@ -11,6 +11,9 @@ const MOST_RANGES = 3;
 /** More parts than this are told by their number. */
 const MOST_PARTS = 6;
 
+/** Keeps a laser and its heights on one line. */
+const NARROW = '\u202f';
+
 /** "0–60", "0–60 and 90–120", "0–120 in 5 ranges". */
 export function rangeWords(ranges: readonly HeightRange[]): string {
   const span = ({ from_mm, to_mm }: HeightRange): string => `${formatField(from_mm)}–${formatField(to_mm)}`;
@@ -42,14 +45,18 @@ function byPart<T extends { readonly part: number }>(
 }
 
 export const partRows = (layout: Layout, holdings: readonly Holding[]): SheetRow[] =>
-  byPart(layout, holdings, ({ laser, ranges }) => `${laserName(layout, laser)} ${rangeWords(ranges)}`);
+  byPart(
+    layout,
+    holdings,
+    ({ laser, ranges }) => `${laserName(layout, laser)}${NARROW}${rangeWords(ranges)}`,
+  );
 
 export const seamRows = (layout: Layout, seams: readonly SeamRun[]): SheetRow[] =>
   byPart(
     layout,
     seams,
     ({ lasers: [one, other], ranges, longest_mm }) =>
-      `${laserName(layout, one)}/${laserName(layout, other)} ${formatMm(longest_mm)}, z ${rangeWords(ranges)}`,
+      `${laserName(layout, one)}/${laserName(layout, other)} ${formatMm(longest_mm)}, z${NARROW}${rangeWords(ranges)}`,
   );
 
 export function seamSummary({ seams, mostSeams, longestSeams_mm }: SheetFacts): string {

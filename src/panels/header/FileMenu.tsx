@@ -8,6 +8,7 @@ const FILE = [
   'open-layout',
   'open-outlines',
   'save-layout',
+  'sheet',
   'hand-over',
   'library',
   'side-by-side',

@@ -120,6 +120,7 @@ export function Header() {
       <span className="header-gap" />
       <HistoryButtons />
       <CommandButton id="side-by-side">Side by side</CommandButton>
+      <CommandButton id="sheet">Sheet</CommandButton>
       <FileButton />
       <CommandButton id="theme">
         <GroundIcon />

@@ -3,14 +3,13 @@
  * heights it lies at. A figure that leaves something out says so beside its number. mm², cm³, mm above the platform.
  */
 import type { LayerTotals, WholeHeight } from '../../build/types';
+import { SMALLEST_MM2 } from '../../export/forUse';
 import { formatCm3, formatField, formatMm2 } from '../../units/format';
-import type { Cm3, Mm, Mm2 } from '../../units/types';
+import type { Cm3, Mm } from '../../units/types';
 
-/** Areas below this read 0.00: rounding of outlines, not a gap between zones. */
-export const SMALLEST_SHOWN_MM2: Mm2 = 0.005;
 const MM3_PER_CM3 = 1000;
 
-const open = ({ unassigned_mm2 }: LayerTotals): boolean => unassigned_mm2 >= SMALLEST_SHOWN_MM2;
+const open = ({ unassigned_mm2 }: LayerTotals): boolean => unassigned_mm2 >= SMALLEST_MM2;
 
 /** "without 5494 mm²"; undefined where the layer is exposed whole. */
 export const leftOutOfLayer = (figures: LayerTotals | undefined): string | undefined =>

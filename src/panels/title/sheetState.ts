@@ -3,6 +3,7 @@
  * or the revision is superseded, else the state of the revision.
  */
 import type { Analysis } from '../../build/types';
+import { isBlocked, isChecked, NOT_FOR_USE } from '../../export/forUse';
 import type { RevisionState } from '../../layout/types';
 import type { LeftOut } from '../readout/leftOut';
 
@@ -18,25 +19,27 @@ const WORDS: Readonly<Record<Exclude<RevisionState, 'superseded'>, string>> = {
   reviewed: 'reviewed, not released',
   released: 'released',
 };
-const blockedBy = (why: string): SheetState => ({ text: 'NOT FOR USE', blocked: true, why });
+const blockedBy = (why: string): SheetState => ({ text: NOT_FOR_USE, blocked: true, why });
 const open = (text: string): SheetState => ({ text, blocked: false, why: '' });
 
-/** Looked through as it is now: what is known of an earlier plate, or of none, clears nothing. */
-const checkedNow = ({ whole, checks }: Analysis): boolean => whole === 'present' && checks > 0;
+/** In a few words, of a plate that is blocked: the first of unassigned area, faults, its revision. */
+function whyBlocked({ problems, layout }: Analysis, left: LeftOut | null): string {
+  const faults = problems.filter(({ blocks }) => blocks).length;
+  if (left !== null) return 'unassigned area blocks hand-over';
+  if (faults > 0) return `${faults} ${faults === 1 ? 'fault blocks' : 'faults block'} hand-over`;
+  return `revision ${layout.revision?.name} is superseded`;
+}
 
 /**
  * "NOT FOR USE" while anything blocks hand-over; otherwise the state of its revision, a draft where it has none. What is
  * known of an earlier plate only can block this one, never clear it; nor does a list of problems that nobody has looked for yet.
  */
 export function sheetState(analysis: Analysis, left: LeftOut | null): SheetState {
-  const { problems, layout } = analysis;
-  const faults = problems.filter((problem) => problem.blocks).length;
-  if (left !== null) return blockedBy('unassigned area blocks hand-over');
-  if (faults > 0) return blockedBy(`${faults} ${faults === 1 ? 'fault blocks' : 'faults block'} hand-over`);
-  const state = layout.revision?.state ?? 'draft';
-  if (state === 'superseded') return blockedBy(`revision ${layout.revision?.name} is superseded`);
+  const { layout } = analysis;
+  if (left !== null || isBlocked(analysis)) return blockedBy(whyBlocked(analysis, left));
   if (layout.parts.length === 0) return open('empty plate');
-  return open(checkedNow(analysis) ? WORDS[state] : 'being checked');
+  const state = layout.revision?.state ?? 'draft';
+  return open(isChecked(analysis) && state !== 'superseded' ? WORDS[state] : 'being checked');
 }
 
 /** Whether it may be released: nothing blocks hand-over, there are parts, and all of it has been checked. */
@@ -47,7 +50,7 @@ export function handOverOf(
   const { blocked, why } = sheetState(analysis, left);
   if (blocked) return { cleared: false, why };
   if (analysis.layout.parts.length === 0) return { cleared: false, why: 'the plate is empty' };
-  return checkedNow(analysis)
+  return isChecked(analysis)
     ? { cleared: true, why: '' }
     : { cleared: false, why: 'the plate is still being checked' };
 }

@@ -1,11 +1,11 @@
 /**
  * Which size and how many columns tables take so that all of their rows fit; where they do not even at the least size,
- * which of them give up rows. Millimetres.
+ * which of them give up rows, to a next page. Millimetres.
  */
 import type { Mm } from '../../../units/types';
 import type { SheetTable } from '../types';
 import type { Measure } from './pen';
-import { drawTable, fits, setTable, SIZES, tableHeight, type SetTable } from './table';
+import { drawTable, fits, setTable, SIZES, tableHeight, type SetTable, type Tables } from './table';
 
 /** A column narrower than this breaks most rows. */
 const NARROWEST: Mm = 34;
@@ -18,7 +18,7 @@ export interface Place {
 }
 
 /** One table in columns: the largest size at which all rows fit, the fewest columns among those. */
-export function drawInColumns(table: SheetTable, { x, y, width, height }: Place, measure: Measure): string[] {
+export function drawInColumns(table: SheetTable, { x, y, width, height }: Place, measure: Measure): Tables {
   const most = Math.max(1, Math.floor(width / NARROWEST));
   for (const size of SIZES)
     for (let columns = 1; columns <= most; columns++) {
@@ -50,7 +50,7 @@ export function drawBelow(
   yielding: readonly number[],
   { x, y, width, height }: Place,
   measure: Measure,
-): string[] {
+): Tables {
   const setAt = (size: Mm): SetTable[] =>
     tables.map((table) => setTable(table, { size, columns: 1, width, measure }));
   const size = SIZES.find((one) => sum(setAt(one).map(tableHeight)) <= height) ?? SIZES.at(-1)!;
@@ -59,9 +59,10 @@ export function drawBelow(
   // What is over is spread between the tables.
   const gap = Math.min(4, Math.max(0, height - sum(heights)) / Math.max(1, tables.length - 1));
   let at = y;
-  return sets.flatMap((set, i) => {
-    const marks = drawTable(set, x, at, heights[i]!);
+  const drawn = sets.map((set, i) => {
+    const one = drawTable(set, x, at, heights[i]!);
     at += heights[i]! + gap;
-    return marks;
+    return one;
   });
+  return { marks: drawn.flatMap(({ marks }) => marks), left: drawn.flatMap(({ left }) => left) };
 }

@@ -4,8 +4,10 @@ import type { SheetContent } from '../types';
 import { frame, LINE, NOTE, words, wrapWithin, type Measure } from './pen';
 
 /** Height of the foot. */
-export const FOOT: Mm = 43;
+export const FOOT: Mm = 54;
 const BLANK: Mm = 11;
+/** Blanks in a row. */
+const IN_A_ROW = 5;
 const SIGNATURE: Mm = 15;
 const LABEL: Mm = 2.6;
 const NOTES: Mm = 2.4;
@@ -41,7 +43,10 @@ const SIGN = 'signature, date';
 
 export function drawFoot(content: SheetContent, { x, y, width }: Strip, measure: Measure): string[] {
   const top = y + 2;
-  const sign = top + BLANK;
+  const rows = Array.from({ length: Math.ceil(content.blanks.length / IN_A_ROW) }, (_, row) =>
+    content.blanks.slice(row * IN_A_ROW, (row + 1) * IN_A_ROW).map((label) => [label, ''] as const),
+  );
+  const sign = top + rows.length * BLANK;
   const each = width / content.signatures.length;
   const notes = sign + SIGNATURE + 1;
   const lines = wrapWithin(
@@ -52,12 +57,7 @@ export function drawFoot(content: SheetContent, { x, y, width }: Strip, measure:
     measure,
   );
   return [
-    ...boxes(
-      content.blanks.map((label) => [`actual: ${label}`, ''] as const),
-      { x, y: top, width },
-      BLANK,
-      measure,
-    ),
+    ...rows.flatMap((row, i) => boxes(row, { x, y: top + i * BLANK, width }, BLANK, measure)),
     ...boxes(content.signatures, { x, y: sign, width }, SIGNATURE, measure),
     ...content.signatures.map((_, i) =>
       words(SIGN, x + i * each + 1.5, sign + SIGNATURE - 1.2, { size: 2.2, colour: NOTE }),

@@ -41,15 +41,16 @@ export const frame = (x: Mm, y: Mm, width: Mm, height: Mm, line = THIN, fill = '
 /** Large grey words across the page, through which what is under them stays readable. */
 export function stamp(text: string, x: Mm, y: Mm, size: Mm, turn_deg: number): string {
   const place = `transform="translate(${mm(x)} ${mm(y)}) rotate(${turn_deg})"`;
-  return `<g ${place}><text x="0" y="${mm(size * 0.36)}" font-size="${mm(size)}" font-weight="bold" text-anchor="middle" fill="${INK}" fill-opacity="0.16">${escapeXml(text)}</text></g>`;
+  return `<g ${place}><text x="0" y="${mm(size * 0.36)}" font-size="${mm(size)}" font-weight="bold" text-anchor="middle" fill="${INK}" fill-opacity="0.1">${escapeXml(text)}</text></g>`;
 }
 
-/** An SVG picture set into a place of the page. */
-export function inset(picture: string, x: Mm, y: Mm, width: Mm, height: Mm, font: string): string {
+/** An SVG picture set into a place of the page, in the page's font, which has two weights. */
+export function inset(picture: string, x: Mm, y: Mm, width: Mm, height: Mm): string {
   const place = `x="${mm(x)}" y="${mm(y)}" width="${mm(width)}" height="${mm(height)}"`;
   return picture
     .replace(/^<svg xmlns="[^"]*" width="[^"]*" height="[^"]*"/, `<svg ${place}`)
-    .replace(/font-family="[^"]*"/, `font-family="${font}"`);
+    .replace(/font-family="[^"]*"/, '')
+    .replaceAll('font-weight="600"', 'font-weight="bold"');
 }
 
 /** Pieces of one word that is wider than its column. */
@@ -68,7 +69,7 @@ function broken(word: string, fits: (part: string) => boolean): string[] {
 
 /** Words broken into lines no wider than `width`; at least one line. */
 export function wrap(text: string, width: Mm, size: Mm, bold: boolean, measure: Measure): string[] {
-  const fits = (line: string): boolean => measure(line, size, bold) <= width;
+  const fits = (line: string): boolean => measure(line, size, bold) <= width + 1e-6;
   const lines: string[] = [];
   let line = '';
   for (const word of text.split(/[ \n\t]+/)) {

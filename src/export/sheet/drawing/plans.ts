@@ -7,17 +7,20 @@ import type { Analysis } from '../../../build/types';
 import { stepAt } from '../../../layout/steps';
 import { formatField } from '../../../units/format';
 import type { Mm, Px } from '../../../units/types';
+import { escapeXml } from '../../plan/marks';
 import { planPictureOf, planSvg } from '../../plan/planSvg';
 import type { Place } from './flow';
 import type { Drawn } from './head';
 import { inset, words } from './pen';
 
-/** The plan's words of 12 px are 3.1 mm high in print. */
-const PX_PER_MM = 96 / 25.4;
+/** The plan's words of 12 px are 2.9 mm high in print. */
+const PX_PER_MM = 4.2;
 const SIDE: Mm = 32;
 const GAP: Mm = 3;
 /** A small plan's words are 2.4 mm high. */
 const SIDE_PX_PER_MM = 5;
+/** Of the plan on a page of its own: 2.4 mm. */
+const LARGE_PX_PER_MM = 5;
 
 interface View {
   readonly height_mm: Mm;
@@ -52,12 +55,18 @@ const ratioOf = (picture: string): number => {
 };
 
 /** A plan as wide as its place, narrower where it would be too high. */
-function mainPlan(analysis: Analysis, view: View, place: Place, font: string): Drawn {
+function mainPlan(
+  analysis: Analysis,
+  view: View,
+  place: Place,
+  pxPerMm: number,
+): Drawn & { picture: string } {
   const draw = (width: Mm): string =>
     planSvg(planPictureOf(analysis, view.height_mm), {
-      width_px: width * PX_PER_MM,
+      width_px: width * pxPerMm,
       ground: 'print',
       labels: true,
+      everyName: true,
       rulers: true,
       zoneNumbers: true,
       legend: true,
@@ -69,10 +78,10 @@ function mainPlan(analysis: Analysis, view: View, place: Place, font: string): D
     picture = draw(width);
   }
   const height = Math.min(place.height, width * ratioOf(picture));
-  return { marks: [inset(picture, place.x, place.y, width, height, font)], bottom: place.y + height };
+  return { marks: [inset(picture, place.x, place.y, width, height)], bottom: place.y + height, picture };
 }
 
-function sidePlans(analysis: Analysis, steps: readonly number[], place: Place, font: string): Drawn {
+function sidePlans(analysis: Analysis, steps: readonly number[], place: Place): Drawn {
   const marks: string[] = [];
   let at = place.y;
   for (const [i, step] of steps.entries()) {
@@ -86,29 +95,39 @@ function sidePlans(analysis: Analysis, steps: readonly number[], place: Place, f
       return { marks, bottom: at + 4 };
     }
     marks.push(words(view.caption, place.x, at + 3, { size: 2.8, bold: true }));
-    marks.push(inset(picture, place.x, at + 4, place.width, height, font));
+    marks.push(inset(picture, place.x, at + 4, place.width, height));
     at += height + 7;
   }
   return { marks, bottom: at };
 }
 
-export function drawPlans(analysis: Analysis, height_mm: Mm, place: Place, font: string): Drawn {
+/** Parts whose names stand nowhere in a picture. */
+const unnamedIn = (picture: string, { layout }: Analysis): number =>
+  layout.parts.filter(({ id }) => !picture.includes(`>${escapeXml(id)}</text>`)).length;
+
+export interface Plans extends Drawn {
+  /** Parts whose numbers have no room. */
+  readonly unnamed: number;
+}
+
+/** @param large the plan alone, with its words smaller */
+export function drawPlans(analysis: Analysis, height_mm: Mm, place: Place, large = false): Plans {
   const inside = Math.min(Math.max(0, height_mm), analysis.build.height_mm);
   const step = stepAt(analysis.layout.zoning, inside);
-  const others = otherSteps(analysis, step);
+  const others = large ? [] : otherSteps(analysis, step);
   const view = stepView(analysis, step, inside);
   const top = place.y + 5;
   const height = place.height - 5;
   const width = others.length === 0 ? place.width : place.width - SIDE - GAP;
-  const main = mainPlan(analysis, view, { x: place.x, y: top, width, height }, font);
+  const pxPerMm = large ? LARGE_PX_PER_MM : PX_PER_MM;
+  const main = mainPlan(analysis, view, { x: place.x, y: top, width, height }, pxPerMm);
+  const unnamed = unnamedIn(main.picture, analysis);
+  const caption = unnamed > 0 && !large ? 'PLAN, with all part numbers: next page' : view.caption;
   const beside = { x: place.x + place.width - SIDE, y: top, width: SIDE, height };
-  const sides = sidePlans(analysis, others, beside, font);
+  const sides = sidePlans(analysis, others, beside);
   return {
-    marks: [
-      words(view.caption, place.x, place.y + 3.4, { size: 3.4, bold: true }),
-      ...main.marks,
-      ...sides.marks,
-    ],
+    marks: [words(caption, place.x, place.y + 3.4, { size: 3.4, bold: true }), ...main.marks, ...sides.marks],
     bottom: Math.max(main.bottom, sides.bottom),
+    unnamed,
   };
 }

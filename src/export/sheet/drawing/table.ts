@@ -120,7 +120,7 @@ function drawRow(row: SetRow, { size, headWidth }: SetTable, x: Mm, y: Mm, width
   ];
 }
 
-/** The last rows that do not fit are counted in words; the last row of a table that ends in `keepLast` is always there. */
+/** The last rows that do not fit are counted in words. */
 function shownRows(set: SetTable, height: Mm): { columns: SetRow[][]; left: number } {
   const all = filled(set, height);
   if (count(all) === set.rows.length) return { columns: all, left: 0 };
@@ -128,8 +128,28 @@ function shownRows(set: SetTable, height: Mm): { columns: SetRow[][]; left: numb
   return { columns, left: set.rows.length - count(columns) };
 }
 
+/** Marks of tables, and what of them had no room: tables of the rows that are left. */
+export interface Tables {
+  readonly marks: readonly string[];
+  readonly left: readonly SheetTable[];
+}
+
+const CONTINUED = ', continued';
+
+const leftOf = ({ table }: SetTable, left: number): SheetTable[] =>
+  left === 0
+    ? []
+    : [
+        {
+          ...table,
+          title: table.title.endsWith(CONTINUED) ? table.title : table.title + CONTINUED,
+          hint: '',
+          rows: table.rows.slice(-left),
+        },
+      ];
+
 /** A table drawn into a place; the marks never pass its lower end. */
-export function drawTable(set: SetTable, x: Mm, y: Mm, height: Mm): string[] {
+export function drawTable(set: SetTable, x: Mm, y: Mm, height: Mm): Tables {
   const { size, width, table } = set;
   const marks = [words(table.title, x, y + TITLE, { size: TITLE, bold: true })];
   marks.push(rule(x, y + TITLE + 0.9, x + width, y + TITLE + 0.9, THICK / 2));
@@ -148,6 +168,7 @@ export function drawTable(set: SetTable, x: Mm, y: Mm, height: Mm): string[] {
       at += row.height;
     }
   }
-  if (left > 0) marks.push(words(`and ${left} ${table.rest}`, x, y + height - GAP, { size, bold: true }));
-  return marks;
+  if (left > 0)
+    marks.push(words(`and ${left} ${table.rest}: next page`, x, y + height - GAP, { size, bold: true }));
+  return { marks, left: leftOf(set, left) };
 }

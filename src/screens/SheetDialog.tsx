@@ -1,0 +1,130 @@
+/**
+ * The operator's sheet as it prints, with print and PDF. Both wait until all that stands on it is known.
+ */
+import { useContext, useState } from 'react';
+import { useWorkbench } from '../canvas/bench';
+import { exportName } from '../export/forUse';
+import { CommandContext } from '../panels/commandContext';
+import { Pick } from './handOver/FileRow';
+import { Sheet } from './Sheet';
+import { pageElement, PrintPages, SheetPages } from './sheet/SheetPages';
+import { useSheet, type SheetDesk } from './sheet/useSheet';
+import type { Paper } from './sheet/pdf';
+import './handOver/handOver.css';
+import './sheet/sheet.css';
+
+const HEIGHTS: Record<'fullest' | 'shown', string> = {
+  fullest: 'where most parts are exposed',
+  shown: 'at the height shown',
+};
+const PAPER_WORDS: Record<Paper, string> = { A4: 'A4', Letter: 'Letter', A3: 'A3' };
+
+function Waiting({ waiting, share, fault }: SheetDesk) {
+  if (fault !== null)
+    return (
+      <p className="sheet-wait" role="alert">
+        The sheet could not be made: {fault}. Close it and try again.
+      </p>
+    );
+  return (
+    <output className="sheet-wait" data-testid="sheet-waiting">
+      {waiting} …
+      <progress value={share} aria-label="Sheet, being made" />
+    </output>
+  );
+}
+
+function useSavePdf(desk: SheetDesk, paper: Paper) {
+  const bench = useWorkbench();
+  const ports = useContext(CommandContext)?.ports;
+  const [saving, setSaving] = useState(false);
+  const [done, setDone] = useState('');
+  const make = async (): Promise<void> => {
+    const { content, fonts, checksum, pages } = desk;
+    if (content === null || fonts === null) return;
+    const { layout } = bench.store.getState();
+    const name = exportName({ layout, checksum, blocked: content.blocked }, 'sheet.pdf');
+    const { sheetPdf } = await import('./sheet/pdf');
+    const bytes = await sheetPdf(pages.map(pageElement), `Sheet of ${content.name}`, paper, fonts);
+    ports?.download(name, bytes, 'application/pdf');
+    setDone(name);
+  };
+  const save = async (): Promise<void> => {
+    setSaving(true);
+    try {
+      await make();
+    } catch (error) {
+      const detail = error instanceof Error ? error.message : String(error);
+      bench.notify({ code: 'export-failed', params: { detail } });
+    }
+    setSaving(false);
+  };
+  return { saving, done, save: (): void => void save() };
+}
+
+/** What the pages come to, in words: how many, and what is missing from them. */
+function standing({ content, pages, waiting }: SheetDesk): string {
+  if (waiting !== null || content === null) return '';
+  const count =
+    pages.length === 1
+      ? 'One page.'
+      : `${pages.length} pages: not all has room on one, and the first says what is on the others.`;
+  return content.blocked ? `${count} Something blocks hand-over: every page says NOT FOR USE.` : count;
+}
+
+export default function SheetDialog({ onClose }: { onClose(): void }) {
+  const [at, setAt] = useState<'fullest' | 'shown'>('fullest');
+  const [paper, setPaper] = useState<Paper>('A4');
+  const desk = useSheet(at);
+  const { saving, done, save } = useSavePdf(desk, paper);
+  const ready = desk.waiting === null && desk.fault === null;
+  return (
+    <Sheet title="Sheet" full onClose={onClose}>
+      <div className="sheet-bar">
+        <Pick
+          label="plan"
+          value={at}
+          options={HEIGHTS}
+          testId="sheet-height"
+          onPick={(value) => setAt(value)}
+        />
+        <Pick
+          label="PDF on"
+          value={paper}
+          options={PAPER_WORDS}
+          testId="sheet-paper"
+          onPick={(value) => setPaper(value)}
+        />
+        <button
+          type="button"
+          className="button"
+          data-testid="sheet-print"
+          disabled={!ready}
+          onClick={() => window.print()}
+        >
+          Print
+        </button>
+        <button
+          type="button"
+          className="button"
+          data-testid="sheet-pdf"
+          disabled={!ready || saving}
+          onClick={save}
+        >
+          Save as PDF
+        </button>
+        <output className="hint" data-testid="sheet-standing">
+          {standing(desk)} {done === '' ? '' : `Saved ${done}.`}
+        </output>
+      </div>
+      {ready ? (
+        <div className="sheet-ground">
+          <SheetPages pages={desk.pages} />
+          <PrintPages pages={desk.pages} />
+        </div>
+      ) : (
+        <Waiting {...desk} />
+      )}
+    </Sheet>
+  );
+}
