@@ -15,6 +15,7 @@ import { ImportPicture } from './importCheck/ImportPicture';
 import { ShapeCards } from './importCheck/ShapeCards';
 import { useReading, type Reader } from './importCheck/useReading';
 import { Sheet } from './Sheet';
+import { useSaid } from '../panels/spoken/say';
 
 interface ImportCheckProps {
   readonly file: File;
@@ -98,10 +99,12 @@ interface CheckBodyProps {
 }
 
 function Waiting({ step, onClose }: { readonly step: ReadingStep; onClose(): void }) {
+  const words = `Reading ${STEPS[step]} …`;
+  useSaid(words);
   return (
     <>
-      <p className="hint" aria-live="polite" data-testid="import-reading">
-        Reading {STEPS[step]} …
+      <p className="hint" data-testid="import-reading">
+        {words}
       </p>
       <div className="dialog-foot">
         <button type="button" className="button" data-testid="import-cancel" onClick={onClose}>

@@ -13,7 +13,6 @@ export function Notices({ inDialog = false }: { readonly inDialog?: boolean }) {
     <section
       className={inDialog ? 'dialog-notices' : 'notices'}
       aria-label="Messages"
-      aria-live="polite"
       data-testid={inDialog ? 'dialog-notices' : 'notices'}
     >
       {notices.map(({ id, fault }) => (

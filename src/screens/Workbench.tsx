@@ -39,6 +39,7 @@ const EmptyPlate = later(async () => (await aroundPlate()).EmptyPlate);
 const ListColumn = later(async () => (await aroundPlate()).ListColumn);
 const LowerViews = later(async () => (await aroundPlate()).LowerViews);
 const TitleBlock = later(async () => (await aroundPlate()).TitleBlock);
+const Spoken = later(async () => (await aroundPlate()).Spoken);
 const Notices = later(async () => (await aroundPlate()).Notices);
 const OpenDialog = later(async () => (await aroundPlate()).OpenDialog);
 const PlanMenu = lazy(() => import('../panels/planMenu/PlanMenu'));
@@ -189,6 +190,7 @@ function Page({ bench, early }: PageProps) {
         </Place>
         <Suspense fallback={null}>
           <Notices />
+          <Spoken />
         </Suspense>
       </main>
       <Suspense fallback={null}>{open && <OpenDialog open={open} onClose={close} />}</Suspense>

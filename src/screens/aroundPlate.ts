@@ -5,6 +5,7 @@
 export { listenToKeys } from '../commands/keyboard';
 export { Header } from '../panels/header/Header';
 export { TitleBlock } from '../panels/title/TitleBlock';
+export { Spoken } from '../panels/spoken/Spoken';
 export { PlanHead } from '../panels/views/ToolBar';
 export { EmptyPlate } from './EmptyPlate';
 export { ListColumn } from './ListColumn';

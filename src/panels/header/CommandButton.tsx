@@ -11,6 +11,12 @@ interface CommandButtonProps {
   readonly label?: string;
 }
 
+/** What is said begins with what is shown, so that a spoken word finds the button. */
+function spokenName(shown: ReactNode, name: string): string {
+  if (typeof shown !== 'string' || !/\p{L}/u.test(shown)) return name;
+  return name.toLowerCase().includes(shown.toLowerCase()) ? name : `${shown}: ${name}`;
+}
+
 export function CommandButton({ id, children, label }: CommandButtonProps) {
   const { command, enabled, run } = useCommand(id);
   const keys = command.keys[0];
@@ -20,7 +26,7 @@ export function CommandButton({ id, children, label }: CommandButtonProps) {
       type="button"
       className="button"
       disabled={!enabled}
-      aria-label={name}
+      aria-label={spokenName(children, name)}
       aria-keyshortcuts={keys?.replace('Ctrl', 'Control')}
       title={keys === undefined ? name : `${name} (${keyText(keys)})`}
       data-testid={`command-${id}`}

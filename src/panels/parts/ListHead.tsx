@@ -4,6 +4,7 @@
 import { useWorkbench } from '../../canvas/bench';
 import type { PartRow } from './partRows';
 import { nextSort, type SortBy, type SortColumn } from './listOrder';
+import { useSaid } from '../spoken/say';
 
 interface SearchLineProps {
   readonly text: string;
@@ -14,6 +15,9 @@ interface SearchLineProps {
 
 export function SearchLine({ text, found, all, onText }: SearchLineProps) {
   const bench = useWorkbench();
+  const searching = text.trim() !== '';
+  const counted = `${found.length} of ${all}`;
+  useSaid(searching ? `${counted} parts found` : null);
   return (
     <div className="part-search">
       <input
@@ -33,9 +37,7 @@ export function SearchLine({ text, found, all, onText }: SearchLineProps) {
           onText('');
         }}
       />
-      <span data-testid="part-count" aria-live="polite">
-        {text.trim() === '' ? all : `${found.length} of ${all}`}
-      </span>
+      <span data-testid="part-count">{searching ? counted : all}</span>
     </div>
   );
 }

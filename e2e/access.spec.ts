@@ -1,0 +1,79 @@
+/** Every screen and dialog, on both grounds: axe finds nothing serious or critical. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { binaryStl, box } from '../tests/import/mesh/meshes';
+import { chooseFile, choosePart, expect, openDemo, test } from './page';
+
+/** What axe finds serious or critical: rule, and the first places. */
+async function findings(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .map(
+      ({ id, nodes }) =>
+        `${id}: ${nodes
+          .slice(0, 3)
+          .map((node) => node.html.slice(0, 160))
+          .join(' | ')}`,
+    );
+}
+
+/** Runs a command by its name in the list of commands. */
+async function runByName(page: Page, id: string, label: string): Promise<void> {
+  await page.keyboard.press('Control+k');
+  await expect(page.getByTestId('palette-input')).toBeFocused();
+  await page.keyboard.type(label);
+  await page.getByTestId(`palette-${id}`).click();
+}
+
+/** How every screen is come to from the workbench. */
+const SCREENS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+  workbench: async () => undefined,
+  'a part selected': (page) => choosePart(page, 'P01'),
+  division: (page) => page.getByTestId('tab-division').click(),
+  machine: (page) => page.getByTestId('tab-machine').click(),
+  process: (page) => page.getByTestId('tab-process').click(),
+  calendar: (page) => page.getByTestId('tab-calendar').click(),
+  'the blade': (page) => page.getByText('BLADE', { exact: true }).last().click(),
+  'the file menu': (page) => page.getByTestId('file-menu').click(),
+  'the list of commands': (page) => page.keyboard.press('Control+k'),
+  help: (page) => page.keyboard.press('?'),
+  about: (page) => runByName(page, 'about', 'about'),
+  revision: (page) => runByName(page, 'revision', 'revision'),
+  library: (page) => runByName(page, 'library', 'library'),
+  'side by side': (page) => runByName(page, 'side-by-side', 'side by side'),
+  divisions: (page) => runByName(page, 'all-divisions', 'all divisions'),
+  copies: async (page) => {
+    await page.getByTestId('tab-parts').click();
+    await choosePart(page, 'P01');
+    await runByName(page, 'copy-in-rows', 'rows');
+  },
+  'check of a drawing': (page) =>
+    chooseFile(page, () => runByName(page, 'open-outlines', 'outlines'), 'shared/fixtures/left-out.dxf'),
+  'check of a mesh': (page) =>
+    chooseFile(page, () => runByName(page, 'open-outlines', 'outlines'), {
+      name: 'bracket.stl',
+      mimeType: 'model/stl',
+      buffer: Buffer.from(binaryStl(box([0, 0, 0], [10, 20, 30]))),
+    }),
+  'files to hand over': (page) => runByName(page, 'hand-over', ''),
+  'an empty plate': (page) => runByName(page, 'new-plate', 'new plate'),
+};
+
+/** Long enough for what is loaded on opening and for what moves to stand still. */
+const SETTLED_MS = 400;
+
+for (const theme of ['light', 'dark'] as const)
+  test(`every screen on the ${theme} ground`, async ({ page }) => {
+    test.setTimeout(240_000);
+    await page.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' });
+    await openDemo(page);
+    for (const [name, come] of Object.entries(SCREENS))
+      await test.step(name, async () => {
+        await come(page);
+        await page.waitForTimeout(SETTLED_MS);
+        expect.soft(await findings(page), name).toEqual([]);
+        await page.keyboard.press('Escape');
+        await expect(page.getByRole('dialog')).toHaveCount(0);
+      });
+  });
