@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { chooseFile, expect, focusPlan, openDemo, test } from './page';
 
 const example = (name: string): string =>
@@ -29,6 +29,16 @@ async function readPdf(bytes: Uint8Array): Promise<ReadPage[]> {
   }
   return pages;
 }
+/** Widths of the lines around letters on the first page, in mm. */
+async function haloWidths(bytes: Uint8Array): Promise<number[]> {
+  const pdf = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
+  const { fnArray, argsArray } = await (await pdf.getPage(1)).getOperatorList();
+  let width = 0;
+  return fnArray.flatMap((operator, i) => {
+    if (operator === OPS.setLineWidth) width = Number(argsArray[i][0]);
+    return operator === OPS.setTextRenderingMode && argsArray[i][0] === 2 ? [width] : [];
+  });
+}
 async function openSheet(page: Page): Promise<void> {
   await page.getByTestId('command-sheet').click();
   await expect(page.getByTestId('sheet-page').first()).toBeVisible(LONG);
@@ -47,7 +57,8 @@ async function savePdf(page: Page) {
   const download = page.waitForEvent('download');
   await page.getByTestId('sheet-pdf').click();
   const file = await download;
-  return { name: file.suggestedFilename(), pages: await readPdf(readFileSync(await file.path())) };
+  const bytes = readFileSync(await file.path());
+  return { name: file.suggestedFilename(), bytes, pages: await readPdf(bytes) };
 }
 
 test.describe('of the tall-one plate', () => {
@@ -93,6 +104,10 @@ test.describe('of the tall-one plate', () => {
     expect(a4.pages[0]!.height).toBeCloseTo(841.89, 0);
     for (const words of ['Tall one, quadrants', checksum, 'B12', 'DRAFT, NOT RELEASED', 'IF A LASER FAILS'])
       expect(a4.pages[0]!.words).toContain(words);
+    // 4 px at 4.2 px/mm: a wider one would cover the names beside it
+    const halos = await haloWidths(a4.bytes);
+    expect(halos.length).toBeGreaterThanOrEqual(13);
+    for (const width of halos) expect(width).toBeCloseTo(4 / 4.2, 2);
     await page.getByTestId('sheet-paper').selectOption('Letter');
     const letter = await savePdf(page);
     expect(letter.pages[0]!.width).toBeCloseTo(612, 0);

@@ -33,6 +33,18 @@ export function placeOn(paper: Paper) {
   return { x: (width - w) / 2, y: (height - h) / 2, width: w, height: h };
 }
 
+/** The writer scales letters into their place, but not the width of the lines around them: it is done here. */
+function scaleHalos(page: SVGSVGElement, scale: number): void {
+  for (const plan of page.querySelectorAll<SVGSVGElement>('svg[viewBox]')) {
+    const inside = Number(plan.getAttribute('width')) / plan.viewBox.baseVal.width;
+    for (const words of plan.querySelectorAll('text[stroke-width]')) {
+      const width = Number(words.getAttribute('stroke-width')) * inside * scale;
+      words.setAttribute('stroke-width', width.toFixed(3));
+    }
+  }
+}
+
+/** @param pages copies, which are changed */
 export async function sheetPdf(
   pages: readonly SVGSVGElement[],
   title: string,
@@ -43,7 +55,9 @@ export async function sheetPdf(
   pdf.setProperties({ title, creator: 'Evenplate' });
   for (const [i, page] of pages.entries()) {
     if (i > 0) pdf.addPage();
-    await svg2pdf(page, pdf, placeOn(paper));
+    const place = placeOn(paper);
+    scaleHalos(page, place.width / PAGE.width);
+    await svg2pdf(page, pdf, place);
   }
   return new Uint8Array(pdf.output('arraybuffer'));
 }
