@@ -13,17 +13,23 @@ import type { Ctx } from './draw/pen';
 interface PaintLayerProps {
   readonly paint: (ctx: Ctx) => void;
   readonly keeps?: boolean;
+  /** Device pixels per CSS px. */
+  readonly ratio: number;
   /** What the painter throws: konva's own tree would only log it and go blank. */
   onFault(error: unknown): void;
 }
 
-export const PaintLayer = memo(({ paint, keeps = false, onFault }: PaintLayerProps) => {
+export const PaintLayer = memo(({ paint, keeps = false, ratio, onFault }: PaintLayerProps) => {
   const layer = useRef<KonvaLayer>(null);
   const latest = useRef(paint);
   useLayoutEffect(() => {
+    const canvas = layer.current?.getCanvas();
+    if (canvas && canvas.getPixelRatio() !== ratio) canvas.setPixelRatio(ratio);
+  }, [ratio]);
+  useLayoutEffect(() => {
     latest.current = paint;
     layer.current?.draw();
-  }, [paint]);
+  }, [paint, ratio]);
   const scene = useCallback(
     (context: Context) => {
       try {

@@ -28,7 +28,7 @@ import { GROUNDS, type Theme } from '../export/plan/palette';
 import { keepSame, planItems, veiled, type PartItem } from './plan/items';
 import { useTheme } from './theme';
 import { usePlanPointer } from './usePlanPointer';
-import { useCamera, useCameraOfEverything, useFittedCamera, useSize } from './viewport';
+import { useCamera, useCameraOfEverything, useFittedCamera, usePixelRatio, useSize } from './viewport';
 
 const OverPlan = later(() => import('./OverPlan').then((m) => m.OverPlan));
 
@@ -119,11 +119,12 @@ function Paints({ size, shown, ui }: { size: Size; shown: Shown; ui: PlanUiStore
   const paintGround = useGroundPaint(sheet, theme, shown.analysis);
   const paintLive = useLivePaint(sheet, theme, shown, ui);
   const onFault = usePaintFault();
+  const ratio = usePixelRatio();
   return (
     <Stage width={size.width} height={size.height} listening={false}>
-      <PaintLayer paint={paintGround} onFault={onFault} />
-      <PaintLayer paint={paintStill} onFault={onFault} keeps />
-      <PaintLayer paint={paintLive} onFault={onFault} />
+      <PaintLayer paint={paintGround} ratio={ratio} onFault={onFault} />
+      <PaintLayer paint={paintStill} ratio={ratio} onFault={onFault} keeps />
+      <PaintLayer paint={paintLive} ratio={ratio} onFault={onFault} />
     </Stage>
   );
 }

@@ -2,7 +2,7 @@
  * The camera in force, and sizes of elements on screen. The plan tells the view what camera would fit the platform;
  * the elevation shares the plan's x axis and so its camera. CSS px.
  */
-import { useEffect, useLayoutEffect, useState, type RefObject } from 'react';
+import { useEffect, useLayoutEffect, useState, useSyncExternalStore, type RefObject } from 'react';
 import type { Analysis } from '../build/types';
 import { boxUnion } from '../geometry/region';
 import type { Box } from '../geometry/types';
@@ -94,3 +94,28 @@ export function useSize(element: RefObject<Element | null>): Size {
   }, [element]);
   return size;
 }
+
+const ratioOf = (): number => window.devicePixelRatio || 1;
+
+/** The query names the ratio that holds now, so each change needs the next one; a new size may bring a new ratio too. */
+function onRatioChange(listener: () => void): () => void {
+  let query: MediaQueryList | null = null;
+  const heard = () => {
+    listen();
+    listener();
+  };
+  const listen = () => {
+    query?.removeEventListener('change', heard);
+    query = window.matchMedia(`(resolution: ${ratioOf()}dppx)`);
+    query.addEventListener('change', heard);
+  };
+  listen();
+  window.addEventListener('resize', heard);
+  return () => {
+    query?.removeEventListener('change', heard);
+    window.removeEventListener('resize', heard);
+  };
+}
+
+/** Device pixels per CSS px; follows the window from screen to screen, and the browser's own zoom. */
+export const usePixelRatio = (): number => useSyncExternalStore(onRatioChange, ratioOf);

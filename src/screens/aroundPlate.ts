@@ -2,6 +2,8 @@
  * What stands around the plate and its figures, in one piece that is loaded once they have been painted: one file packs
  * better than ten.
  */
+import './forcedColours.css';
+
 export { listenToKeys } from '../commands/keyboard';
 export { Header } from '../panels/header/Header';
 export { TitleBlock } from '../panels/title/TitleBlock';

@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { GROUNDS } from '../../src/export/plan/palette';
+import { GROUNDS, laserStyle } from '../../src/export/plan/palette';
 
 const css = readFileSync(new URL('../../src/panels/tokens.css', import.meta.url), 'utf8');
 
@@ -35,6 +35,25 @@ describe.each(Object.entries(THEMES))('on the %s ground', (theme, colours) => {
       expect(contrast(colours[text]!, colours[ground]!)).toBeGreaterThanOrEqual(4.5);
     },
   );
+  // Pressed and main buttons, their hover, chosen entries of menus, and the words of what failed.
+  test.each([
+    ['paper', 'ink'],
+    ['paper', 'quiet'],
+    ['ink', 'warn-ground'],
+    ['warn', 'warn-ground'],
+  ])('text in %s on a ground of %s is 4.5:1 or better', (text, ground) => {
+    expect(contrast(colours[text]!, colours[ground]!)).toBeGreaterThanOrEqual(4.5);
+  });
+  test('every laser’s hatching and the warning stand 3:1 or better on what they are drawn on', () => {
+    const on = GROUNDS[theme as 'light' | 'dark'];
+    for (let laser = 0; laser < 7; laser++) {
+      const { stroke, tint } = laserStyle(laser, theme as 'light' | 'dark');
+      for (const ground of [colours['paper']!, colours['sheet']!, colours['hold']!, tint])
+        expect(contrast(stroke, ground), `laser ${laser} on ${ground}`).toBeGreaterThanOrEqual(3);
+      for (const line of [on.ink, on.warning])
+        expect(contrast(line, tint), `${line} on the tint of laser ${laser}`).toBeGreaterThanOrEqual(3);
+    }
+  });
   test.each(['paper', 'sheet'])('rules and warnings on %s are 3:1 or better', (ground) => {
     expect(contrast(colours['rule']!, colours[ground]!)).toBeGreaterThanOrEqual(3);
     expect(contrast(colours['warn']!, colours[ground]!)).toBeGreaterThanOrEqual(3);

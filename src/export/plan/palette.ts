@@ -58,7 +58,7 @@ export const GROUNDS: Readonly<Record<Theme, Ground>> = {
 export const HUES = ['#0072B2', '#E69F00', '#009E73', '#CC79A7', '#56B4E9', '#D55E00', '#F0E442'] as const;
 
 const STROKES: Readonly<Record<Theme, readonly string[]>> = {
-  light: ['#0072B2', '#A87500', '#008662', '#A9658A', '#4085AD', '#C25500', '#8D8627'],
+  light: ['#0072B2', '#A87500', '#008662', '#A9658A', '#4085AD', '#C25500', '#8B8426'],
   dark: ['#2A8AC0', '#E69F00', '#009E73', '#CC79A7', '#56B4E9', '#DA6A12', '#F0E442'],
 };
 const SECTION_TINT = 0.24;
