@@ -3,6 +3,7 @@
  */
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { openFirstPlate } from './commands/addressLinks';
 import { noteKeys } from './commands/earlyKeys';
 import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
@@ -11,13 +12,18 @@ import { Workbench } from './screens/Workbench';
 import { openWorkbench, type Visit } from './store/open';
 import { storageOf } from './store/savedForm';
 import { heightsLater } from './worker/heightsLater';
+import { Worker } from './worker/boundWorker';
 
 const early = noteKeys(window);
 const root = document.getElementById('root');
 if (root === null) throw new Error('main: expected an element with the id "root", found none');
 
-const draw = ({ bench }: Visit): void => {
-  const { download } = pagePorts(document, { showImport: () => undefined, showDialog: () => undefined });
+const nothing = (): void => undefined;
+
+const draw = async ({ bench }: Visit): Promise<void> => {
+  await openFirstPlate(window, bench);
+  const screens = { showImport: nothing, showComparison: nothing, showDialog: nothing };
+  const { download } = pagePorts(document, screens);
   createRoot(root).render(
     <StrictMode>
       <Workbench bench={bench} early={early} download={download} />

@@ -18,7 +18,7 @@ export type KeyTarget = Pick<EventTarget, 'addEventListener' | 'removeEventListe
 /** More than a hand presses in the first moment; what comes after is dropped. */
 const MOST_NOTED = 100;
 /** Letters that are commands with Ctrl and something else to a browser. */
-export const CLAIMED_WITH_CTRL = 'adkosyz';
+export const CLAIMED_WITH_CTRL = 'adkopsyz';
 
 const claimed = ({ key, ctrlKey, metaKey }: KeyEvent): boolean =>
   (ctrlKey || metaKey) && key.length === 1 && CLAIMED_WITH_CTRL.includes(key.toLowerCase());

@@ -27,6 +27,7 @@ import { selectAll } from './edit/selectAll';
 import { selectLaserCommands, selectSameLaser, selectSameShape } from './edit/selectLike';
 import { stepBack } from './edit/stepBack';
 import { undo } from './edit/undo';
+import { copyLink } from './file/copyLink';
 import { handOver } from './file/handOver';
 import { library } from './file/library';
 import { newPlate } from './file/newPlate';
@@ -61,6 +62,7 @@ const fileCommands = [
   openLayoutFile,
   openOutlines,
   saveLayout,
+  copyLink,
   library,
   sideBySide,
   sheet,

@@ -1,6 +1,7 @@
 /**
  * One user action = one command = one file. Keyboard, buttons, help and tests read the one list in index.ts.
  */
+import type { AnyLinked } from '../link/index';
 import type { Workbench } from '../store/types';
 
 /** What a command needs from the world around it; the page passes real ones, tests pass fakes. */
@@ -14,6 +15,8 @@ export interface Ports {
   readClipboard(): Promise<string | null>;
   /** Hands an opened outline or mesh file to its check page; where one is open, the file waits for its turn. */
   showImport(file: File): void;
+  /** Opens the screen that holds layouts side by side, on those of a link. */
+  showComparison(linked: AnyLinked): void;
   /** Opens one of the page's own dialogs. */
   showDialog(
     dialog:
@@ -22,6 +25,7 @@ export interface Ports {
       | 'copies'
       | 'library'
       | 'compare'
+      | 'link'
       | 'divisions'
       | 'handOver'
       | 'sheet'

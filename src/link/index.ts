@@ -21,6 +21,12 @@ export interface Linked {
   readonly layout: Layout;
   readonly view: LinkView;
 }
+/** What a text after "#" holds, whichever kind it is; a link of one plate has one layout. */
+export interface AnyLinked {
+  readonly kind: LinkKind;
+  readonly layouts: readonly Layout[];
+  readonly view: LinkView;
+}
 export interface LinkedComparison {
   readonly layouts: readonly Layout[];
   readonly view: LinkView;
@@ -31,9 +37,9 @@ export const COMFORTABLE_LINK = 2000;
 const FEWEST_COMPARED = 2;
 const MOST_COMPARED = 4;
 
-/** What a text after "#" claims to be; null where it is no link of ours. */
+/** What a text after "#" (a whole address is taken too) claims to be; null where it is no link of ours. */
 export function linkKind(text: string): LinkKind | null {
-  const kind = PREFIX.exec(text.trim())?.[1];
+  const kind = PREFIX.exec(text.slice(text.indexOf('#') + 1).trim())?.[1];
   if (kind === undefined) return null;
   return kind === 'L' ? 'layout' : 'comparison';
 }
@@ -88,3 +94,18 @@ export function decodeComparison(text: string): Result<LinkedComparison> {
   const count = linked.value.layouts.length;
   return count < FEWEST_COMPARED || count > MOST_COMPARED ? fail('link-altered') : linked;
 }
+
+/** Either kind, told by its first letter. Faults: those of decodeLink. */
+export function decodeAny(text: string): Result<AnyLinked> {
+  const kind = linkKind(text);
+  if (kind === null) return fail('link-none');
+  if (kind === 'comparison') {
+    const linked = decodeComparison(text);
+    return linked.ok ? ok({ kind, ...linked.value }) : linked;
+  }
+  const linked = decodeLink(text);
+  return linked.ok ? ok({ kind, layouts: [linked.value.layout], view: linked.value.view }) : linked;
+}
+
+/** The text after "#" of either kind: one layout for a link of one plate, two to four for a comparison. */
+export const encodeAny = ({ kind, layouts, view }: AnyLinked): string => encode(kind, layouts, view);

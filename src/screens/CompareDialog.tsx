@@ -8,6 +8,7 @@ import type { Compared } from '../build/compare';
 import { useWorkbench } from '../canvas/bench';
 import { useSize } from '../canvas/viewport';
 import { layerAt } from '../build/layers';
+import type { AnyLinked } from '../link/index';
 import type { Analysis } from '../build/types';
 import { formatField } from '../units/format';
 import { parseLength } from '../units/parse';
@@ -16,7 +17,14 @@ import { SliderLine } from '../panels/controls/SliderLine';
 import { TypedField } from '../panels/controls/TypedField';
 import { AddColumn } from './compare/AddColumn';
 import { ColumnHead } from './compare/ColumnHead';
-import { addColumn, comparison, MOST_COLUMNS, setCommonHeight, type Columns } from './compare/columns';
+import {
+  addColumn,
+  comparison,
+  MOST_COLUMNS,
+  setCommonHeight,
+  showColumns,
+  type Columns,
+} from './compare/columns';
 import { FigureTable } from './compare/FigureTable';
 import { useAnalysed, type Found } from './compare/useAnalysed';
 import { Sheet } from './Sheet';
@@ -117,14 +125,21 @@ function Body({ state, onClose }: { readonly state: Columns; onClose(): void }) 
   );
 }
 
-export default function CompareDialog({ onClose }: { onClose(): void }) {
+interface CompareProps {
+  /** What a link brings, in place of the present comparison. */
+  readonly linked?: AnyLinked | undefined;
+  onClose(): void;
+}
+
+export default function CompareDialog({ linked, onClose }: CompareProps) {
   const bench = useWorkbench();
   useEffect(() => {
+    if (linked) return showColumns('link', linked.layouts, linked.view.height_mm ?? 0);
     if (comparison.getState().columns.length > 0) return;
     const { layout, view } = bench.store.getState();
     addColumn('open plate', layout);
     setCommonHeight(view.height_mm);
-  }, [bench]);
+  }, [bench, linked]);
   const state = useStore(comparison);
   const count = state.columns.length;
   return (

@@ -4,6 +4,7 @@
 import { lazy, Suspense } from 'react';
 import { useWorkbench } from '../canvas/bench';
 import { kindOf } from '../commands/file/fileKind';
+import type { AnyLinked } from '../link/index';
 import { DialogBoundary } from './DialogBoundary';
 
 const CommandPalette = lazy(() => import('./CommandPalette'));
@@ -15,6 +16,7 @@ const DivisionsDialog = lazy(() => import('./DivisionsDialog'));
 const HandOverDialog = lazy(() => import('./HandOverDialog'));
 const LibraryDialog = lazy(() => import('./LibraryDialog'));
 const SheetDialog = lazy(() => import('./SheetDialog'));
+const LinkDialog = lazy(() => import('./LinkDialog'));
 const RevisionDialog = lazy(() => import('./RevisionDialog'));
 const ImportCheck = lazy(() => import('./ImportCheck'));
 const MeshCheck = lazy(() => import('./MeshCheck'));
@@ -28,10 +30,15 @@ export type Open =
         | 'copies'
         | 'revision'
         | 'library'
-        | 'compare'
         | 'divisions'
         | 'handOver'
-        | 'sheet';
+        | 'sheet'
+        | 'link';
+    }
+  | {
+      readonly kind: 'compare';
+      /** The comparison of a link, in place of the one on screen. */
+      readonly linked?: AnyLinked;
     }
   /** Files dropped together are checked one after the other. */
   | {
@@ -59,10 +66,11 @@ export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): 
         {open.kind === 'about' && <AboutDialog onClose={onClose} />}
         {open.kind === 'copies' && <CopiesDialog onClose={onClose} />}
         {open.kind === 'library' && <LibraryDialog onClose={onClose} />}
-        {open.kind === 'compare' && <CompareDialog onClose={onClose} />}
+        {open.kind === 'compare' && <CompareDialog linked={open.linked} onClose={onClose} />}
         {open.kind === 'divisions' && <DivisionsDialog onClose={onClose} />}
         {open.kind === 'handOver' && <HandOverDialog onClose={onClose} />}
         {open.kind === 'sheet' && <SheetDialog onClose={onClose} />}
+        {open.kind === 'link' && <LinkDialog onClose={onClose} />}
         {open.kind === 'revision' && <RevisionDialog onClose={onClose} />}
         {open.kind === 'import' && <FileCheck key={open.turn} {...open} onClose={onClose} />}
       </Suspense>

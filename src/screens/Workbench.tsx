@@ -17,6 +17,7 @@ import { BenchProvider } from '../canvas/bench';
 import { Plan } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
 import type { EarlyKeys } from '../commands/earlyKeys';
+import { listenToLinks } from '../commands/addressLinks';
 import { listenToDrops, pagePorts } from '../commands/pagePorts';
 import type { Context, Ports } from '../commands/types';
 import { CommandContext } from '../panels/commandContext';
@@ -82,7 +83,8 @@ function usePage(bench: Bench, early: EarlyKeys) {
       else setOpen({ kind: dialog });
     };
     const showImport = (file: File): void => setOpen((now) => withFile(now, file));
-    return { bench, ports: pagePorts(document, { showDialog, showImport }) };
+    const showComparison: Ports['showComparison'] = (linked) => setOpen({ kind: 'compare', linked });
+    return { bench, ports: pagePorts(document, { showDialog, showImport, showComparison }) };
   }, [bench]);
   useEffect(() => {
     let stop: (() => void) | null = null;
@@ -98,6 +100,7 @@ function usePage(bench: Bench, early: EarlyKeys) {
     };
   }, [context, early]);
   useEffect(() => listenToDrops(window, context), [context]);
+  useEffect(() => listenToLinks(window, context), [context]);
   const close = useCallback(() => setOpen(afterClosing), []);
   return { open, close, list, setList, context, keysHeard };
 }

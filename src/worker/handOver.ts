@@ -12,6 +12,7 @@ import type { FileNews, FileQuestion } from './handOverMessages';
 import { buffersOf, takeApartSteps } from './layoutApart';
 import { pauser } from './pauser';
 import { inSlices } from './slices';
+import { Worker } from './boundWorker';
 
 const createWorker = (): Worker =>
   new Worker(new URL('./handOver.worker.ts', import.meta.url), { type: 'module' });

@@ -6,6 +6,7 @@ import { HeightEngine } from './heightEngine';
 import type { HeightAnswer, HeightQuestion, PortionAnswer } from './heightMessages';
 import { Mates, type MakeMate } from './mates';
 import { pauser } from './pauser';
+import { Worker } from './boundWorker';
 
 const page = self as unknown as {
   postMessage(answer: HeightAnswer, handOver: Transferable[]): void;

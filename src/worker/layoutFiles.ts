@@ -12,6 +12,7 @@ import {
   type LayoutQuestion,
 } from './layoutApart';
 import { pauser } from './pauser';
+import { Worker } from './boundWorker';
 
 /** Milliseconds of putting together between two pauses. */
 const SLICE_MS = 8;

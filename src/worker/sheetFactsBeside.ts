@@ -8,6 +8,7 @@ import { buffersOf, takeApart } from './layoutApart';
 import { pauser } from './pauser';
 import type { SheetNews } from './sheetFacts.worker';
 import { inSlices } from './slices';
+import { Worker } from './boundWorker';
 
 const createWorker = (): Worker =>
   new Worker(new URL('./sheetFacts.worker.ts', import.meta.url), { type: 'module' });

@@ -2,6 +2,7 @@
 import { analyse } from '../../src/build/analyse';
 import { demoLayout } from '../../src/layout/demo';
 import type { Layout } from '../../src/layout/types';
+import type { AnyLinked } from '../../src/link';
 import type { KeyEvent } from '../../src/commands/keyboard';
 import type { Context } from '../../src/commands/types';
 import { createWorkbench } from '../../src/store/workbench';
@@ -17,12 +18,20 @@ export interface Asked {
   readonly accepts: string[];
   /** What was put into the clipboard; its last text is what can be read from there. */
   readonly clipboard: string[];
+  readonly comparisons: AnyLinked[];
 }
 
 /** `file`: what the file dialog gives back, null where the user cancels it. */
 export function workplace(layout: Layout = demoLayout(), file: File | null = null) {
   const bench = createWorkbench({ layout, analyse });
-  const asked: Asked = { downloads: [], imports: [], dialogs: [], accepts: [], clipboard: [] };
+  const asked: Asked = {
+    downloads: [],
+    imports: [],
+    dialogs: [],
+    accepts: [],
+    clipboard: [],
+    comparisons: [],
+  };
   const context: Context = {
     bench,
     ports: {
@@ -34,6 +43,7 @@ export function workplace(layout: Layout = demoLayout(), file: File | null = nul
       writeClipboard: async (text) => asked.clipboard.push(text) > 0,
       readClipboard: async () => asked.clipboard.at(-1) ?? null,
       showImport: (chosen) => void asked.imports.push(chosen.name),
+      showComparison: (linked) => void asked.comparisons.push(linked),
       showDialog: (dialog) => void asked.dialogs.push(dialog),
     },
   };

@@ -6,7 +6,8 @@ import { demoLayout } from '../../src/layout/demo';
 import { writeLayout } from '../../src/layout/write';
 import { workplace } from './bench';
 
-const screens = { showImport: () => undefined, showDialog: () => undefined };
+const nothing = () => undefined;
+const screens = { showImport: nothing, showComparison: nothing, showDialog: nothing };
 afterEach(() => void vi.restoreAllMocks());
 
 /** Catches the input that the file dialog is opened by. */

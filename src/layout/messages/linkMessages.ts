@@ -15,6 +15,16 @@ export const LINK_MESSAGES = {
       'Use: npm run --silent layout -- LINK (a whole address, the part after “#”, or - for standard input)',
     blocks: false,
   },
+  'link-not-read': {
+    text: 'The link could not be read: a part of the page could not be loaded.',
+    advice: 'The open plate is untouched. Load the page again and open the link once more.',
+    blocks: false,
+  },
+  'link-not-made': {
+    text: 'The link would not bring this back to the last digit.',
+    advice: 'Hand over a layout file instead.',
+    blocks: false,
+  },
   'link-none': {
     text: 'The address holds no plate.',
     advice: 'A plate’s link has a part after “#” that starts with “L1.” or “C1.”.',

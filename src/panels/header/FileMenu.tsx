@@ -8,6 +8,7 @@ const FILE = [
   'open-layout',
   'open-outlines',
   'save-layout',
+  'copy-link',
   'sheet',
   'hand-over',
   'library',

@@ -119,6 +119,7 @@ export function Header() {
       <RuleSwitch />
       <span className="header-gap" />
       <HistoryButtons />
+      <CommandButton id="copy-link">Link</CommandButton>
       <CommandButton id="side-by-side">Side by side</CommandButton>
       <CommandButton id="sheet">Sheet</CommandButton>
       <FileButton />

@@ -6,6 +6,7 @@ import { analyseLive, type KnownHeight } from '../../build/analysis';
 import type { Analysis } from '../../build/types';
 import type { Layout } from '../../layout/types';
 import { heights, type Heights } from '../../worker/heights';
+import { Worker } from '../../worker/boundWorker';
 
 /** Answers to one layout at a time; the next one is asked when the former is known. */
 export class Analyser {

@@ -10,7 +10,7 @@ export const MOST_COLUMNS = 4;
 
 export interface Column {
   readonly key: number;
-  /** "open plate", a file's name, "library" */
+  /** "open plate", a file's name, "library", "link" */
   readonly from: string;
   readonly layout: Layout;
 }
@@ -39,6 +39,12 @@ export function addColumn(from: string, layout: Layout): void {
       reference: now.columns.length === 0 ? column.key : now.reference,
     };
   });
+}
+
+/** Puts these layouts in place of all that stand there. */
+export function showColumns(from: string, layouts: readonly Layout[], height_mm: number): void {
+  comparison.setState({ ...EMPTY, height_mm });
+  for (const layout of layouts) addColumn(from, layout);
 }
 
 /** Takes a column away; where it was the reference, the first one left becomes it. */

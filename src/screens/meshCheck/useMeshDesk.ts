@@ -7,6 +7,7 @@ import type { Fault } from '../../layout/result';
 import type { Mm } from '../../units/types';
 import type { MeshDoing, MeshFileFound, MeshSettings } from '../../worker/meshMessages';
 import { openDesk, type MeshCutBody, type MeshDesk, type MeshLook, type MeshNews } from '../../worker/meshes';
+import { Worker } from '../../worker/boundWorker';
 
 /** What came out of cutting, for the settings it was asked with. */
 export interface CutDone {

@@ -10,6 +10,7 @@ import { packSteps } from '../../worker/packShape';
 import { pauser } from '../../worker/pauser';
 import { charactersOf, isLarge } from '../savedForm';
 import type { StoredEntry } from './types';
+import { Worker } from '../../worker/boundWorker';
 
 /** Faults: those of readLayout. */
 export async function readTextBeside(text: string): Promise<Result<Layout> | null> {
