@@ -2,7 +2,10 @@
  * Layouts side by side, and the open plate under every division. Tall one was computed by hand: quadrants 109.113 h, strips
  * 72.446 h with one seam of 100 mm, so that the seam buys 36.667 h (process numbers common practice, no source).
  */
+import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
+import { readLayout } from '../src/layout/read';
+import { encodeLink } from '../src/link';
 import { chooseFile, expect, figure, focusPlan, openDemo, test } from './page';
 
 const columns = (page: Page) => page.getByTestId('compare-column');
@@ -39,6 +42,49 @@ test.describe('Tall one', () => {
     await expect.poll(() => figure(page, 'build-hours')).toBeCloseTo(109.1, 1);
     await page.keyboard.press('Control+z');
     await expect.poll(() => figure(page, 'build-hours')).toBeCloseTo(72.4, 1);
+  });
+
+  test('one link holds the comparison: another browser shows the same figures at the same height', async ({
+    page,
+    browser,
+  }) => {
+    await page.keyboard.press('Shift+C');
+    await page.getByTestId('compare-file').setInputFiles('shared/examples/ring.json');
+    await page.getByTestId('compare-height').fill('60');
+    await page.getByTestId('compare-height').press('Enter');
+    // Tall one and Ring in quadrants, computed by hand: 109.113 h and 44.748 h
+    await expect(page.getByTestId('time_h-0')).toContainText('109.1');
+    await expect(page.getByTestId('time_h-1')).toContainText('44.75');
+    await page.getByTestId('compare-link').click();
+    const text = await page.getByTestId('link-text').inputValue();
+    expect(text).toMatch(/#C1\./);
+    const other = await (await browser.newContext()).newPage();
+    await other.goto(text);
+    await expect(columns(other)).toHaveCount(2);
+    await expect(other.getByTestId('compare-height')).toHaveValue('60');
+    for (const row of ['time_h', 'seams'])
+      for (const i of [0, 1])
+        await expect(other.getByTestId(`${row}-${i}`)).toHaveText(
+          await page.getByTestId(`${row}-${i}`).innerText(),
+        );
+    await other.context().close();
+  });
+
+  test('a pasted link stands beside it; a cut one says so and stays in its field', async ({ page }) => {
+    const ring = readLayout(readFileSync('shared/examples/ring.json', 'utf8'));
+    if (!ring.ok) throw new Error('the example opens');
+    const link = encodeLink(ring.value);
+    await page.keyboard.press('Shift+C');
+    const field = page.getByTestId('compare-paste-link');
+    await field.fill(link.slice(0, -20));
+    await field.press('Enter');
+    await expect(page.getByTestId('dialog-notices')).toContainText('cut');
+    await expect(columns(page)).toHaveCount(1);
+    await field.fill(`https://plates.example/evenplate/#${link}`);
+    await field.press('Enter');
+    await expect(columns(page)).toHaveCount(2);
+    await expect(field).toHaveValue('');
+    await expect(page.getByTestId('time_h-1')).toContainText('44.75');
   });
 
   test('a file stands beside it; what is no layout is refused and the comparison stays', async ({ page }) => {

@@ -10,6 +10,7 @@ import { useSize } from '../canvas/viewport';
 import { layerAt } from '../build/layers';
 import type { AnyLinked } from '../link/index';
 import type { Analysis } from '../build/types';
+import { buildTop } from '../layout/height';
 import { formatField } from '../units/format';
 import { parseLength } from '../units/parse';
 import { roundMm } from '../units/round';
@@ -17,6 +18,7 @@ import { SliderLine } from '../panels/controls/SliderLine';
 import { TypedField } from '../panels/controls/TypedField';
 import { AddColumn } from './compare/AddColumn';
 import { ColumnHead } from './compare/ColumnHead';
+import { CompareLink } from './compare/CompareLink';
 import {
   addColumn,
   comparison,
@@ -86,7 +88,7 @@ function Body({ state, onClose }: { readonly state: Columns; onClose(): void }) 
   const { columns, height_mm } = state;
   const layouts = useMemo(() => columns.map(({ layout }) => layout), [columns]);
   const found = useAnalysed(layouts);
-  const top_mm = Math.max(1, ...found.map((one) => (isKnown(one) ? one.build.height_mm : 0)));
+  const top_mm = Math.max(1, ...layouts.map(buildTop));
   const step_mm = Math.min(...layouts.map(({ process }) => process.layer_mm));
   const shown = found.map((one) => (isKnown(one) ? comparedAt(one, height_mm) : null));
   const reference = Math.max(
@@ -148,6 +150,7 @@ export default function CompareDialog({ linked, onClose }: CompareProps) {
       {count < 2 && (
         <p data-testid="compare-few">Two to four layouts stand side by side: add {2 - count} more.</p>
       )}
+      <CompareLink columns={state.columns} height_mm={state.height_mm} />
       {count > 0 && <Body state={state} onClose={onClose} />}
     </Sheet>
   );

@@ -1,9 +1,10 @@
-/** Where another layout comes from: the open plate, a file, the library. */
+/** Where another layout comes from: the open plate, a file, the library, a link. */
 import { useEffect, useRef, useState } from 'react';
 import { useWorkbench } from '../../canvas/bench';
 import { readLayoutFile } from '../../commands/file/openFile';
 import type { Result } from '../../layout/result';
 import type { Layout } from '../../layout/types';
+import { readLink } from '../../worker/links';
 import { listEntries, readEntry, type EntryHead } from '../../store/library';
 import { addColumn } from './columns';
 
@@ -73,6 +74,42 @@ function FromLibrary() {
   );
 }
 
+/** A pasted link, of one plate or of a comparison; what is no link stays in the field and is reported. */
+function FromLink() {
+  const bench = useWorkbench();
+  const [text, setText] = useState('');
+  const add = async (given: string): Promise<void> => {
+    if (given.trim() === '') return;
+    const read = await readLink(given);
+    if (!read.ok) return bench.notify(read.fault);
+    setText('');
+    for (const layout of read.value.layouts) addColumn('link', layout);
+  };
+  return (
+    <form
+      className="row"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void add(text);
+      }}
+    >
+      <input
+        className="input"
+        aria-label="link of a plate or of a comparison"
+        placeholder="Paste a link …"
+        spellCheck={false}
+        autoComplete="off"
+        value={text}
+        data-testid="compare-paste-link"
+        onChange={({ target }) => setText(target.value)}
+      />
+      <button type="submit" className="button" disabled={text.trim() === ''}>
+        Add link
+      </button>
+    </form>
+  );
+}
+
 export function AddColumn() {
   const bench = useWorkbench();
   return (
@@ -87,6 +124,7 @@ export function AddColumn() {
       </button>
       <FromFile />
       <FromLibrary />
+      <FromLink />
     </div>
   );
 }
