@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
 import { readLayout } from '../src/layout/read';
-import { encodeLink } from '../src/link';
+import { decodeComparison, encodeLink } from '../src/link';
 import { chooseFile, expect, figure, focusPlan, openDemo, test } from './page';
 
 const columns = (page: Page) => page.getByTestId('compare-column');
@@ -85,6 +85,28 @@ test.describe('Tall one', () => {
     await expect(columns(page)).toHaveCount(2);
     await expect(field).toHaveValue('');
     await expect(page.getByTestId('time_h-1')).toContainText('44.75');
+  });
+
+  test('the link puts the reference first; a pasted comparison without room is refused whole', async ({
+    page,
+  }) => {
+    await page.keyboard.press('Shift+C');
+    await page.getByTestId('compare-file').setInputFiles('shared/examples/ring.json');
+    await expect(columns(page)).toHaveCount(2);
+    await columns(page).nth(1).getByRole('button', { name: 'Make reference' }).click();
+    await page.getByTestId('compare-link').click();
+    const text = await page.getByTestId('link-text').inputValue();
+    const linked = decodeComparison(text);
+    const names = linked.ok ? linked.value.layouts.map(({ name }) => name) : [];
+    const heads = await columns(page).getByRole('heading').allInnerTexts();
+    expect(names).toEqual([heads[1], heads[0]]);
+    await page.getByTestId('compare-open-plate').click();
+    const field = page.getByTestId('compare-paste-link');
+    await field.fill(text);
+    await field.press('Enter');
+    await expect(page.getByTestId('dialog-notices')).toContainText('room for 1 more');
+    await expect(columns(page)).toHaveCount(3);
+    await expect(field).toHaveValue(text);
   });
 
   test('a file stands beside it; what is no layout is refused and the comparison stays', async ({ page }) => {

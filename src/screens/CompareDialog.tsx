@@ -150,7 +150,7 @@ export default function CompareDialog({ linked, onClose }: CompareProps) {
       {count < 2 && (
         <p data-testid="compare-few">Two to four layouts stand side by side: add {2 - count} more.</p>
       )}
-      <CompareLink columns={state.columns} height_mm={state.height_mm} />
+      <CompareLink state={state} />
       {count > 0 && <Body state={state} onClose={onClose} />}
     </Sheet>
   );

@@ -8,7 +8,7 @@ import type { Layout } from '../layout/types';
 import type { AnyLinked } from '../link/index';
 import { useChecksum } from '../panels/title/useChecksum';
 import { useCommand } from '../panels/useCommands';
-import { formatMm } from '../units/format';
+import { formatField } from '../units/format';
 import { LinkText } from './link/LinkText';
 import { Sheet } from './Sheet';
 
@@ -55,7 +55,7 @@ export default function LinkDialog({ onClose }: { onClose(): void }) {
         </dd>
         <dt>holds</dt>
         <dd>
-          machine, process, parts, zones and calendar, whole; the height of {formatMm(height_mm)} and{' '}
+          machine, process, parts, zones and calendar, whole; the height of {formatField(height_mm)} mm and{' '}
           {camera ? 'the part of the plan on screen' : 'the whole plan'}
         </dd>
       </dl>

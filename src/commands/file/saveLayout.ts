@@ -24,15 +24,17 @@ async function saveLarge({ bench, ports }: Context, layout: Layout): Promise<voi
   ports.download(fileName(layout.name), content, 'application/json');
 }
 
+/** Hands any layout over as a file. */
+export function saveFile(context: Context, layout: Layout): void | Promise<void> {
+  if (isLarge(layout)) return saveLarge(context, layout);
+  context.ports.download(fileName(layout.name), writeLayout(layout), 'application/json');
+}
+
 export const saveLayout: Command = {
   id: 'save-layout',
   label: 'Save layout file',
   group: 'file',
   keys: ['Ctrl+S'],
   when: always,
-  run: (context): void | Promise<void> => {
-    const layout = layoutOf(context);
-    if (isLarge(layout)) return saveLarge(context, layout);
-    context.ports.download(fileName(layout.name), writeLayout(layout), 'application/json');
-  },
+  run: (context) => saveFile(context, layoutOf(context)),
 };

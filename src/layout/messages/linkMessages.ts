@@ -25,6 +25,11 @@ export const LINK_MESSAGES = {
     advice: 'Hand over a layout file instead.',
     blocks: false,
   },
+  'link-no-room': {
+    text: 'The link holds {found} layouts, and there is room for {room} more.',
+    advice: 'Four stand side by side at most: take some away first.',
+    blocks: false,
+  },
   'link-none': {
     text: 'The address holds no plate.',
     advice: 'A plate’s link has a part after “#” that starts with “L1.” or “C1.”.',

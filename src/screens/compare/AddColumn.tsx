@@ -6,7 +6,7 @@ import type { Result } from '../../layout/result';
 import type { Layout } from '../../layout/types';
 import { readLink } from '../../worker/links';
 import { listEntries, readEntry, type EntryHead } from '../../store/library';
-import { addColumn } from './columns';
+import { addColumn, comparison, MOST_COLUMNS } from './columns';
 
 /** Adds what was read, or says what is wrong with it. */
 function useTake() {
@@ -74,7 +74,7 @@ function FromLibrary() {
   );
 }
 
-/** A pasted link, of one plate or of a comparison; what is no link stays in the field and is reported. */
+/** A pasted link, of one plate or of a comparison; what is no link, or holds more than there is room for, stays in the field and is reported. */
 function FromLink() {
   const bench = useWorkbench();
   const [text, setText] = useState('');
@@ -82,6 +82,9 @@ function FromLink() {
     if (given.trim() === '') return;
     const read = await readLink(given);
     if (!read.ok) return bench.notify(read.fault);
+    const found = read.value.layouts.length;
+    const room = MOST_COLUMNS - comparison.getState().columns.length;
+    if (found > room) return bench.notify({ code: 'link-no-room', params: { found, room } });
     setText('');
     for (const layout of read.value.layouts) addColumn('link', layout);
   };

@@ -1,35 +1,40 @@
-/** The one link that holds the whole comparison: its layouts in their order, and the height at which they are cut. */
+/**
+ * The one link that holds the whole comparison: its layouts, and the height at which they are cut. The reference comes first, as
+ * a reader's page counts differences from the first one; the others keep their order.
+ */
 import { useContext, useMemo, useState } from 'react';
-import { fileName } from '../../commands/file/saveLayout';
+import { saveFile } from '../../commands/file/saveLayout';
 import type { AnyLinked } from '../../link/index';
-import { writeLayout } from '../../layout/write';
 import { CommandContext } from '../../panels/commandContext';
 import { LinkText } from '../link/LinkText';
 import { MOST_COLUMNS, type Columns } from './columns';
 
 const FEWEST_COLUMNS = 2;
 
-function Opened({ columns, height_mm }: Pick<Columns, 'columns' | 'height_mm'>) {
+function Opened({ columns, reference, height_mm }: Columns) {
   const context = useContext(CommandContext)!;
   const linked = useMemo(
     (): AnyLinked => ({
       kind: 'comparison',
-      layouts: columns.map(({ layout }) => layout),
+      layouts: [
+        ...columns.filter(({ key }) => key === reference),
+        ...columns.filter(({ key }) => key !== reference),
+      ].map(({ layout }) => layout),
       view: { height_mm },
     }),
-    [columns, height_mm],
+    [columns, reference, height_mm],
   );
-  const save = (): void => {
-    for (const { layout } of columns)
-      context.ports.download(fileName(layout.name), writeLayout(layout), 'application/json');
+  const save = async (): Promise<void> => {
+    for (const { layout } of columns) await saveFile(context, layout);
   };
-  return <LinkText linked={linked} file={`${columns.length} layout files`} onSave={save} />;
+  return <LinkText linked={linked} file={`${columns.length} layout files`} onSave={() => void save()} />;
 }
 
 /** A button that opens the link under it; nothing while fewer than two layouts stand there. */
-export function CompareLink({ columns, height_mm }: Pick<Columns, 'columns' | 'height_mm'>) {
+export function CompareLink({ state }: { readonly state: Columns }) {
   const [open, setOpen] = useState(false);
-  if (columns.length < FEWEST_COLUMNS || columns.length > MOST_COLUMNS) return null;
+  const count = state.columns.length;
+  if (count < FEWEST_COLUMNS || count > MOST_COLUMNS) return null;
   return (
     <div className="compare-link">
       <button
@@ -41,7 +46,7 @@ export function CompareLink({ columns, height_mm }: Pick<Columns, 'columns' | 'h
       >
         Link of this comparison …
       </button>
-      {open && <Opened columns={columns} height_mm={height_mm} />}
+      {open && <Opened {...state} />}
     </div>
   );
 }
