@@ -8,6 +8,7 @@ import { shortFileSteps } from '../export/files/short';
 import { isLong, type FileAsked, type FileMade, type LongFile } from '../export/files/types';
 import { isBlocked, stateWords } from '../export/forUse';
 import { fail, ok, type Result } from '../layout/result';
+import { NOT_LOADED } from './askOnce';
 import type { FileNews, FileQuestion } from './handOverMessages';
 import { buffersOf, takeApartSteps } from './layoutApart';
 import { pauser } from './pauser';
@@ -35,15 +36,12 @@ function here<Step, T>(
 }
 
 function answerOf(worker: Worker, question: FileQuestion, asking: Asking): Promise<Result<FileMade> | null> {
-  return new Promise((resolve) => {
-    const done = (made: Result<FileMade> | null): void => {
-      worker.terminate();
-      resolve(made);
-    };
+  return new Promise((done) => {
     worker.onmessage = ({ data }: MessageEvent<FileNews>) =>
       data.kind === 'progress' ? asking.tell(data.share) : done(data.made);
-    worker.onerror = ({ message }) => done(fail('export-failed', { detail: message }));
-    asking.signal.addEventListener('abort', () => done(null));
+    worker.onerror = ({ message }) => done(fail('export-failed', { detail: message || NOT_LOADED }));
+    worker.onmessageerror = () => done(fail('export-failed', { detail: 'its answer could not be read' }));
+    asking.signal.addEventListener('abort', () => done(null), { once: true });
     worker.postMessage(question, buffersOf(question.apart));
   });
 }
@@ -64,10 +62,13 @@ async function longFile(
   const { layout, ...rest } = source;
   const worker = workerOrNone();
   if (!worker) return here(longFileSteps(source, file), asking, asking.tell);
-  const apart = await here(takeApartSteps(layout), asking);
-  if (apart) return answerOf(worker, { apart, source: rest, file }, asking);
-  worker.terminate();
-  return null;
+  try {
+    const apart = await here(takeApartSteps(layout), asking);
+    if (apart === null || asking.signal.aborted) return null;
+    return await answerOf(worker, { apart, source: rest, file }, asking);
+  } finally {
+    worker.terminate();
+  }
 }
 
 /**

@@ -4,6 +4,7 @@
  */
 import { fail, ok, type Result } from '../layout/result';
 import type { Layout } from '../layout/types';
+import { askOnce } from './askOnce';
 import {
   buffersOf,
   putTogetherSlowly,
@@ -22,24 +23,8 @@ export const LARGE_CHARACTERS = 2_000_000;
 const createWorker = (): Worker =>
   new Worker(new URL('./layoutFile.worker.ts', import.meta.url), { type: 'module' });
 
-/** One answer of a worker that lives as long as the question; null where there is none. */
-function asked(question: LayoutQuestion, handOver: ArrayBuffer[]): Promise<LayoutAnswer | null> {
-  return new Promise((resolve) => {
-    try {
-      const worker = createWorker();
-      const done = (answer: LayoutAnswer | null): void => {
-        worker.terminate();
-        resolve(answer);
-      };
-      worker.onmessage = ({ data }: MessageEvent<LayoutAnswer>) => done(data);
-      worker.onerror = () => done(null);
-      worker.onmessageerror = () => done(null);
-      worker.postMessage(question, handOver);
-    } catch {
-      resolve(null);
-    }
-  });
-}
+const asked = (question: LayoutQuestion, handOver: ArrayBuffer[]): Promise<LayoutAnswer | null> =>
+  askOnce(createWorker, question, handOver);
 
 /** Reads a layout file. Faults: those of readLayout, file-unreadable. */
 export async function readLayoutBeside(file: File): Promise<Result<Layout> | null> {

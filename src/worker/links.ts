@@ -2,9 +2,10 @@
  * The page's side of links: short ones are read at once, here; long ones, and what is written, beside the page. Where no
  * worker can be made or it fails, the page does the work itself.
  */
-import { ok, type Result } from '../layout/result';
+import { fail, ok, type Result } from '../layout/result';
 import type { Layout } from '../layout/types';
 import { decodeAny, type AnyLinked } from '../link/index';
+import { askOnce } from './askOnce';
 import { buffersOf, putTogetherSlowly } from './layoutApart';
 import { linkedApart, writtenLink, type LinkAnswer, type LinkedApart, type LinkQuestion } from './linkApart';
 import { pauser } from './pauser';
@@ -19,29 +20,6 @@ export type MakeLinkWorker = () => Worker;
 const createWorker: MakeLinkWorker = () =>
   new Worker(new URL('./link.worker.ts', import.meta.url), { type: 'module' });
 
-/** One answer of a worker that lives as long as the question; null where there is none. */
-function asked(
-  make: MakeLinkWorker,
-  question: LinkQuestion,
-  handOver: ArrayBuffer[],
-): Promise<LinkAnswer | null> {
-  return new Promise((resolve) => {
-    try {
-      const worker = make();
-      const done = (answer: LinkAnswer | null): void => {
-        worker.terminate();
-        resolve(answer);
-      };
-      worker.onmessage = ({ data }: MessageEvent<LinkAnswer>) => done(data);
-      worker.onerror = () => done(null);
-      worker.onmessageerror = () => done(null);
-      worker.postMessage(question, handOver);
-    } catch {
-      resolve(null);
-    }
-  });
-}
-
 async function together({ layouts, ...rest }: LinkedApart): Promise<AnyLinked> {
   let began = performance.now();
   const pause = pauser();
@@ -55,18 +33,25 @@ async function together({ layouts, ...rest }: LinkedApart): Promise<AnyLinked> {
 /** What a text after "#" or a whole address holds. Faults: those of decodeAny. */
 export async function readLink(text: string, make = createWorker): Promise<Result<AnyLinked>> {
   if (text.length < LONG_CHARACTERS) return decodeAny(text);
-  const answer = await asked(make, { kind: 'read', text }, []);
+  const answer = await askOnce<LinkQuestion, LinkAnswer>(make, { kind: 'read', text });
   if (answer?.kind === 'fault') return { ok: false, fault: answer.fault };
   return answer?.kind === 'read' ? ok(await together(answer.linked)) : decodeAny(text);
 }
 
-/** The text after "#" that holds it. Faults: link-not-made, link-altered and link-too-large (it could not be read). */
-export async function writeLink(linked: AnyLinked, make = createWorker): Promise<Result<string>> {
+async function written(linked: AnyLinked, make: MakeLinkWorker): Promise<LinkAnswer> {
   const apart = linkedApart(linked, false);
-  const answer =
-    (await asked(make, { kind: 'write', linked: apart }, apart.layouts.flatMap(buffersOf))) ??
-    writtenLink(linked);
-  return answer.kind === 'written'
-    ? ok(answer.text)
-    : { ok: false, fault: (answer as LinkAnswer & { kind: 'fault' }).fault };
+  const question: LinkQuestion = { kind: 'write', linked: apart };
+  const answer = await askOnce<LinkQuestion, LinkAnswer>(make, question, apart.layouts.flatMap(buffersOf));
+  return answer ?? writtenLink(linked);
+}
+
+/** The text after "#" that holds it. Faults: link-not-made, link-altered and link-too-large (it could not be read). Never rejects. */
+export async function writeLink(linked: AnyLinked, make = createWorker): Promise<Result<string>> {
+  try {
+    const answer = await written(linked, make);
+    if (answer.kind === 'written') return ok(answer.text);
+    return answer.kind === 'fault' ? { ok: false, fault: answer.fault } : fail('link-not-made');
+  } catch {
+    return fail('link-not-made');
+  }
 }

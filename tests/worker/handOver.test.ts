@@ -42,3 +42,31 @@ test('what goes wrong is a message, not an exception', async () => {
   const made = await makeFile(broken, 'abc', { ...PARTS, kind: 'layers' }, asking);
   expect(made).toEqual({ ok: false, fault: { code: 'export-failed', params: { detail: 'gone' } } });
 });
+
+test('a worker that cannot be loaded, or not be asked, is a message, and is ended', async () => {
+  const asking = { signal: new AbortController().signal, tell: () => undefined };
+  const ended: string[] = [];
+  class Silent {
+    onerror: ((event: object) => void) | null = null;
+    postMessage(): void {
+      queueMicrotask(() => this.onerror?.({}));
+    }
+    terminate(): void {
+      ended.push('silent');
+    }
+  }
+  class Deaf extends Silent {
+    override postMessage(): void {
+      throw new Error('too large to hand over');
+    }
+  }
+  const detail = async (): Promise<unknown> => {
+    const made = await makeFile(analyse(block()), 'abc', PARTS, asking);
+    return made?.ok === false && made.fault.params['detail'];
+  };
+  vi.stubGlobal('Worker', Silent);
+  expect(await detail()).toBe('a part of the page could not be loaded');
+  vi.stubGlobal('Worker', Deaf);
+  expect(await detail()).toBe('too large to hand over');
+  expect(ended).toEqual(['silent', 'silent']);
+});

@@ -79,3 +79,8 @@ test('a layout with more digits than a link carries is not handed out as a link'
   const written = await writeLink({ ...one, layouts: [fine] }, none);
   expect(written).toMatchObject({ ok: false, fault: { code: 'link-not-made' } });
 });
+
+test('what cannot be written is a message, not an exception', async () => {
+  const broken = { ...one, layouts: [{ ...demo, parts: null }] } as unknown as AnyLinked;
+  expect(await writeLink(broken, none)).toEqual({ ok: false, fault: { code: 'link-not-made', params: {} } });
+});

@@ -5,6 +5,7 @@
 import { checksumSteps } from '../../layout/checksum';
 import type { Result } from '../../layout/result';
 import type { Layout, Shape } from '../../layout/types';
+import { askOnce } from '../../worker/askOnce';
 import { LARGE_CHARACTERS, readLayoutBeside, writeLayoutBeside } from '../../worker/layoutFiles';
 import { packSteps } from '../../worker/packShape';
 import { pauser } from '../../worker/pauser';
@@ -48,32 +49,9 @@ const shapeWorker = (): Worker =>
 
 type Entries = Result<readonly StoredEntry[]>;
 
-/** One question to a worker that lives as long as its answer. */
-function asked<Answer>(
-  create: () => Worker,
-  question: File | Float64Array,
-  handOver: ArrayBuffer[] = [],
-): Promise<Answer | null> {
-  return new Promise((resolve) => {
-    try {
-      const worker = create();
-      const done = (answer: Answer | null): void => {
-        worker.terminate();
-        resolve(answer);
-      };
-      worker.onmessage = ({ data }: MessageEvent<Answer>) => done(data);
-      worker.onerror = () => done(null);
-      worker.onmessageerror = () => done(null);
-      worker.postMessage(question, handOver);
-    } catch {
-      resolve(null);
-    }
-  });
-}
-
 /** The entries of a library file. Faults: file-unreadable, those of readLibraryText. */
 export const readFileBeside = async (file: Pick<File, 'size'>): Promise<Entries | null> =>
-  file instanceof File && file.size > LARGE_CHARACTERS ? asked(fileWorker, file) : null;
+  file instanceof File && file.size > LARGE_CHARACTERS ? askOnce(fileWorker, file) : null;
 
 /** A shape as its entry has it. */
 export interface Written {
@@ -85,5 +63,5 @@ export interface Written {
 export async function shapeBeside(shape: Shape): Promise<Written | null> {
   if (charactersOf(shape) < LARGE_CHARACTERS) return null;
   const packed = await sliced(packSteps(shape));
-  return asked(shapeWorker, packed, [packed.buffer]);
+  return askOnce(shapeWorker, packed, [packed.buffer]);
 }
