@@ -1,12 +1,15 @@
 /**
  * Layouts side by side: rows of figures, their differences to a reference, which is best in a row (never a total score),
- * and what a seam buys. Hours, seconds, millimetres, percent. Pure.
+ * and what a seam buys. What leaves section area unexposed saves hours that nobody gains: it is best in no row but those
+ * of what is left out, and has no price. Hours, seconds, millimetres, percent. Pure.
  *   price of a seam = (hours of the reference − hours of the other) / (seams of the other − seams of the reference)
  *   seams are counted in the layer shown; their length is the mean over all layers of the build, as a seam runs on over height
  */
 import type { Layout } from '../layout/types';
 import type { Hours, Mm } from '../units/types';
-import type { BuildFigures, LayerFigures, Stretch } from './types';
+import { layerAt } from './layers';
+import { leavesOut, leftOutOfBuild } from './leftOut';
+import type { Analysis, BuildFigures, LayerFigures, Stretch } from './types';
 import { whatChanged } from './whatChanged';
 
 /** One layout with its figures; the layer is the one at the common height, null above the plate. */
@@ -19,6 +22,24 @@ export interface Compared {
   readonly blocking: number | null;
 }
 
+/** The figures of an analysed layout at a height; no layer below the platform, above the parts or on an empty plate. */
+export function comparedAt(analysis: Analysis, height_mm: Mm): Compared {
+  const { layout, build, stretches, problems } = analysis;
+  const number = layerAt(height_mm, layout.process.layer_mm, build.height_mm);
+  return {
+    layout,
+    build,
+    stretches,
+    layer: number === 0 ? null : analysis.layer(number),
+    blocking: problems.filter(({ blocks }) => blocks).length,
+  };
+}
+
+/** There is something to build, and every layer of it is exposed whole. */
+export const isWhole = ({ build, stretches }: Compared): boolean =>
+  build.layers > 0 && leftOutOfBuild({ stretches }) === null;
+const isWholeHere = ({ layer }: Compared): boolean => layer !== null && !leavesOut(layer);
+
 export type FigureKey =
   | 'time_h'
   | 'exposure_h'
@@ -30,6 +51,7 @@ export type FigureKey =
   | 'layers'
   | 'volume_cm3'
   | 'overflow_l'
+  | 'leftOut_cm3'
   | 'blocking'
   | 'layerTime_s'
   | 'layerExposure_s'
@@ -62,12 +84,15 @@ interface Figure {
   /** Which end of the row is better; null where neither is. */
   readonly better: 'less' | null;
   readonly of: (column: Compared) => number | null;
+  /** Which columns can be best. */
+  readonly fit: (column: Compared) => boolean;
 }
 
 const ofBuild = (key: FigureKey & keyof BuildFigures, better: Figure['better']): Figure => ({
   key,
   better,
   of: ({ build }) => build[key],
+  fit: isWhole,
 });
 const ofLayer = (
   key: FigureKey,
@@ -77,6 +102,7 @@ const ofLayer = (
   key,
   better,
   of: ({ layer }) => (layer ? read(layer) : null),
+  fit: isWholeHere,
 });
 
 /** Figures of the whole build. */
@@ -87,10 +113,16 @@ export const BUILD_FIGURES: readonly Figure[] = [
   ofBuild('heldByMinLayer_h', 'less'),
   ofBuild('idle_laserH', 'less'),
   ofBuild('imbalance_pct', 'less'),
-  { key: 'meanSeam_mm', better: 'less', of: ({ stretches }) => meanSeam(stretches) },
-  { key: 'blocking', better: 'less', of: ({ blocking }) => blocking },
+  { key: 'meanSeam_mm', better: 'less', of: ({ stretches }) => meanSeam(stretches), fit: isWhole },
+  {
+    key: 'leftOut_cm3',
+    better: 'less',
+    of: (column) => leftOutOfBuild(column)?.volume_cm3 ?? 0,
+    fit: () => true,
+  },
+  { key: 'blocking', better: 'less', of: ({ blocking }) => blocking, fit: isWhole },
   ofBuild('layers', null),
-  { key: 'volume_cm3', better: null, of: ({ build }) => volume(build) },
+  { key: 'volume_cm3', better: null, of: ({ build }) => volume(build), fit: isWhole },
   ofBuild('overflow_l', null),
 ];
 /** Figures of the layer at the common height. */
@@ -104,7 +136,7 @@ export const LAYER_FIGURES: readonly Figure[] = [
   ofLayer('seamLength_mm', (layer) => layer.seamLength_mm),
   ofLayer('cutParts', (layer) => layer.cutParts),
   ofLayer('witnessLines', (layer) => layer.witnessLines),
-  ofLayer('unassigned_mm2', (layer) => layer.unassigned_mm2),
+  { ...ofLayer('unassigned_mm2', (layer) => layer.unassigned_mm2), fit: () => true },
 ];
 
 export interface Row {
@@ -113,28 +145,32 @@ export interface Row {
   readonly values: readonly (number | null)[];
   /** Minus the reference's, by column; null where either is missing. */
   readonly differences: readonly (number | null)[];
-  /** Columns with the best value; none where all are alike, where neither end is better, or where a figure is missing. */
+  /**
+   * Columns with the best value of those that expose all; none where these are alike or fewer than two, where neither end
+   * is better, or where a figure is missing.
+   */
   readonly best: readonly number[];
 }
 
 /** Values nearer than this part of the largest are alike: they differ by rounding. */
 const ALIKE = 1e-9;
 
-function bestOf(values: readonly (number | null)[], better: Figure['better']): number[] {
-  const known = values.filter((value) => value !== null);
-  if (better === null || known.length < values.length || known.length < 2) return [];
-  const least = Math.min(...known);
-  const close = ALIKE * Math.max(...known.map(Math.abs));
-  const best = known.flatMap((value, i) => (value - least <= close ? [i] : []));
-  return best.length === known.length ? [] : best;
+function bestOf(values: readonly (number | null)[], fit: readonly boolean[]): number[] {
+  if (values.includes(null)) return [];
+  const fair = values.filter((value, i): value is number => value !== null && fit[i] === true);
+  const [least, most] = [Math.min(...fair), Math.max(...fair)];
+  const close = ALIKE * Math.max(...fair.map(Math.abs));
+  if (fair.length < 2 || most - least <= close) return [];
+  return values.flatMap((value, i) => (fit[i] && value !== null && value - least <= close ? [i] : []));
 }
 
 /** A row of figures over all columns. @param reference the column that differences count from */
-export function rowOf({ key, better, of }: Figure, columns: readonly Compared[], reference = 0): Row {
+export function rowOf(figure: Figure, columns: readonly Compared[], reference = 0): Row {
+  const { key, better, of, fit } = figure;
   const values = columns.map(of);
   const from = values[reference] ?? null;
   const differences = values.map((value) => (value === null || from === null ? null : value - from));
-  return { key, values, differences, best: bestOf(values, better) };
+  return { key, values, differences, best: better === null ? [] : bestOf(values, columns.map(fit)) };
 }
 
 /**

@@ -2,15 +2,12 @@
  * Whether what is handed over may be used: files of a plate with something that blocks hand-over say "NOT FOR USE", in
  * their names and, where their form allows it, inside. Areas in mm².
  */
+import { leavesOut } from '../build/leftOut';
 import type { Analysis } from '../build/types';
 import { reviewedByAuthor } from '../layout/revisionNames';
 import type { Layout } from '../layout/types';
-import type { Mm2 } from '../units/types';
 
 export const NOT_FOR_USE = 'NOT FOR USE';
-
-/** Below this, rounding of outlines, not a gap between zones. */
-export const SMALLEST_MM2: Mm2 = 0.005;
 
 /** Looked through as it is now: only then it is known whether something blocks hand-over. */
 export const isChecked = ({ whole, checks }: Analysis): boolean => whole === 'present' && checks > 0;
@@ -18,7 +15,7 @@ export const isChecked = ({ whole, checks }: Analysis): boolean => whole === 'pr
 /** Something blocks hand-over: a fault, section area that no laser exposes, a superseded revision. */
 export const isBlocked = ({ problems, stretches, layout }: Analysis): boolean =>
   problems.some(({ blocks }) => blocks) ||
-  stretches.some(({ figures }) => figures.unassigned_mm2 >= SMALLEST_MM2) ||
+  stretches.some(({ figures }) => leavesOut(figures)) ||
   layout.revision?.state === 'superseded';
 
 /** In a column or a line of a file: what its plate is. A review by nobody but the author is called that. */

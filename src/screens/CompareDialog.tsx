@@ -4,10 +4,9 @@
  */
 import { useEffect, useMemo, useRef } from 'react';
 import { useStore } from 'zustand';
-import type { Compared } from '../build/compare';
+import { comparedAt } from '../build/compare';
 import { useWorkbench } from '../canvas/bench';
 import { useSize } from '../canvas/viewport';
-import { layerAt } from '../build/layers';
 import type { AnyLinked } from '../link/index';
 import type { Analysis } from '../build/types';
 import { buildTop } from '../layout/height';
@@ -42,20 +41,6 @@ const pictureWidth = (room_px: number, columns: number): number =>
   Math.max(1, Math.min(PICTURE_PX, (room_px - LABELS_PX) / columns - GAP_PX));
 
 const isKnown = (found: Found): found is Analysis => found !== null && found !== 'failed';
-
-/** The figures of a column at the common height. */
-function comparedAt(analysis: Analysis, height_mm: number): Compared {
-  const { layout, build, stretches, problems } = analysis;
-  const above = height_mm > build.height_mm;
-  const number = layerAt(height_mm, layout.process.layer_mm, build.height_mm);
-  return {
-    layout,
-    build,
-    stretches,
-    layer: above || number === 0 ? null : analysis.layer(number),
-    blocking: problems.filter(({ blocks }) => blocks).length,
-  };
-}
 
 function HeightLine({ top_mm, step_mm }: { readonly top_mm: number; readonly step_mm: number }) {
   const height_mm = useStore(comparison, (state) => state.height_mm);
@@ -108,7 +93,8 @@ function Body({ state, onClose }: { readonly state: Columns; onClose(): void }) 
       >
         <p className="hint">
           All are cut at one height and drawn at one zoom. Estimates; figures for several lasers are
-          unvalidated by measurement. No row outweighs another: there is no total score.
+          unvalidated by measurement. No row outweighs another: there is no total score. What leaves something
+          unexposed is not marked as best.
         </p>
         {columns.map((column, i) => (
           <ColumnHead

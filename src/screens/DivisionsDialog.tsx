@@ -3,15 +3,23 @@
  * whole build, the rest of the layer shown.
  */
 import { useMemo } from 'react';
-import type { Analysis } from '../build/types';
+import { comparedAt } from '../build/compare';
+import { leftOutOfBuild } from '../build/leftOut';
+import type { Analysis, LayerFigures } from '../build/types';
 import { useWorkbench } from '../canvas/bench';
-import { layerAt } from '../build/layers';
 import { everyDivision } from '../commands/operations/everyDivision';
 import type { Layout } from '../layout/types';
 import { zoningWords } from '../panels/division/stepText';
 import { layoutAt } from '../layout/steps';
 import { shownStep } from '../store/shown';
-import { formatCount, formatField, formatHours, formatPercent, formatSeconds } from '../units/format';
+import {
+  formatCm3,
+  formatCount,
+  formatField,
+  formatHours,
+  formatPercent,
+  formatSeconds,
+} from '../units/format';
 import { Picture } from './compare/ColumnHead';
 import { useAnalysed, type Found } from './compare/useAnalysed';
 import { Sheet } from './Sheet';
@@ -20,15 +28,17 @@ import './compare/compare.css';
 const PICTURE_PX = 200;
 
 function Figures({ analysis, height_mm }: { readonly analysis: Analysis; readonly height_mm: number }) {
-  const { build, layout } = analysis;
-  const layer = analysis.layer(layerAt(height_mm, layout.process.layer_mm, build.height_mm));
-  const rows = [
+  const { build, layer, blocking } = comparedAt(analysis, height_mm);
+  const leftOut = leftOutOfBuild(analysis);
+  const here = (write: (figures: LayerFigures) => string): string => (layer ? write(layer) : '–');
+  const rows: readonly (readonly [label: string, value: string])[] = [
     ['build time', formatHours(build.time_h)],
-    ['exposure here', formatSeconds(layer.exposure_s)],
-    ['imbalance here', formatPercent(layer.imbalanceTime_pct)],
-    ['seams here', formatCount(layer.seams.length)],
-    ['blocking', formatCount(analysis.problems.filter(({ blocks }) => blocks).length)],
-  ] as const;
+    ...(leftOut ? [['left out', formatCm3(leftOut.volume_cm3)] as const] : []),
+    ['exposure here', here(({ exposure_s }) => formatSeconds(exposure_s))],
+    ['imbalance here', here(({ imbalanceTime_pct }) => formatPercent(imbalanceTime_pct))],
+    ['seams here', here(({ seams }) => formatCount(seams.length))],
+    ['blocking', formatCount(blocking ?? 0)],
+  ];
   return (
     <dl className="division-figures">
       {rows.map(([label, value]) => (

@@ -7,6 +7,8 @@ import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import {
   BUILD_FIGURES,
+  comparedAt,
+  isWhole,
   LAYER_FIGURES,
   meanSeam,
   rowOf,
@@ -15,7 +17,6 @@ import {
   type Compared,
   type FigureKey,
 } from '../../src/build/compare';
-import { layerAt } from '../../src/build/layers';
 import { whatChanged } from '../../src/build/whatChanged';
 import { readLayout } from '../../src/layout/read';
 import type { Layout, Zoning } from '../../src/layout/types';
@@ -34,17 +35,7 @@ const STRIPS: Zoning = {
   lasers: LASERS,
 };
 const divided = (zoning: Zoning): Layout => ({ ...tallOne(), zoning: [{ from_mm: 0, zoning }] });
-const compared = (layout: Layout, height_mm: number): Compared => {
-  const { build, stretches, problems, layer } = analyse(layout);
-  const number = layerAt(height_mm, layout.process.layer_mm, build.height_mm);
-  return {
-    layout,
-    build,
-    stretches,
-    layer: layer(number),
-    blocking: problems.filter(({ blocks }) => blocks).length,
-  };
-};
+const compared = (layout: Layout, height_mm: number): Compared => comparedAt(analyse(layout), height_mm);
 
 const quadrants = compared(tallOne(), 150);
 const strips = compared(divided(STRIPS), 150);
@@ -98,6 +89,35 @@ describe('rows of figures', () => {
     });
     expect(meanSeam([stretch(1, 4000, 100), stretch(4001, 6000, 0)])).toBeCloseTo(200 / 3, 9);
     expect(meanSeam([])).toBe(0);
+  });
+});
+
+describe('what leaves something unexposed', () => {
+  const lasers = (on: boolean) => tallOne().machine.lasers.map((laser) => ({ ...laser, on }));
+  const dark = compared({ ...tallOne(), machine: { ...tallOne().machine, lasers: lasers(false) } }, 150);
+  const empty = compared({ ...tallOne(), parts: [] }, 0);
+
+  it('is not the best, though it takes no time to expose', () => {
+    expect(isWhole(dark)).toBe(false);
+    expect(isWhole(quadrants)).toBe(true);
+    expect(row('exposure_h', [dark, quadrants, strips]).values[0]).toBe(0);
+    expect(row('exposure_h', [dark, quadrants, strips]).best).toEqual([2]);
+    expect(row('layerExposure_s', [dark, quadrants, strips]).best).toEqual([2]);
+    expect(row('time_h', [dark, strips]).best).toEqual([]);
+  });
+
+  it('leaves out all that was to be exposed, and those that leave out least are the best of that row', () => {
+    // a part's volume is what its lasers expose where no seam is exposed twice
+    const [volume] = row('volume_cm3', [quadrants]).values;
+    const left = row('leftOut_cm3', [dark, quadrants, strips]);
+    expect(left.values[0]).toBeCloseTo(volume!, 6);
+    expect(left.values.slice(1)).toEqual([0, 0]);
+    expect(left.best).toEqual([1, 2]);
+  });
+
+  it('is like an empty plate in that: nothing to build is no short build, and has no layer', () => {
+    expect(empty.layer).toBeNull();
+    expect(row('time_h', [empty, quadrants, strips]).best).toEqual([2]);
   });
 });
 

@@ -5,10 +5,10 @@ import { useWorkbench } from '../../canvas/bench';
 import { useTheme } from '../../canvas/theme';
 import { openLayout } from '../../commands/file/openLayout';
 import { planPictureOf, planSvg } from '../../export/plan/planSvg';
-import { checksum } from '../../layout/checksum';
 import { changeLines } from './changeWords';
 import { removeColumn, setReference, type Column } from './columns';
 import type { Found } from './useAnalysed';
+import { useSum } from './useSum';
 
 interface PictureProps {
   readonly found: Found;
@@ -60,7 +60,7 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
   const bench = useWorkbench();
   const { layout, key, from } = column;
   const isReference = key === reference.key;
-  const sum = useMemo(() => checksum(layout), [layout]);
+  const sum = useSum(layout);
   const lines = useMemo(() => changeLines(whatChanged(reference.layout, layout)), [reference, layout]);
   const { revision } = layout;
   const open = (): void => {
@@ -69,7 +69,7 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
   };
   return (
     <section className="compare-column" aria-label={layout.name} data-testid="compare-column">
-      <h3>
+      <h3 title={layout.name} dir="auto">
         {layout.name}
         {revision && ` · ${revision.name}, ${revision.state}`}
       </h3>

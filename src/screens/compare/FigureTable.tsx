@@ -4,6 +4,7 @@
  */
 import {
   BUILD_FIGURES,
+  isWhole,
   LAYER_FIGURES,
   rowOf,
   sameWork,
@@ -74,23 +75,24 @@ function Rows({ figures, columns, reference }: TableProps & { figures: typeof BU
 const priceText = (hours: number): string =>
   `${String(Number(hours.toPrecision(4))).replace('-', '−')}${NARROW_SPACE}h`;
 
-/** One line of the price of seams: "3.2 h", or why there is none. */
+/** "3.2 h", or why a seam has no price here. */
+function priceWords(from: Compared, to: Compared, of: 'perSeam_h' | 'perMm_h'): string {
+  if (!sameWork(from.layout, to.layout)) return 'another job';
+  if (!isWhole(from) || !isWhole(to)) return 'not exposed whole';
+  const price = seamPrice(from, to)[of];
+  if (price !== null) return priceText(price);
+  return of === 'perSeam_h' ? 'as many seams' : 'as long seams';
+}
+
+/** One line of the price of seams. */
 function Price({ columns, reference, of }: TableProps & { of: 'perSeam_h' | 'perMm_h' }) {
   const from = columns[reference];
   return columns.map((column, i) => {
     if (i === reference) return <td key={i}>reference</td>;
     if (!from || !column) return <td key={i}>{COMPUTING}</td>;
-    if (!sameWork(from.layout, column.layout))
-      return (
-        <td key={i} data-testid={`${of}-${i}`}>
-          another job
-        </td>
-      );
-    const price = seamPrice(from, column)[of];
-    const none = of === 'perSeam_h' ? 'as many seams' : 'as long seams';
     return (
       <td key={i} data-testid={`${of}-${i}`}>
-        {price === null ? none : priceText(price)}
+        {priceWords(from, column, of)}
       </td>
     );
   });

@@ -8,20 +8,59 @@ import type { Layout } from '../../layout/types';
 import { heights, type Heights } from '../../worker/heights';
 import { Worker } from '../../worker/boundWorker';
 
-/** Answers to one layout at a time; the next one is asked when the former is known. */
+interface Waiting {
+  readonly layout: Layout;
+  resolve(analysis: Analysis): void;
+  reject(reason: unknown): void;
+}
+
+/** Answers to one layout at a time; the next one is asked when the former is known or nobody waits for it any more. */
 export class Analyser {
-  private line: Promise<unknown> = Promise.resolve();
+  private waiting: readonly Waiting[] = [];
+  private running: Layout | null = null;
+  /** Nobody looks at what is running: it goes on until something else is asked. */
+  private left = false;
   private readonly known = new WeakMap<Layout, Promise<Analysis>>();
   constructor(private readonly service: Heights) {}
 
-  /** The analysis of the whole height, problems included; the same promise for the same layout. Rejects where it fails. */
+  /**
+   * The analysis of the whole height, problems included; the same promise for the same layout. Rejects where it fails, and
+   * then the next question tries again.
+   */
   of(layout: Layout): Promise<Analysis> {
+    if (layout === this.running) this.left = false;
     const before = this.known.get(layout);
     if (before) return before;
-    const next = this.line.then(() => this.ask(layout));
-    this.line = next.catch(() => undefined);
-    this.known.set(layout, next);
-    return next;
+    const found = new Promise<Analysis>((resolve, reject) => {
+      this.waiting = [...this.waiting, { layout, resolve, reject }];
+    });
+    this.known.set(layout, found);
+    void this.next();
+    return found;
+  }
+
+  /** Nobody waits for these any more; a promise that was given out for one that is not known yet may never be kept. */
+  leave(layouts: readonly Layout[]): void {
+    const gone = this.waiting.filter(({ layout }) => layouts.includes(layout));
+    this.waiting = this.waiting.filter((one) => !gone.includes(one));
+    for (const { layout } of gone) this.known.delete(layout);
+    if (this.running !== null && layouts.includes(this.running)) this.left = true;
+  }
+
+  private async next(): Promise<void> {
+    if (this.running !== null && !this.left) return;
+    const [first, ...rest] = this.waiting;
+    if (first === undefined) return;
+    if (this.running !== null) this.known.delete(this.running);
+    [this.waiting, this.running, this.left] = [rest, first.layout, false];
+    try {
+      first.resolve(await this.ask(first.layout));
+    } catch (error) {
+      this.known.delete(first.layout);
+      first.reject(error);
+    }
+    this.running = null;
+    void this.next();
   }
 
   private ask(layout: Layout): Promise<Analysis> {

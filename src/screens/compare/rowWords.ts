@@ -31,6 +31,7 @@ export const ROW_WORDS: Readonly<Record<FigureKey, RowWords>> = {
   layers: { label: 'layers', format: formatCount },
   volume_cm3: { label: 'scan volume', format: formatCm3 },
   overflow_l: { label: 'powder into the overflow', format: litres },
+  leftOut_cm3: { label: 'left out: no laser exposes it', format: formatCm3 },
   blocking: { label: 'problems that block hand-over', format: formatCount },
   layerTime_s: { label: 'layer time', format: formatSeconds },
   layerExposure_s: { label: 'exposure', format: formatSeconds },

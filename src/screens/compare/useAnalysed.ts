@@ -23,6 +23,7 @@ export function useAnalysed(layouts: readonly Layout[]): readonly Found[] {
         );
     return () => {
       current = false;
+      pageAnalyser().leave(layouts);
     };
   }, [layouts]);
   return layouts.map((layout) => found.get(layout) ?? null);

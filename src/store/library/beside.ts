@@ -39,9 +39,12 @@ async function sliced<T>(steps: Generator<undefined, T>): Promise<T> {
   }
 }
 
+/** The checksum of a layout of any size, worked out here in slices. */
+export const slicedChecksum = (layout: Layout): Promise<string> => sliced(checksumSteps(layout));
+
 /** The checksum of a large layout, worked out here in slices; null where the layout is not so large. */
 export const checksumInSlices = async (layout: Layout): Promise<string | null> =>
-  isLarge(layout) ? sliced(checksumSteps(layout)) : null;
+  isLarge(layout) ? slicedChecksum(layout) : null;
 
 const fileWorker = (): Worker => new Worker(new URL('./file.worker.ts', import.meta.url), { type: 'module' });
 const shapeWorker = (): Worker =>
