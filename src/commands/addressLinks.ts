@@ -19,9 +19,8 @@ function takeLink({ location, history }: Address): string | null {
   return hash;
 }
 
-async function openAddress(page: Address, bench: Workbench, ports: Opener): Promise<void> {
-  const text = takeLink(page);
-  if (text === null) return;
+/** Never rejects. */
+async function openText(text: string, bench: Workbench, ports: Opener): Promise<void> {
   try {
     const { openLink } = await import('./file/openLink');
     await openLink(bench, ports, text);
@@ -32,12 +31,20 @@ async function openAddress(page: Address, bench: Workbench, ports: Opener): Prom
 
 /** Opens the plate of the address before anything is drawn, so that no other one is seen first. Never rejects. */
 export async function openFirstPlate(page: Address, bench: Workbench): Promise<void> {
-  if (ONE_PLATE.test(page.location.hash)) await openAddress(page, bench, { showComparison: () => undefined });
+  const text = ONE_PLATE.test(page.location.hash) ? takeLink(page) : null;
+  if (text !== null) await openText(text, bench, { showComparison: () => undefined });
 }
 
-/** Opens what the address names now, and whenever it changes; returns the way to stop. */
+/**
+ * Opens what the address names now, and whenever it changes, one after the other: a long link that is read slowly does not
+ * take the place of a later one. Returns the way to stop.
+ */
 export function listenToLinks(page: Page, { bench, ports }: Context): () => void {
-  const open = (): void => void openAddress(page, bench, ports);
+  let before = Promise.resolve();
+  const open = (): void => {
+    const text = takeLink(page);
+    if (text !== null) before = before.then(() => openText(text, bench, ports));
+  };
   open();
   page.addEventListener('hashchange', open);
   return () => page.removeEventListener('hashchange', open);

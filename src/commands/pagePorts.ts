@@ -30,19 +30,32 @@ function download(page: Document, name: string, content: string | Uint8Array, mi
   setTimeout(() => URL.revokeObjectURL(link.href), RELEASE_AFTER_MS);
 }
 
+/** From a field that is there for a moment; the focus goes back to where it was. */
+function copyBySelection(page: Document, text: string): boolean {
+  const before = page.activeElement;
+  const field = page.createElement('textarea');
+  field.value = text;
+  // An open menu or dialog lets the focus go to nothing outside it.
+  (before?.closest('[role=menu], [role=dialog]') ?? page.body).append(field);
+  field.focus({ preventScroll: true });
+  field.select();
+  try {
+    return page.execCommand('copy');
+  } catch {
+    return false;
+  } finally {
+    field.remove();
+    if (before instanceof HTMLElement) before.focus({ preventScroll: true });
+  }
+}
+
 /** By the browser's clipboard where the page may use it, else by marking the text in a field for a moment. */
 async function writeClipboard(page: Document, text: string): Promise<boolean> {
   try {
     await navigator.clipboard.writeText(text);
     return true;
   } catch {
-    const field = page.createElement('textarea');
-    field.value = text;
-    page.body.append(field);
-    field.select();
-    const written = page.execCommand('copy');
-    field.remove();
-    return written;
+    return copyBySelection(page, text);
   }
 }
 

@@ -124,6 +124,35 @@ describe('the address', () => {
     expect(window.location.hash).not.toBe('');
   });
 
+  test('that changes twice ends at the later link, however slowly the former one is read', async () => {
+    const place = workplace();
+    const stop = listenToLinks(window, place.context);
+    const opened: string[] = [];
+    const off = place.bench.store.subscribe(({ layout }, before) => {
+      if (layout !== before.layout) opened.push(layout.name);
+    });
+    // long enough to be read beside the page, where there is a thread
+    const points = Array.from(
+      { length: 9000 },
+      (_, i) => [Math.round(1e5 * Math.sin(i * i)) / 1e3, i] as const,
+    );
+    const slow: Layout = {
+      ...ring,
+      name: 'Slow',
+      shapes: { ...ring.shapes, cloud: { slabs: [{ to_mm: 5, rings: [points] }] } },
+    };
+    const text = encodeLink(slow);
+    expect(text.length).toBeGreaterThan(20_000);
+    window.location.hash = text;
+    window.dispatchEvent(new Event('hashchange'));
+    window.location.hash = link;
+    window.dispatchEvent(new Event('hashchange'));
+    await expect.poll(() => opened).toHaveLength(2);
+    expect(opened).toEqual(['Slow', ring.name]);
+    off();
+    stop();
+  });
+
   test('opens what it holds, and what it gets later, until listening stops', async () => {
     const place = workplace();
     window.location.hash = encodeComparison([ring, ring]);

@@ -77,3 +77,26 @@ test('dragged text is left to the browser', () => {
   expect(holdsFiles(null)).toBe(false);
   stop();
 });
+
+test('without the browser’s clipboard a text is copied from a field, and the focus goes back', async () => {
+  const menu = document.body.appendChild(document.createElement('div'));
+  menu.setAttribute('role', 'menu');
+  const entry = menu.appendChild(document.createElement('button'));
+  entry.focus();
+  const copied: unknown[] = [];
+  const { writeClipboard } = pagePorts(document, screens);
+  document.execCommand = (command) => {
+    const field = document.activeElement as HTMLTextAreaElement;
+    copied.push([command, field.value, field.selectionEnd, menu.contains(field)]);
+    return true;
+  };
+  expect(await writeClipboard('P01')).toBe(true);
+  expect(copied).toEqual([['copy', 'P01', 3, true]]);
+  expect(document.activeElement).toBe(entry);
+  document.execCommand = () => {
+    throw new Error('not here');
+  };
+  expect(await writeClipboard('P01')).toBe(false);
+  expect(document.querySelector('textarea')).toBeNull();
+  menu.remove();
+});

@@ -25,8 +25,11 @@ export function listenToClipboard(target: KeyTarget, { bench }: Context): () => 
     event.preventDefault();
     return true;
   };
+  const noteShift = (event: Event): void => void (shift = (event as KeyboardEvent).shiftKey);
   const listeners = {
-    keydown: (event: Event) => (shift = (event as KeyboardEvent).shiftKey),
+    keydown: noteShift,
+    // the browser's own menu pastes too, long after a key was let go
+    keyup: noteShift,
     copy: take,
     cut: (event: Event) => {
       if (take(event)) takeAway(bench, bench.store.getState().view.selection);

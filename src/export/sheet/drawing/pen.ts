@@ -96,7 +96,9 @@ export function wrapWithin(
 ): string[] {
   const lines = wrap(text, width, style.size, style.bold, measure);
   if (lines.length <= most) return lines;
-  let last = `${lines[most - 1]} …`;
-  while (last.length > 2 && measure(last, style.size, style.bold) > width) last = `${last.slice(0, -3)} …`;
-  return [...lines.slice(0, most - 1), last];
+  // whole characters: half of one would stand as a box
+  const letters = [...lines[most - 1]!];
+  const last = (): string => `${letters.join('')} …`;
+  while (letters.length > 0 && measure(last(), style.size, style.bold) > width) letters.pop();
+  return [...lines.slice(0, most - 1), last()];
 }
