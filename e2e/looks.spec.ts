@@ -78,3 +78,16 @@ for (const [width, height] of [
       expect(overflow, place).toBeLessThanOrEqual(0);
     }
   });
+
+test('at 1024 px a name of 64 letters gives way, and every button of the header stays where it was', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1024, height: 768 });
+  await openDemo(page);
+  const undo = page.getByTestId('command-undo');
+  const before = await undo.boundingBox();
+  await page.getByTestId('layout-name').fill('W'.repeat(64));
+  await page.getByTestId('layout-name').press('Enter');
+  await expect(undo).toBeEnabled();
+  expect(await undo.boundingBox()).toEqual(before);
+});

@@ -42,7 +42,7 @@ function Figures({ analysis, height_mm }: { readonly analysis: Analysis; readonl
   return (
     <dl className="division-figures">
       {rows.map(([label, value]) => (
-        <div key={label}>
+        <div key={label} data-left-out={label === 'left out' || undefined}>
           <dt>{label}</dt>
           <dd>{value}</dd>
         </div>
