@@ -82,8 +82,8 @@ for (const [width, height] of [
 test('at 1024 px a name of 64 letters gives way, and every button of the header stays where it was', async ({
   page,
 }) => {
-  await page.setViewportSize({ width: 1024, height: 768 });
   await openDemo(page);
+  await page.setViewportSize({ width: 1024, height: 768 });
   const undo = page.getByTestId('command-undo');
   const before = await undo.boundingBox();
   await page.getByTestId('layout-name').fill('W'.repeat(64));

@@ -4,34 +4,12 @@ import { describe, expect, test } from 'vitest';
 import { analyse, analyseLive, fitsAFrame, type KnownHeight } from '../../src/build/analyse';
 import { checksum } from '../../src/layout/checksum';
 import { totalsOf } from '../../src/build/stack';
-import type { Layout, LayoutRing } from '../../src/layout/types';
+import type { Layout } from '../../src/layout/types';
 import { heights, type HeightNews } from '../../src/worker/heights';
 import { plate } from '../support/plates';
+import { BANDED_QUADRANTS, pyramids, square } from '../support/pyramids';
 
-const QUADRANTS = {
-  strategy: 'quadrants',
-  at_mm: [0, 0],
-  sharedBand_mm: 40,
-  lasers: ['L1', 'L2', 'L3', 'L4'],
-};
-const square = (side: number): LayoutRing => [
-  [-side / 2, -side / 2],
-  [side / 2, -side / 2],
-  [side / 2, side / 2],
-  [-side / 2, side / 2],
-];
-/** Pyramids whose every layer is another square: 300 slabs each. */
-const pyramid = (side: number) =>
-  Array.from({ length: 300 }, (_, k) => ({ to_mm: 0.06 * (k + 1), rings: [square(side - 0.05 * k)] }));
-const high = (x: number): Layout =>
-  plate(
-    [
-      { id: 'P01', slabs: pyramid(60), at: [x, 10] },
-      { id: 'P02', slabs: pyramid(40), at: [80, -70] },
-      { id: 'P03', slabs: pyramid(44), at: [-90, 90], seams: 'none' },
-    ],
-    QUADRANTS,
-  );
+const high = (x: number): Layout => pyramids(x, { at: [-90, 90], seams: 'none' });
 
 interface Heard {
   readonly known: KnownHeight[];
@@ -170,12 +148,12 @@ test('a hundred different parts of one height fit a frame', () => {
     id: `P${i}`,
     slabs: [{ to_mm: 40, rings: [square(10 + 0.1 * i)] }],
   }));
-  expect(fitsAFrame(plate(parts, QUADRANTS))).toBe(true);
+  expect(fitsAFrame(plate(parts, BANDED_QUADRANTS))).toBe(true);
 });
 
 test('a plate of few slabs fits a frame, one of many layers does not', () => {
   expect(fitsAFrame(high(0))).toBe(false);
-  expect(fitsAFrame(plate([{ id: 'P01', slabs: [{ to_mm: 5, rings: [square(20)] }] }], QUADRANTS))).toBe(
-    true,
-  );
+  expect(
+    fitsAFrame(plate([{ id: 'P01', slabs: [{ to_mm: 5, rings: [square(20)] }] }], BANDED_QUADRANTS)),
+  ).toBe(true);
 });

@@ -2,38 +2,16 @@
 import { describe, expect, test } from 'vitest';
 import { analyse, type KnownHeight } from '../../src/build/analyse';
 import { totalsOf } from '../../src/build/stack';
-import type { Layout, LayoutRing } from '../../src/layout/types';
+import type { Layout } from '../../src/layout/types';
 import { HeightEngine } from '../../src/worker/heightEngine';
 import { HeightMate } from '../../src/worker/heightMate';
 import type { HeightAnswer, HeightQuestion, PortionAnswer } from '../../src/worker/heightMessages';
 import { heights } from '../../src/worker/heights';
 import { Mates, type MakeMate } from '../../src/worker/mates';
 import { pauser } from '../../src/worker/pauser';
-import { plate } from '../support/plates';
+import { pyramids } from '../support/pyramids';
 
-const square = (side: number): LayoutRing => [
-  [-side / 2, -side / 2],
-  [side / 2, -side / 2],
-  [side / 2, side / 2],
-  [-side / 2, side / 2],
-];
-const pyramid = (side: number) =>
-  Array.from({ length: 300 }, (_, k) => ({ to_mm: 0.06 * (k + 1), rings: [square(side - 0.05 * k)] }));
-const QUADRANTS = {
-  strategy: 'quadrants',
-  at_mm: [0, 0],
-  sharedBand_mm: 40,
-  lasers: ['L1', 'L2', 'L3', 'L4'],
-};
-const high = (x: number, seams: 'free' | 'none'): Layout =>
-  plate(
-    [
-      { id: 'P01', slabs: pyramid(60), at: [x, 10] },
-      { id: 'P02', slabs: pyramid(40), at: [80, -70] },
-      { id: 'P03', slabs: pyramid(44), at: [-10, 90], seams },
-    ],
-    QUADRANTS,
-  );
+const high = (x: number, seams: 'free' | 'none'): Layout => pyramids(x, { at: [-10, 90], seams });
 
 const clock = () => ({ pause: pauser(), now: () => performance.now() });
 const wait = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
