@@ -72,7 +72,7 @@ test('arrows move the selected part, which is told once, by one region', async (
   await page.waitForTimeout(800);
   const told = await page.evaluate(() => (window as unknown as { told: string[] }).told);
   expect(new Set(told).size).toBe(told.length);
-  expect(await page.locator('[aria-live]').count()).toBe(1);
+  expect(await page.locator('[aria-live], output, [role=status], [role=log]').count()).toBe(1);
 });
 
 test('the plan stands beside the picture as lists with real names', async ({ page }) => {

@@ -7,6 +7,7 @@ import { useAnalysis, useBench } from '../canvas/bench';
 import { isBlocked, isChecked } from '../export/forUse';
 import type { Layout } from '../layout/types';
 import { zoningWords } from '../panels/division/stepText';
+import { useSaid } from '../panels/spoken/say';
 import { useChecksum } from '../panels/title/useChecksum';
 import { formatField, formatPercent } from '../units/format';
 import { CELLS, FIRST_CHOICES, type Choices } from './handOver/choices';
@@ -182,12 +183,13 @@ function Bodies({ desk }: { readonly desk: Desk }) {
 /** Whether files may be used, or what they wait for. */
 function Standing({ ready, blocked }: { readonly ready: boolean; readonly blocked: boolean }) {
   const progress = useBench((state) => state.height.progress);
+  useSaid(ready ? null : 'The plate is being checked; files wait for it.');
   if (!ready)
     return (
-      <output className="file-line" data-testid="files-wait">
+      <p className="file-line" data-testid="files-wait">
         The plate is being checked{progress === null ? '' : `, ${formatPercent(100 * progress)}`}; files wait
         for it.
-      </output>
+      </p>
     );
   if (!blocked) return null;
   return (
@@ -196,6 +198,9 @@ function Standing({ ready, blocked }: { readonly ready: boolean; readonly blocke
     </p>
   );
 }
+
+/** Stands there until something was made. */
+const WHERE_TO = 'Files go to the browser’s downloads.';
 
 const kept: { choices: Choices } = { choices: FIRST_CHOICES };
 
@@ -214,6 +219,7 @@ export default function HandOverDialog({ onClose }: { onClose(): void }) {
   const checksum = useChecksum(analysis.layout);
   const { choices, choose } = useChoices();
   const { job, done, run, cancel } = useHandOver(choices, checksum);
+  useSaid(done);
   const ready = isChecked(analysis) && /^[0-9a-f]+$/.test(checksum);
   const desk: Desk = { job, ready, run, cancel };
   return (
@@ -227,9 +233,9 @@ export default function HandOverDialog({ onClose }: { onClose(): void }) {
       <AtHeight desk={desk} choices={choices} onChoose={choose} />
       <Bodies desk={desk} />
       <footer className="dialog-foot file-foot">
-        <output className="file-line" data-testid="file-done">
-          {done}
-        </output>
+        <p className="file-line" data-testid="file-done">
+          {done ?? WHERE_TO}
+        </p>
       </footer>
     </Sheet>
   );

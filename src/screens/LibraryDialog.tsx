@@ -8,6 +8,7 @@ import { messageAdvice, messageText } from '../layout/messages';
 import { KINDS, type EntryKind } from '../store/library';
 import { EntryTable } from './library/EntryTable';
 import { KeptTable } from './library/KeptTable';
+import { useSaid } from '../panels/spoken/say';
 import { SaveForm } from './library/SaveForm';
 import { Transfer } from './library/Transfer';
 import { useLibrary, type LibraryState } from './library/useLibrary';
@@ -19,15 +20,16 @@ import './library/library.css';
 function DoneLine({ library }: { readonly library: LibraryState }) {
   const { done, busy, act } = library;
   const undo = done?.undo ?? null;
+  useSaid(done?.text ?? null);
   return (
-    <output className="library-done" data-testid="library-done">
+    <div className="library-done" data-testid="library-done">
       {done?.text}
       {undo !== null && (
         <button type="button" className="button" disabled={busy} onClick={() => void act(undo)}>
           Undo
         </button>
       )}
-    </output>
+    </div>
   );
 }
 

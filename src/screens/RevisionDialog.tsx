@@ -62,7 +62,9 @@ function Recorded({ label, value }: { readonly label: string; readonly value: st
   return (
     <div className="field">
       <span className="field-label">{label}</span>
-      <output data-testid={`revision-${label.replace(' ', '-')}`}>{value === '' ? '–' : value}</output>
+      <span className="recorded" data-testid={`revision-${label.replace(' ', '-')}`}>
+        {value === '' ? '–' : value}
+      </span>
     </div>
   );
 }

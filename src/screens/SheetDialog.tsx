@@ -6,6 +6,7 @@ import { useWorkbench } from '../canvas/bench';
 import { exportName } from '../export/forUse';
 import { CommandContext } from '../panels/commandContext';
 import { Pick } from './handOver/FileRow';
+import { useSaid } from '../panels/spoken/say';
 import { Sheet } from './Sheet';
 import { pageElement, PrintPages, SheetPages } from './sheet/SheetPages';
 import { useSheet, type SheetDesk } from './sheet/useSheet';
@@ -20,6 +21,7 @@ const HEIGHTS: Record<'fullest' | 'shown', string> = {
 const PAPER_WORDS: Record<Paper, string> = { A4: 'A4', Letter: 'Letter', A3: 'A3' };
 
 function Waiting({ waiting, share, fault }: SheetDesk) {
+  useSaid(waiting);
   if (fault !== null)
     return (
       <p className="sheet-wait" role="alert">
@@ -27,10 +29,10 @@ function Waiting({ waiting, share, fault }: SheetDesk) {
       </p>
     );
   return (
-    <output className="sheet-wait" data-testid="sheet-waiting">
+    <p className="sheet-wait" data-testid="sheet-waiting">
       {waiting} …
       <progress value={share} aria-label="Sheet, being made" />
-    </output>
+    </p>
   );
 }
 
@@ -72,51 +74,60 @@ function standing({ content, pages, waiting }: SheetDesk): string {
   return content.blocked ? `${count} Something blocks hand-over: every page says NOT FOR USE.` : count;
 }
 
-export default function SheetDialog({ onClose }: { onClose(): void }) {
-  const [at, setAt] = useState<'fullest' | 'shown'>('fullest');
+interface BarProps {
+  readonly desk: SheetDesk;
+  readonly at: keyof typeof HEIGHTS;
+  readonly ready: boolean;
+  onAt(at: keyof typeof HEIGHTS): void;
+}
+
+function Bar({ desk, at, ready, onAt }: BarProps) {
   const [paper, setPaper] = useState<Paper>('A4');
-  const desk = useSheet(at);
   const { saving, done, save } = useSavePdf(desk, paper);
+  const news = `${standing(desk)} ${done === '' ? '' : `Saved ${done}.`}`.trim();
+  useSaid(news === '' ? null : news);
+  return (
+    <div className="sheet-bar">
+      <Pick label="plan" value={at} options={HEIGHTS} testId="sheet-height" onPick={(value) => onAt(value)} />
+      <Pick
+        label="PDF on"
+        value={paper}
+        options={PAPER_WORDS}
+        testId="sheet-paper"
+        onPick={(value) => setPaper(value)}
+      />
+      <button
+        type="button"
+        className="button"
+        data-testid="sheet-print"
+        disabled={!ready}
+        onClick={() => window.print()}
+      >
+        Print
+      </button>
+      <button
+        type="button"
+        className="button"
+        data-testid="sheet-pdf"
+        disabled={!ready || saving}
+        onClick={save}
+      >
+        Save as PDF
+      </button>
+      <p className="hint" data-testid="sheet-standing">
+        {news}
+      </p>
+    </div>
+  );
+}
+
+export default function SheetDialog({ onClose }: { onClose(): void }) {
+  const [at, setAt] = useState<keyof typeof HEIGHTS>('fullest');
+  const desk = useSheet(at);
   const ready = desk.waiting === null && desk.fault === null;
   return (
     <Sheet title="Sheet" full onClose={onClose}>
-      <div className="sheet-bar">
-        <Pick
-          label="plan"
-          value={at}
-          options={HEIGHTS}
-          testId="sheet-height"
-          onPick={(value) => setAt(value)}
-        />
-        <Pick
-          label="PDF on"
-          value={paper}
-          options={PAPER_WORDS}
-          testId="sheet-paper"
-          onPick={(value) => setPaper(value)}
-        />
-        <button
-          type="button"
-          className="button"
-          data-testid="sheet-print"
-          disabled={!ready}
-          onClick={() => window.print()}
-        >
-          Print
-        </button>
-        <button
-          type="button"
-          className="button"
-          data-testid="sheet-pdf"
-          disabled={!ready || saving}
-          onClick={save}
-        >
-          Save as PDF
-        </button>
-        <output className="hint" data-testid="sheet-standing">
-          {standing(desk)} {done === '' ? '' : `Saved ${done}.`}
-        </output>
-      </div>
+      <Bar desk={desk} at={at} ready={ready} onAt={setAt} />
       {ready ? (
         <div className="sheet-ground">
           <SheetPages pages={desk.pages} />

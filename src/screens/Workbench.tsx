@@ -177,6 +177,9 @@ function Page({ bench, early }: PageProps) {
         </Place>
         <Place name="The plan" className="view plan">
           <PlanView />
+          <Suspense fallback={null}>
+            <Spoken />
+          </Suspense>
         </Place>
         <Place name="The readout" className="view readout">
           <Readout />
@@ -193,7 +196,6 @@ function Page({ bench, early }: PageProps) {
         </Place>
         <Suspense fallback={null}>
           <Notices />
-          <Spoken />
         </Suspense>
       </main>
       <Suspense fallback={null}>{open && <OpenDialog open={open} onClose={close} />}</Suspense>

@@ -1,4 +1,5 @@
 /** Words for those who hear the page. Expected figures: places and halves of squares, by hand [mathematics]. */
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import { layerFiguresAt } from '../../src/canvas/layerAt';
@@ -91,5 +92,18 @@ describe('news', () => {
     expect(after((bench) => bench.notify({ code: 'work-not-saved-full', params: {} }))).toMatch(
       /storage is full.*Save the layout as a file/,
     );
+  });
+});
+
+describe('the one polite region', () => {
+  // an output element, and these roles, are polite regions without saying so (WAI-ARIA 1.2, HTML-AAM [memory])
+  const POLITE = /aria-live|<output\b|role="(?:status|log|timer|marquee)"/;
+  const files = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.tsx'),
+  );
+  test('is the only element that is spoken of by itself', () => {
+    expect(files.length).toBeGreaterThan(100);
+    const polite = files.filter((name) => POLITE.test(readFileSync(`src/${name}`, 'utf8')));
+    expect(polite).toEqual(['panels/spoken/Spoken.tsx']);
   });
 });

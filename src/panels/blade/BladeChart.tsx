@@ -145,9 +145,9 @@ export function BladeChart({
           )}
         </svg>
       )}
-      <output className="blade-read">
+      <span className="blade-read">
         {pointed !== null && `at ${metText(pointed)}: ${metText(metAt(contact.profile, pointed))}`}
-      </output>
+      </span>
     </div>
   );
 }

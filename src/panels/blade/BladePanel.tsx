@@ -140,8 +140,7 @@ function WholeBuild({ layout }: { readonly layout: Layout }) {
   return (
     <section aria-label="The blade over the whole build" data-stale={progress !== null || undefined}>
       <h3 className="blade-head">
-        OVER THE BUILD{' '}
-        <output data-testid="blade-news">{progress !== null && newsText(study, progress)}</output>
+        OVER THE BUILD <span data-testid="blade-news">{progress !== null && newsText(study, progress)}</span>
       </h3>
       {study && (
         <>

@@ -11,6 +11,7 @@ import type { Hours } from '../../units/types';
 import { useEdit } from '../useEdit';
 import { worstText } from '../views/worstText';
 import { useSuggestion, type Found } from './useSuggestion';
+import { useSaid } from '../spoken/say';
 
 interface Done {
   readonly layout: Layout;
@@ -35,12 +36,17 @@ export function StepSuggestion() {
   const suggestion = useSuggestion(analysis);
   const [done, setDone] = useState<Done | null>(null);
   const { layout, build, whole } = analysis;
+  const gained =
+    done?.layout === layout && whole === 'present'
+      ? `${formatHours(done.before_h)} before, ${formatHours(build.time_h)} now (estimates).`
+      : null;
+  useSaid(gained);
   return (
     <>
-      {done?.layout === layout && whole === 'present' && (
-        <output className="hint step-done" data-testid="suggestion-done">
-          {formatHours(done.before_h)} before, {formatHours(build.time_h)} now (estimates).
-        </output>
+      {gained !== null && (
+        <p className="hint step-done" data-testid="suggestion-done">
+          {gained}
+        </p>
       )}
       {suggestion && (
         <div className="step-suggestion" data-testid="suggestion">

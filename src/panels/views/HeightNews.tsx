@@ -29,9 +29,9 @@ export function useHeightNews(): string | null {
 export function HeightNews() {
   const news = useHeightNews();
   return (
-    <output className="height-news" data-testid="height-news">
+    <span className="height-news" data-testid="height-news">
       {news}
-    </output>
+    </span>
   );
 }
 

@@ -34,7 +34,7 @@ export function useHandOver(choices: Choices, checksum: string) {
   const bench = useWorkbench();
   const ports = useContext(CommandContext)?.ports;
   const [job, setJob] = useState<Job | null>(null);
-  const [done, setDone] = useState('Files go to the browser’s downloads.');
+  const [done, setDone] = useState<string | null>(null);
   const running = useRef<AbortController | null>(null);
   useEffect(() => () => running.current?.abort(), []);
 

@@ -5,6 +5,7 @@
 import { useRef, useState } from 'react';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { COMFORTABLE_LINK, type AnyLinked } from '../../link/index';
+import { useSaid } from '../../panels/spoken/say';
 import { copyText, type Copied } from './copyText';
 import { useLink } from './useLink';
 import './link.css';
@@ -29,6 +30,11 @@ function whyFile(length: number): string | null {
     : `${limit}: many mail and chat programs break it. Hand over the file, or try the link first.`;
 }
 
+const COPIED: Readonly<Record<Copied, string>> = {
+  copied: 'Copied.',
+  selected: 'The browser does not let the page copy: press Ctrl+C, the link is selected.',
+};
+
 /** Only this computer opens such an address. */
 const isLocal = (address: string): boolean =>
   /^(file:|https?:\/\/(localhost|127\.\d+\.\d+\.\d+|\[::1\])[:/])/.test(address);
@@ -41,6 +47,7 @@ function Copying({
 }: { readonly address: string; readonly why: string | null } & Omit<LinkTextProps, 'linked'>) {
   const field = useRef<HTMLTextAreaElement>(null);
   const [copied, setCopied] = useState<Copied | null>(null);
+  useSaid(copied && COPIED[copied]);
   const copy = async (): Promise<void> => {
     if (field.current) setCopied(await copyText(field.current));
   };
@@ -71,11 +78,7 @@ function Copying({
             Save {file}
           </button>
         )}
-        <output data-testid="link-copied">
-          {copied === 'copied' && 'Copied.'}
-          {copied === 'selected' &&
-            'The browser does not let the page copy: press Ctrl+C, the link is selected.'}
-        </output>
+        <span data-testid="link-copied">{copied === null ? '' : COPIED[copied]}</span>
       </div>
     </>
   );
@@ -100,7 +103,7 @@ export function LinkText({ linked, file, onSave }: LinkTextProps) {
   return (
     <>
       <p>
-        <output data-testid="link-length">{counted(address.value.length)} characters.</output>{' '}
+        <span data-testid="link-length">{counted(address.value.length)} characters.</span>{' '}
         {why !== null && <b data-testid="link-long">{why}</b>}
       </p>
       <Copying address={address.value} why={why} file={file} onSave={onSave} />

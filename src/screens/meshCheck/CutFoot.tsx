@@ -3,20 +3,29 @@
  */
 import { useBench } from '../../canvas/bench';
 import { formatField } from '../../units/format';
-import type { MeshFileFound } from '../../worker/meshMessages';
+import type { MeshDoing, MeshFileFound } from '../../worker/meshMessages';
 import type { MeshLook } from '../../worker/meshes';
 import { choiceFor, chosenPlaces, type MeshChoices } from './choices';
+import { useSaid } from '../../panels/spoken/say';
 import { doingText, layersOf } from './meshText';
 import type { CutDone, DeskState } from './useMeshDesk';
 
+/** Said once, not at every layer. */
+const SAID: Readonly<Record<MeshDoing['doing'], string>> = {
+  reading: 'Reading the mesh',
+  checking: 'Checking the mesh',
+  cutting: 'Cutting the mesh',
+};
+
 /** What is being done and how far it is. */
 export function Progress({ doing }: { readonly doing: DeskState['doing'] }) {
+  useSaid(doing && SAID[doing.doing]);
   if (doing === null) return null;
   return (
-    <output className="mesh-progress" data-testid="mesh-progress">
+    <p className="mesh-progress" data-testid="mesh-progress">
       <progress value={doing.share} max={1} />
       {doingText(doing)}
-    </output>
+    </p>
   );
 }
 
