@@ -22,7 +22,7 @@ const nothing = (): void => undefined;
 
 const draw = async ({ bench }: Visit): Promise<void> => {
   await openFirstPlate(window, bench);
-  const screens = { showImport: nothing, showComparison: nothing, showDialog: nothing };
+  const screens = { showImport: nothing, showComparison: nothing, showTable: nothing, showDialog: nothing };
   const { download } = pagePorts(document, screens);
   createRoot(root).render(
     <StrictMode>

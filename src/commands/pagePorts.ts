@@ -4,7 +4,7 @@
  */
 import type { Context, Ports } from './types';
 
-type ScreenPorts = Pick<Ports, 'showImport' | 'showComparison' | 'showDialog'>;
+type ScreenPorts = Pick<Ports, 'showImport' | 'showComparison' | 'showTable' | 'showDialog'>;
 
 /** Asks by an input that never enters the page; null where the dialog is cancelled. */
 function pickFile(page: Document, accept: string): Promise<File | null> {

@@ -17,6 +17,8 @@ export interface Ports {
   showImport(file: File): void;
   /** Opens the screen that holds layouts side by side, on those of a link. */
   showComparison(linked: AnyLinked): void;
+  /** Opens the check page of a table of parts, on a text that may be empty. */
+  showTable(text: string): void;
   /** Opens one of the page's own dialogs. */
   showDialog(
     dialog:

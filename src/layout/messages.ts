@@ -14,6 +14,7 @@ import { PLATE_MESSAGES } from './messages/plateMessages';
 import { REVISION_MESSAGES } from './messages/revisionMessages';
 import { SCHEDULE_MESSAGES } from './messages/scheduleMessages';
 import { SOUND_MESSAGES } from './messages/soundMessages';
+import { TABLE_MESSAGES } from './messages/tableMessages';
 
 export type { Message };
 export const MESSAGES = {
@@ -29,6 +30,7 @@ export const MESSAGES = {
   ...EXPORT_MESSAGES,
   ...EDIT_MESSAGES,
   ...PART_MESSAGES,
+  ...TABLE_MESSAGES,
 } as const satisfies Record<string, Message>;
 
 export type MessageCode = keyof typeof MESSAGES;

@@ -18,6 +18,7 @@ const LibraryDialog = lazy(() => import('./LibraryDialog'));
 const SheetDialog = lazy(() => import('./SheetDialog'));
 const LinkDialog = lazy(() => import('./LinkDialog'));
 const RevisionDialog = lazy(() => import('./RevisionDialog'));
+const TableDialog = lazy(() => import('./TableDialog'));
 const ImportCheck = lazy(() => import('./ImportCheck'));
 const MeshCheck = lazy(() => import('./MeshCheck'));
 
@@ -40,6 +41,7 @@ export type Open =
       /** The comparison of a link, in place of the one on screen. */
       readonly linked?: AnyLinked;
     }
+  | { readonly kind: 'table'; readonly text: string }
   /** Files dropped together are checked one after the other. */
   | {
       readonly kind: 'import';
@@ -72,6 +74,7 @@ export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): 
         {open.kind === 'sheet' && <SheetDialog onClose={onClose} />}
         {open.kind === 'link' && <LinkDialog onClose={onClose} />}
         {open.kind === 'revision' && <RevisionDialog onClose={onClose} />}
+        {open.kind === 'table' && <TableDialog text={open.text} onClose={onClose} />}
         {open.kind === 'import' && <FileCheck key={open.turn} {...open} onClose={onClose} />}
       </Suspense>
     </DialogBoundary>

@@ -84,7 +84,8 @@ function usePage(bench: Bench, early: EarlyKeys) {
     };
     const showImport = (file: File): void => setOpen((now) => withFile(now, file));
     const showComparison: Ports['showComparison'] = (linked) => setOpen({ kind: 'compare', linked });
-    return { bench, ports: pagePorts(document, { showDialog, showImport, showComparison }) };
+    const showTable: Ports['showTable'] = (text) => setOpen({ kind: 'table', text });
+    return { bench, ports: pagePorts(document, { showDialog, showImport, showComparison, showTable }) };
   }, [bench]);
   useEffect(() => {
     let stop: (() => void) | null = null;

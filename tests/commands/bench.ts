@@ -19,6 +19,7 @@ export interface Asked {
   /** What was put into the clipboard; its last text is what can be read from there. */
   readonly clipboard: string[];
   readonly comparisons: AnyLinked[];
+  readonly tables: string[];
 }
 
 /** `file`: what the file dialog gives back, null where the user cancels it. */
@@ -31,6 +32,7 @@ export function workplace(layout: Layout = demoLayout(), file: File | null = nul
     accepts: [],
     clipboard: [],
     comparisons: [],
+    tables: [],
   };
   const context: Context = {
     bench,
@@ -44,6 +46,7 @@ export function workplace(layout: Layout = demoLayout(), file: File | null = nul
       readClipboard: async () => asked.clipboard.at(-1) ?? null,
       showImport: (chosen) => void asked.imports.push(chosen.name),
       showComparison: (linked) => void asked.comparisons.push(linked),
+      showTable: (text) => void asked.tables.push(text),
       showDialog: (dialog) => void asked.dialogs.push(dialog),
     },
   };

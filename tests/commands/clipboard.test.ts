@@ -69,6 +69,19 @@ function send(type: 'copy' | 'cut' | 'paste', text: string, at: EventTarget = do
   return { text: held.text, taken: event.defaultPrevented };
 }
 
+describe('a table from a menu', () => {
+  test.each([
+    ['id;x\nP01;3', 'id;x\nP01;3'],
+    ['hello', ''],
+    [null, ''],
+  ])('of the clipboard %j opens on %j', async (text, opened) => {
+    const place = workplace(smallPlate());
+    const ports = { ...place.context.ports, readClipboard: async () => text };
+    runCommand('paste-table', { ...place.context, ports });
+    await expect.poll(() => place.asked.tables).toEqual([opened]);
+  });
+});
+
 describe('by the browser’s events', () => {
   let place: Place;
   let stop: () => void;
@@ -131,9 +144,16 @@ describe('by the browser’s events', () => {
   });
 
   test('says what a foreign text is, and pastes nothing', () => {
-    send('paste', 'id;x\nP01;3');
+    send('paste', '');
     send('paste', 'hello');
-    expect(notices(place)).toEqual(['clip-table', 'clip-no-parts']);
+    expect(notices(place)).toEqual(['clip-nothing', 'clip-no-parts']);
+    expect(place.layout()).toEqual(smallPlate());
+  });
+
+  test('hands a table to its check page, and pastes nothing by itself', () => {
+    send('paste', 'id;x\nP01;3');
+    expect(place.asked.tables).toEqual(['id;x\nP01;3']);
+    expect(notices(place)).toEqual([]);
     expect(place.layout()).toEqual(smallPlate());
   });
 

@@ -7,7 +7,7 @@ import { writeLayout } from '../../src/layout/write';
 import { workplace } from './bench';
 
 const nothing = () => undefined;
-const screens = { showImport: nothing, showComparison: nothing, showDialog: nothing };
+const screens = { showImport: nothing, showComparison: nothing, showTable: nothing, showDialog: nothing };
 afterEach(() => void vi.restoreAllMocks());
 
 /** Catches the input that the file dialog is opened by. */

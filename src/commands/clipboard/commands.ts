@@ -2,6 +2,7 @@
  * Cut, copy and paste by the system's clipboard. Their keys are left to the browser, whose own events carry the text
  * (events.ts); from a menu the page asks for the clipboard itself.
  */
+import { isTable } from '../operations/clip';
 import { always, hasSelection, viewOf } from '../make';
 import type { Command, Context } from '../types';
 import { copied, paste as pasteText, takeAway } from './exchange';
@@ -18,10 +19,17 @@ async function cut(context: Context): Promise<void> {
   if (await copy(context)) takeAway(context.bench, ids);
 }
 
-async function paste({ bench, ports }: Context, inPlace: boolean): Promise<void> {
+async function paste(context: Context, inPlace: boolean): Promise<void> {
+  const { bench, ports } = context;
   const text = await ports.readClipboard();
   if (text === null) return bench.notify({ code: 'clip-not-read', params: {} });
-  pasteText(bench, text, inPlace);
+  pasteText(context, text, inPlace);
+}
+
+/** Opens the check page on the table in the clipboard, or on an empty field where there is none to be had. */
+async function pasteTable({ ports }: Context): Promise<void> {
+  const text = (await ports.readClipboard()) ?? '';
+  ports.showTable(isTable(text) ? text : '');
 }
 
 type Base = Pick<Command, 'id' | 'label' | 'keys' | 'when' | 'run'>;
@@ -50,4 +58,12 @@ export const clipboardCommands: readonly Command[] = [
     when: always,
     run: (context) => paste(context, true),
   }),
+  {
+    id: 'paste-table',
+    label: 'Paste a table of parts …',
+    group: 'edit',
+    keys: ['Shift+X'],
+    when: always,
+    run: pasteTable,
+  },
 ];

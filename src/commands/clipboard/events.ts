@@ -13,7 +13,8 @@ const TEXT = 'text/plain';
 const textMarked = (): boolean => document.getSelection()?.isCollapsed === false;
 
 /** Listens on the window; returns the way to stop. */
-export function listenToClipboard(target: KeyTarget, { bench }: Context): () => void {
+export function listenToClipboard(target: KeyTarget, context: Context): () => void {
+  const { bench } = context;
   let shift = false;
   const ours = ({ target: at, defaultPrevented }: Event): boolean =>
     !defaultPrevented && !bench.gestureOpen() && !keptByFocus({ key: 'v', target: at });
@@ -37,7 +38,7 @@ export function listenToClipboard(target: KeyTarget, { bench }: Context): () => 
     paste: (event: Event) => {
       if (!ours(event)) return;
       event.preventDefault();
-      paste(bench, (event as ClipboardEvent).clipboardData?.getData(TEXT) ?? '', shift);
+      paste(context, (event as ClipboardEvent).clipboardData?.getData(TEXT) ?? '', shift);
     },
   };
   const all = Object.entries(listeners);

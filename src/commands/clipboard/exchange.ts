@@ -5,6 +5,7 @@
 import type { Fault } from '../../layout/result';
 import type { PartId } from '../../layout/types';
 import type { Workbench } from '../../store/types';
+import type { Context } from '../types';
 import { someParts } from '../arrange/words';
 import { clipText, readClip } from '../operations/clip';
 import { removeParts } from '../operations/copies';
@@ -34,9 +35,13 @@ function pasted(bench: Workbench, text: string, place: PastePlace): Fault | null
   return unpinned.length > 0 ? { code: 'clip-unpinned', params: { parts: someParts(unpinned) } } : null;
 }
 
-/** Puts the parts of a text on the plate and selects them, or says why not: one entry of history. */
-export function paste(bench: Workbench, text: string, inPlace: boolean): void {
+/**
+ * Puts the parts of a text on the plate and selects them, or says why not: one entry of history. A table of parts goes to
+ * its check page.
+ */
+export function paste({ bench, ports }: Context, text: string, inPlace: boolean): void {
   const at = pointerPlace(bench);
   const fault = pasted(bench, text, inPlace ? 'inPlace' : at ? [at.x, at.y] : 'beside');
-  if (fault) bench.notify(fault);
+  if (fault?.code === 'clip-table') ports.showTable(text);
+  else if (fault) bench.notify(fault);
 }

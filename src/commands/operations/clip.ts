@@ -35,11 +35,15 @@ type Json = Readonly<Record<string, unknown>>;
 const isObject = (value: unknown): value is Json =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
-/** A second row, and in both as many tabs or semicolons. */
-function isTable(text: string): boolean {
-  const [first = '', second = ''] = text.trim().split(/\r?\n/);
-  const cells = (row: string): number => row.split(/[\t;]/).length;
-  return cells(first) > 1 && cells(first) === cells(second);
+/** Two rows with as many tabs, semicolons or commas, or one with tabs. */
+export function isTable(text: string): boolean {
+  if (text.trimStart().startsWith('{')) return false;
+  const [first = '', second] = text.trim().split(/\r?\n/);
+  const even = (separator: string): boolean => {
+    const count = first.split(separator).length;
+    return count > 1 && count === second?.split(separator).length;
+  };
+  return (second === undefined && first.includes('\t')) || ['\t', ';', ','].some(even);
 }
 
 function foreign(text: string): Fault {

@@ -74,7 +74,7 @@ function drawn(drawing: Drawing): Drawn | null {
   }
 }
 
-const newPart = (id: PartId, shape: ShapeId, at_mm: Point, turn_deg: Degrees): Part => ({
+export const newPart = (id: PartId, shape: ShapeId, at_mm: Point, turn_deg: Degrees): Part => ({
   id,
   shape,
   at_mm: roundPoint(at_mm),

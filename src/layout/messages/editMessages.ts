@@ -36,7 +36,7 @@ export const EDIT_MESSAGES = {
   },
   'clip-table': {
     text: 'The clipboard holds a table, not parts copied on a plate.',
-    advice: 'A table of parts belongs into the list of parts.',
+    advice: 'Open it by “Paste a table of parts”.',
     blocks: false,
   },
   'clip-wrong-value': {

@@ -1,0 +1,46 @@
+/** What a planned table does, in words: for a row, for its count, for the button that does it. */
+import type { Effect, PlannedRow } from '../../commands/operations/placeTable';
+import { messageAdvice, messageText } from '../../layout/messages';
+
+const EFFECTS: Readonly<Record<Effect, string>> = {
+  add: 'new',
+  change: 'changed',
+  same: 'as it stands',
+  repeat: 'counted once',
+  refuse: 'refused',
+};
+
+export type Counts = Readonly<Record<Effect, number>>;
+
+export function countEffects(plan: readonly PlannedRow[]): Counts {
+  const counts = { add: 0, change: 0, same: 0, repeat: 0, refuse: 0 };
+  for (const { effect } of plan) counts[effect]++;
+  return counts;
+}
+
+/** "3 rows: 2 new, 1 refused". */
+export function countWords(counts: Counts): string {
+  const told = (Object.keys(EFFECTS) as Effect[]).filter((effect) => counts[effect] > 0);
+  const total = told.reduce((sum, effect) => sum + counts[effect], 0);
+  if (total === 0) return 'No row of values yet.';
+  const list = told.map((effect) => `${counts[effect]} ${EFFECTS[effect]}`).join(', ');
+  return `${total} ${total === 1 ? 'row' : 'rows'}: ${list}`;
+}
+
+const parts = (count: number): string => `${count} ${count === 1 ? 'part' : 'parts'}`;
+
+/** "Place 3 parts", "Change 2 parts", "Place 3, change 2 parts". */
+export function buttonWords({ add, change }: Counts): string {
+  if (change === 0) return `Place ${parts(add)}`;
+  return add === 0 ? `Change ${parts(change)}` : `Place ${add}, change ${parts(change)}`;
+}
+
+/** "new, as P07", "refused: No shape. A part that is new needs …". */
+export function rowWords({ row, effect, part, remark }: PlannedRow): string {
+  const written = row.entry.ok ? row.entry.value.id : undefined;
+  const named = effect === 'add' && part && part.id !== written && !remark ? `, as ${part.id}` : '';
+  if (!remark) return `${EFFECTS[effect]}${named}`;
+  const text = messageText(remark.code, remark.params);
+  const advice = effect === 'refuse' ? ` ${messageAdvice(remark.code, remark.params)}` : '';
+  return `${EFFECTS[effect]}: ${text}${advice}`;
+}
