@@ -56,6 +56,14 @@ const SCREENS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
       mimeType: 'model/stl',
       buffer: Buffer.from(binaryStl(box([0, 0, 0], [10, 20, 30]))),
     }),
+  'the link': async (page) => {
+    await runByName(page, 'copy-link', 'copy link');
+    await expect(page.getByTestId('link-text')).toBeVisible();
+  },
+  'the sheet': async (page) => {
+    await runByName(page, 'sheet', 'sheet');
+    await expect(page.getByTestId('sheet-page')).toBeVisible();
+  },
   'files to hand over': (page) => runByName(page, 'hand-over', ''),
   'an empty plate': (page) => runByName(page, 'new-plate', 'new plate'),
 };

@@ -52,6 +52,14 @@ test('a plan that cannot be drawn says so in its place; the figures stay, and it
   await expect(place(page, 'The plan')).toBeHidden();
 });
 
+test('a menu whose code does not arrive says so and leaves the plan', async ({ page }) => {
+  await page.route('**/PlanMenu*.js', (route) => route.abort());
+  await page.getByTestId('plan').click({ button: 'right', position: { x: 200, y: 200 } });
+  await expect(page.getByTestId('notices')).toContainText('failed and was closed');
+  await expect(page.getByTestId('plan')).toBeVisible();
+  await expect(page.locator('[data-place]')).toHaveCount(0);
+});
+
 test('a list that fails leaves the plan; the layout is taken along as a file, and undo goes on', async ({
   page,
 }) => {

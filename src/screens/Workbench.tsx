@@ -13,8 +13,8 @@ import {
   useMemo,
   useState,
 } from 'react';
-import { BenchProvider } from '../canvas/bench';
-import { Plan } from '../canvas/Plan';
+import { BenchProvider, useWorkbench } from '../canvas/bench';
+import { Plan, type PlanMenuProps } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
 import type { EarlyKeys } from '../commands/earlyKeys';
 import { listenToLinks } from '../commands/addressLinks';
@@ -25,6 +25,7 @@ import { Readout } from '../panels/readout/Readout';
 import type { Workbench as Bench } from '../store/types';
 import { ErrorBoundary } from './ErrorBoundary';
 import type { ListTab } from './ListColumn';
+import { DialogBoundary } from './DialogBoundary';
 import { FirstRun } from './FirstRun';
 import type { Open } from './OpenDialog';
 import { afterPaint, later } from '../canvas/later';
@@ -43,7 +44,16 @@ const TitleBlock = later(async () => (await aroundPlate()).TitleBlock);
 const Spoken = later(async () => (await aroundPlate()).Spoken);
 const Notices = later(async () => (await aroundPlate()).Notices);
 const OpenDialog = later(async () => (await aroundPlate()).OpenDialog);
-const PlanMenu = lazy(() => import('../panels/planMenu/PlanMenu'));
+const MenuOverPlan = lazy(() => import('../panels/planMenu/PlanMenu'));
+
+/** Where its code does not arrive, the menu closes and a message says so; the plan stays. */
+function PlanMenu(props: PlanMenuProps) {
+  return (
+    <DialogBoundary bench={useWorkbench()} onClose={props.onClose}>
+      <MenuOverPlan {...props} />
+    </DialogBoundary>
+  );
+}
 
 interface ListState {
   readonly tab: ListTab;
