@@ -8,6 +8,7 @@ import { placeTable, planTable, type OnTaken, type PlannedRow } from '../command
 import { AS_TOLD, readTable, type TableReading } from '../import/table/readTable';
 import { messageAdvice, messageText } from '../layout/messages';
 import type { Fault } from '../layout/result';
+import { useSaid } from '../panels/spoken/say';
 import { Sheet } from './Sheet';
 import { buttonWords, countEffects, countWords } from './table/planWords';
 import { TableChoices } from './table/TableChoices';
@@ -47,6 +48,8 @@ function TextOfTable({ text, onChange }: { readonly text: string; onChange(text:
 function Foot({ plan, onClose }: { readonly plan: readonly PlannedRow[]; onClose(): void }) {
   const bench = useWorkbench();
   const counts = countEffects(plan);
+  const words = countWords(counts);
+  useSaid(words);
   const place = (): void => {
     const next = placeTable(bench.store.getState().layout, plan);
     if (!next.ok) return bench.notify(next.fault);
@@ -56,9 +59,9 @@ function Foot({ plan, onClose }: { readonly plan: readonly PlannedRow[]; onClose
   };
   return (
     <footer className="dialog-foot">
-      <output className="table-count" data-testid="table-count">
-        {countWords(counts)}
-      </output>
+      <p className="table-count" data-testid="table-count">
+        {words}
+      </p>
       <button type="button" className="button" onClick={onClose}>
         Cancel
       </button>
