@@ -28,8 +28,11 @@ export function sealed(kind: LinkKind, body: string): string {
   return text + checkOf(text);
 }
 
+/** What a sentence around a link puts behind it. */
+const BEHIND = /^[).,;:!?>\]}'"]*$/;
+
 /** The part after "#" without what mail programs put between. */
-const bare = (text: string): string => text.slice(text.indexOf('#') + 1).replace(/\s+/g, '');
+const bare = (text: string): string => text.slice(text.indexOf('#') + 1).replace(/\s|%0[AaDd]|%20/g, '');
 
 /** The body's characters. Faults: link-cut, link-altered. */
 function unsealed(text: string): Result<string> {
@@ -39,7 +42,9 @@ function unsealed(text: string): Result<string> {
   const end = head[0].length + length;
   const missing = end + CHECK_DIGITS - text.length;
   if (missing > 0) return fail('link-cut');
-  if (missing < 0 || checkOf(text.slice(0, end)) !== text.slice(end)) return fail('link-altered');
+  const check = text.slice(end, end + CHECK_DIGITS);
+  if (!BEHIND.test(text.slice(end + CHECK_DIGITS)) || checkOf(text.slice(0, end)) !== check)
+    return fail('link-altered');
   return ok(text.slice(head[0].length, end));
 }
 

@@ -37,7 +37,8 @@ export default function HelpDialog({ onClose }: { onClose(): void }) {
       <p className="hint">
         Every figure of the readout says what it means when the pointer rests on it or the Tab key reaches it.
         Fields read “25,4 mm”, “1 in” and “1/4 in”; Enter commits, Escape restores, the arrow keys step. The
-        wheel zooms at the pointer; Shift adds to the selection; Alt drags without snapping to 0.1 mm.
+        wheel zooms at the pointer; Shift adds to the selection; Alt drags a copy; Ctrl drags without
+        snapping.
       </p>
       <div className="key-groups">
         {GROUPS.map((entry) => (

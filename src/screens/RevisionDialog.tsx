@@ -83,16 +83,19 @@ function NextStep({ layout, to }: { readonly layout: Layout; readonly to: Revisi
   };
   return (
     <>
-      {!step.ok && (
-        <p
-          className={pressed ? 'field-fault' : 'hint'}
-          role={pressed ? 'alert' : undefined}
-          data-testid="revision-waits"
-        >
-          {messageText(step.fault.code, step.fault.params)}{' '}
-          {messageAdvice(step.fault.code, step.fault.params)}
-        </p>
-      )}
+      {/* keeps its room when the sentence goes, so that a button pressed at that moment stays under the pointer */}
+      <div className="revision-waits">
+        {!step.ok && (
+          <p
+            className={pressed ? 'field-fault' : 'hint'}
+            role={pressed ? 'alert' : undefined}
+            data-testid="revision-waits"
+          >
+            {messageText(step.fault.code, step.fault.params)}{' '}
+            {messageAdvice(step.fault.code, step.fault.params)}
+          </p>
+        )}
+      </div>
       <button
         type="button"
         className="button"

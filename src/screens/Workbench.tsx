@@ -90,7 +90,11 @@ function usePage(bench: Bench, early: EarlyKeys) {
     const showDialog: Ports['showDialog'] = (dialog) => {
       if (dialog === 'machine' || dialog === 'process' || dialog === 'calendar')
         setList({ tab: dialog, open: true });
-      else setOpen({ kind: dialog });
+      else {
+        // what was said before has been read; in a dialog it would look like the dialog's own
+        for (const { id } of bench.store.getState().view.notices) bench.dismissNotice(id);
+        setOpen({ kind: dialog });
+      }
     };
     const showImport = (file: File): void => setOpen((now) => withFile(now, file));
     const showComparison: Ports['showComparison'] = (linked) => setOpen({ kind: 'compare', linked });

@@ -227,6 +227,8 @@ const refusals: readonly [string, readonly (string | number)[], unknown, string,
   ],
   ['blank id', ['parts', 0, 'id'], '', 'layout-wrong-value', ['parts[0].id']],
   ['control character in an id', ['parts', 0, 'id'], 'P\u0007', 'layout-wrong-value', ['parts[0].id']],
+  ['direction mark in an id', ['parts', 0, 'id'], 'X\u202E10P', 'layout-wrong-value', ['parts[0].id']],
+  ['direction mark in a name', ['name'], 'Plate \u202Edesaeler', 'layout-wrong-value', ['name']],
   ['half a character', ['name'], 'x\ud800', 'layout-wrong-value', ['name']],
 ];
 

@@ -55,7 +55,15 @@ describe('a link that', () => {
     const swapped = link.replace(/^(.{12})(.)(.)/, '$1$3$2');
     expect(swapped).not.toBe(link);
     expect(code(swapped)).toBe('link-altered');
-    expect(code(`${link}.`)).toBe('link-altered');
+    expect(code(`${link}x`)).toBe('link-altered');
+  });
+
+  test('stands in a sentence, or was broken into lines by mail, is read all the same', () => {
+    expect(code(`${link}.`)).toBe('read');
+    expect(code(`${link}).`)).toBe('read');
+    const half = link.length >> 1;
+    for (const between of ['\n', '%0A', '%0d%0a', ' ', '%20'])
+      expect(code(link.slice(0, half) + between + link.slice(half))).toBe('read');
   });
 
   test('a newer version made says so', () => {

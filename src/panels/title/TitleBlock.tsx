@@ -55,6 +55,12 @@ function Note({ text }: { readonly text: string }) {
   );
 }
 
+/** What hours are called that are not of all layers of this plate. */
+const INTERIM: Readonly<Record<string, string>> = {
+  sampled: ', some layers',
+  earlier: ', before the edit',
+};
+
 export function TitleBlock() {
   const analysis = useAnalysisLater();
   const { machine, process, revision } = analysis.layout;
@@ -62,7 +68,8 @@ export function TitleBlock() {
   const corrected = (analysis.layout.schedule?.correction.factor ?? 1) !== 1;
   const left = leftOutOfBuild(analysis);
   const state = sheetState(analysis, left);
-  const known = analysis.whole === 'none' ? '…' : formatHours(correctedTime(analysis.layout, analysis.build));
+  const hoursNow = formatHours(correctedTime(analysis.layout, analysis.build));
+  const known = analysis.whole === 'none' ? '…' : `${hoursNow}${INTERIM[analysis.whole] ?? ''}`;
   const summed = left === null ? known : `${known} ${leftOutVolume(left)}`;
   const nothing = nothingBuilt(analysis.layout);
   const hours = nothing === null ? summed : `${NOTHING} ${nothing}`;

@@ -9,6 +9,7 @@ const NAME: Mm = 6;
 const CELL: Mm = 9.6;
 const LABEL: Mm = 2.5;
 const VALUE: Mm = 3.3;
+const LEAST: Mm = 2.5;
 const REASON: Mm = 3;
 /** Cells in a row, as shares of the width. */
 const CELLS = [0.27, 0.27, 0.18, 0.28] as const;
@@ -70,6 +71,25 @@ function reasonLines({ reasons }: SheetContent, width: Mm, measure: Measure): st
   });
 }
 
+interface ValueLine {
+  readonly line: string;
+  readonly size: Mm;
+  /** Below the top of its cell. */
+  readonly down: Mm;
+}
+
+/** One line, smaller where it is long; two lines of the least size where it is longer still. */
+function valueLines(value: string, room: Mm, measure: Measure): ValueLine[] {
+  const size = fitted(value, VALUE, room, measure);
+  if (size >= LEAST) return [{ line: value, size, down: 7.4 }];
+  const lines = wrapWithin(value, room, 2, { size: LEAST, bold: true }, measure);
+  return lines.map((line, i) => ({
+    line,
+    size: LEAST,
+    down: (lines.length > 1 ? 6.1 : 7.4) + i * LEAST * 1.1,
+  }));
+}
+
 function factCells({ facts }: SheetContent, { x, y, width }: Strip, measure: Measure): Drawn {
   const marks: string[] = [];
   facts.forEach(([label, value], i) => {
@@ -78,9 +98,11 @@ function factCells({ facts }: SheetContent, { x, y, width }: Strip, measure: Mea
     const top = y + Math.floor(i / CELLS.length) * CELL;
     const room = width * CELLS[column]! - 2;
     marks.push(words(label, left + 1, top + 3.2, { size: LABEL, colour: NOTE }));
-    const size = Math.max(2.5, fitted(value, VALUE, room - 1, measure));
-    const [line = ''] = wrapWithin(value, room - 1, 1, { size, bold: true }, measure);
-    marks.push(words(line, left + 1, top + 7.4, { size, bold: true }));
+    marks.push(
+      ...valueLines(value, room - 1, measure).map(({ line, size, down }) =>
+        words(line, left + 1, top + down, { size, bold: true }),
+      ),
+    );
   });
   const rows = Math.ceil(facts.length / CELLS.length);
   const bottom = y + rows * CELL;
