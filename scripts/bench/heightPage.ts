@@ -23,6 +23,8 @@ const POINTS = 64;
 const MOVES = 6;
 const INSIDE_mm = 0.5;
 const OPENED_MS = 30_000;
+/** A move that changes no figure may change nothing in the view: then there is nothing to time. */
+const UNSEEN_MS = 30_000;
 const FIRST_TIME_MS = 180_000;
 const LASERS = ['L1', 'L2', 'L3', 'L4'];
 const ZONINGS: readonly (readonly [string, Zoning])[] = [
@@ -33,17 +35,23 @@ const ZONINGS: readonly (readonly [string, Zoning])[] = [
   ],
 ];
 
-const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!;
+const seen = (values: readonly number[]): number[] =>
+  values.filter(Number.isFinite).toSorted((a, b) => a - b);
+const median = (values: readonly number[]): number => seen(values)[seen(values).length >> 1] ?? NaN;
 
-/** Types a place into the selected part's x field and waits for the whole height; seconds. */
+/** Types a place into the selected part's x field and waits for the whole height; seconds, NaN where no change was seen. */
 async function move(page: Page, x: number): Promise<number> {
   await page.getByTestId('part-x').fill(x.toFixed(3));
-  await page.evaluate(() => {
+  await page.evaluate((unseenMs) => {
     const view = document.querySelector('[data-testid=times-view]')!;
     const kept = window as unknown as { followed: Promise<number> };
     kept.followed = new Promise((resolve) => {
       let began = NaN;
-      addEventListener('keydown', () => (began = performance.now()), { once: true, capture: true });
+      const begin = (): void => {
+        began = performance.now();
+        setTimeout(() => resolve(NaN), unseenMs);
+      };
+      addEventListener('keydown', begin, { once: true, capture: true });
       // the view may follow later than the answer comes: it then passes from one whole height to the next
       new MutationObserver((_, watch) => {
         if (Number.isNaN(began) || view.getAttribute('data-whole') !== 'present') return;
@@ -51,7 +59,7 @@ async function move(page: Page, x: number): Promise<number> {
         resolve((performance.now() - began) / 1000);
       }).observe(view, { attributes: true, childList: true, characterData: true, subtree: true });
     });
-  });
+  }, UNSEEN_MS);
   await page.getByTestId('part-x').press('Enter');
   return page.evaluate(() => (window as unknown as { followed: Promise<number> }).followed);
 }
@@ -93,7 +101,7 @@ const machine = {
 const rows: string[][] = [];
 const seconds = (value: number): string => `${value.toFixed(value < 10 ? 2 : 0)} s`;
 const spread = (values: readonly number[]): string =>
-  `${seconds(median(values))} (${seconds(Math.min(...values))} to ${seconds(Math.max(...values))})`;
+  `${seconds(median(values))} (${seconds(Math.min(...seen(values)))} to ${seconds(Math.max(...seen(values)))})`;
 for (const [name, zoning] of ZONINGS) {
   const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
   await page.goto(served.url);
