@@ -78,6 +78,7 @@ function NextStep({ layout, to }: { readonly layout: Layout; readonly to: Revisi
   const step = advanceRevision(layout, to, today(), handOver);
   const label = STEPS[to] ?? to;
   const press = (): void => {
+    if (document.activeElement instanceof HTMLInputElement) document.activeElement.blur();
     const recipe = (now: Layout) => advanceRevision(now, to, today(), handOver);
     setPressed(edit.change(label.toLowerCase(), recipe) !== null);
   };
@@ -101,6 +102,8 @@ function NextStep({ layout, to }: { readonly layout: Layout; readonly to: Revisi
         className="button"
         data-main={(step.ok && to !== 'superseded') || undefined}
         data-testid="revision-next"
+        // a field that is left takes its text and moves what stands under it: it is left when the press is complete
+        onMouseDown={(event) => event.preventDefault()}
         onClick={press}
       >
         {label}
