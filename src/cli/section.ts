@@ -9,6 +9,7 @@ import { checkMesh, fileFindings, orient, readMesh, sectionMesh, type Mesh } fro
 import { BYTES_PER_MB, MOST_BYTES } from '../import/mesh/limits';
 import { importProblems, placeImport, readOutlines } from '../import/outlines';
 import { DEFAULT_LIMITS } from '../layout/defaults';
+import { plainName } from '../layout/ids';
 import { messageAdvice, messageText } from '../layout/messages';
 import { fail, ok, type Fault, type Result } from '../layout/result';
 import type { Shape, ShapeId } from '../layout/types';
@@ -56,7 +57,7 @@ class Collected {
   private last: Fault | null = null;
 
   idFor(name: string): ShapeId {
-    const plain = name.replace(/[\p{Control}\p{Surrogate}]/gu, ' ').trim() || 'shape';
+    const plain = plainName(name, ' ').trim() || 'shape';
     for (let k = 1; ; k++) {
       const ending = k === 1 ? '' : ` ${k}`;
       const id =

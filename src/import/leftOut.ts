@@ -1,6 +1,7 @@
 /**
  * What of a drawing is no outline, counted by kind and by the file's own word, with places for the picture.
  */
+import { plainName } from '../layout/ids';
 import type { Point } from '../layout/types';
 import { MOST_PLACES } from './limits';
 import type { LeftOut, LeftOutKind } from './types';
@@ -54,4 +55,4 @@ export class LeftOutList {
 }
 
 const tidy = (word: string): string =>
-  [...word.replace(/[\p{Control}\p{Surrogate}\s]+/gu, ' ').trim()].slice(0, LONGEST_WORD).join('') || '?';
+  [...plainName(word, ' ').replace(/\s+/g, ' ').trim()].slice(0, LONGEST_WORD).join('') || '?';

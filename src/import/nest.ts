@@ -7,6 +7,7 @@ import { clean } from '../geometry/clipper';
 import { boxesMeet, boxUnion } from '../geometry/region';
 import { reversed, ringContains, ringInRing, signedArea } from '../geometry/ring';
 import type { Box, Ring } from '../geometry/types';
+import { plainName } from '../layout/ids';
 import type { LayoutRing, Point } from '../layout/types';
 import { layoutBox, type FoundRing } from './rings';
 import { isTangled } from './tangle';
@@ -164,7 +165,7 @@ const LONGEST_NAME = 56;
 
 /** A name without control characters, with a number where it was used before. */
 export function freeName(wanted: string, used: Map<string, number>): string {
-  const tidy = wanted.replace(/[\p{Control}\p{Surrogate}\s]+/gu, ' ').trim();
+  const tidy = plainName(wanted, ' ').replace(/\s+/g, ' ').trim();
   const base = [...tidy].slice(0, LONGEST_NAME).join('').trim() || 'outline';
   let count = (used.get(base) ?? 0) + 1;
   while (count > 1 && used.has(`${base} ${count}`)) count += 1;

@@ -3,7 +3,7 @@
  * Every value has a range that real machines stay well inside, so that a slip such as 1e300 is refused where it
  * stands. A failed check carries the words that say what is accepted.
  */
-import { isId, keepsDirection, LONGEST_ID } from './ids';
+import { isId, isText, LONGEST_ID } from './ids';
 import * as v from 'valibot';
 import { roundDeg, roundMm } from '../units/round';
 import { COORDINATE_LIMIT_mm, SIZE_LIMIT_mm } from './limits';
@@ -57,11 +57,9 @@ export const wholeNumber = (min: number, max: number) => {
   );
 };
 
-const HALF_CHARACTER = /\p{Surrogate}/u;
-const whole = (value: string): boolean => !HALF_CHARACTER.test(value) && keepsDirection(value);
 const text = (longest: number) => {
   const accepted = `a text of at most ${longest} characters, none of them a direction mark`;
-  return v.pipe(v.string(accepted), v.maxLength(longest, accepted), v.check(whole, accepted));
+  return v.pipe(v.string(accepted), v.maxLength(longest, accepted), v.check(isText, accepted));
 };
 export const name = text(LONGEST_NAME);
 export const note = text(LONGEST_NOTE);

@@ -13,6 +13,7 @@ import type {
   ShapeId,
   Zoning,
 } from '../../layout/types';
+import { plainName } from '../../layout/ids';
 import { MOST_PARTS } from '../../layout/limits';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
@@ -72,7 +73,7 @@ export function freshShapeName(layout: Layout, wanted: string): ShapeId {
 
 /** A wanted name as a layout accepts it; "shape" where nothing of it is left. */
 export function shapeStem(wanted: string): string {
-  const plain = [...wanted.replace(/[\p{Control}\p{Surrogate}]/gu, '')];
+  const plain = [...plainName(wanted, '')];
   const stem = plain.slice(0, STEM_LENGTH).join('').trim();
   return stem === '' || RESERVED_NAMES.includes(stem) ? 'shape' : stem;
 }
