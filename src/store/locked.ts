@@ -16,6 +16,16 @@ export interface Kept {
 const stands = (a: Part, b: Part): boolean =>
   a.at_mm[0] === b.at_mm[0] && a.at_mm[1] === b.at_mm[1] && a.turn_deg === b.turn_deg;
 
+/** True where a part's place in the list holds the very same part under a name that is new. */
+function isRenamed(part: Part, before: Layout, after: Layout): boolean {
+  const now = after.parts[before.parts.indexOf(part)];
+  return (
+    now !== undefined &&
+    sameValue({ ...now, id: part.id }, part) &&
+    !before.parts.some(({ id }) => id === now.id)
+  );
+}
+
 /** What of `after` may be: the parts locked stand as they did before. */
 export function keepLocked(before: Layout, after: Layout, locked: readonly PartId[]): Kept {
   if (locked.length === 0 || before.parts === after.parts) return { layout: after, held: [] };
@@ -29,8 +39,9 @@ export function keepLocked(before: Layout, after: Layout, locked: readonly PartI
     const back = { ...part, at_mm: was.at_mm, turn_deg: was.turn_deg };
     return sameValue(was, back) ? was : back;
   });
-  // Those still in the map were taken away: they come back where they stood in the list.
+  // Those still in the map were renamed where they stand, or taken away: then they come back to their place in the list.
   for (const part of fixed.values()) {
+    if (isRenamed(part, before, after)) continue;
     held.push(part.id);
     parts.splice(before.parts.indexOf(part), 0, part);
   }

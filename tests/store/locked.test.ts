@@ -29,6 +29,12 @@ describe('what an edit may do', () => {
     expect(held).toEqual(['P02']);
     expect(keepLocked(before, op.removeParts(before, ['P02']), ['P02']).layout.parts).toBe(before.parts);
   });
+  test('a locked part gets another name and stays one part', () => {
+    const before = smallPlate();
+    const { layout, held } = keepLocked(before, op.renamePart(before, 'P01', 'pump'), ['P01']);
+    expect(ids(layout)).toEqual(ids(before).map((id) => (id === 'P01' ? 'pump' : id)));
+    expect(held).toEqual([]);
+  });
 });
 
 describe('the workbench', () => {

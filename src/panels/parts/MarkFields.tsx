@@ -15,8 +15,6 @@ import { CommandButton } from '../header/CommandButton';
 function follow(bench: Workbench, id: PartId, name: PartId): void {
   const { selection, locked, hidden } = bench.store.getState().view;
   const renamed = (ids: readonly PartId[]) => ids.map((other) => (other === id ? name : other));
-  // A part locked under its old name may not go away: it is unlocked while it is renamed.
-  bench.setView({ locked: locked.filter((other) => other !== id) });
   queueMicrotask(() =>
     bench.setView({ selection: renamed(selection), locked: renamed(locked), hidden: renamed(hidden) }),
   );
