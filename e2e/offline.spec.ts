@@ -1,43 +1,19 @@
 /** After one visit the page opens without its server, under any path; a newer version waits until the page is closed. */
-import { readFile } from 'node:fs/promises';
-import { createServer, type Server } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { extname, join, normalize } from 'node:path';
+import type { Server } from 'node:http';
 import type { Page } from '@playwright/test';
 import { expect, figure, openDemo, test } from './page';
-
-const PREFIX = '/yard/plates/';
-const TYPES: Readonly<Record<string, string>> = {
-  '.html': 'text/html',
-  '.js': 'text/javascript',
-  '.css': 'text/css',
-  '.svg': 'image/svg+xml',
-};
-const PAGE_DIR = process.env['PAGE_DIR'] ?? 'dist';
+import { serveYard } from './yard';
 
 let server: Server;
 let own: string;
 /** Stands at the end of sw.js: another one is another version. */
 let version = '';
 
-async function answer(pathname: string): Promise<Buffer> {
-  const inside = pathname.startsWith(PREFIX) ? pathname.slice(PREFIX.length) || 'index.html' : '../none';
-  const body = await readFile(join(PAGE_DIR, normalize(`/${inside}`)));
-  return inside === 'sw.js' ? Buffer.concat([body, Buffer.from(version)]) : body;
-}
-
 test.beforeEach(async () => {
   version = '';
-  server = createServer((request, response) => {
-    const { pathname } = new URL(request.url ?? '/', 'http://localhost');
-    const type = TYPES[extname(pathname) || '.html'] ?? '';
-    answer(pathname).then(
-      (body) => response.writeHead(200, { 'content-type': type, 'cache-control': 'no-store' }).end(body),
-      () => response.writeHead(404).end(),
-    );
-  });
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  own = `http://127.0.0.1:${(server.address() as AddressInfo).port}${PREFIX}`;
+  ({ server, address: own } = await serveYard((inside, body) =>
+    inside === 'sw.js' ? Buffer.concat([body, Buffer.from(version)]) : body,
+  ));
 });
 const closeServer = async () => {
   server.closeAllConnections();
