@@ -47,11 +47,16 @@ async function move(page: Page, x: number): Promise<number> {
     const kept = window as unknown as { followed: Promise<number> };
     kept.followed = new Promise((resolve) => {
       let began = NaN;
-      const begin = (): void => {
-        began = performance.now();
-        setTimeout(() => resolve(NaN), unseenMs);
-      };
-      addEventListener('keydown', begin, { once: true, capture: true });
+      // no function here may have a name: what the compiler writes beside a named one is not known in the page
+      const once = { once: true, capture: true };
+      addEventListener(
+        'keydown',
+        () => {
+          began = performance.now();
+          setTimeout(() => resolve(NaN), unseenMs);
+        },
+        once,
+      );
       // the view may follow later than the answer comes: it then passes from one whole height to the next
       new MutationObserver((_, watch) => {
         if (Number.isNaN(began) || view.getAttribute('data-whole') !== 'present') return;
@@ -70,6 +75,7 @@ const untilWhole = (page: Page, timeout: number) =>
 async function measure(page: Page, layout: Layout, folder: string) {
   const file = join(folder, 'plate.json');
   writeFileSync(file, JSON.stringify(JSON.parse(writeLayout(layout))));
+  await untilWhole(page, OPENED_MS);
   const chooser = page.waitForEvent('filechooser');
   await page.keyboard.press('Control+o');
   await (await chooser).setFiles(file);
