@@ -8,6 +8,9 @@ import { noteKeys } from './commands/earlyKeys';
 import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
 import { afterPaint } from './canvas/later';
+import { languageOf, speak } from './language/load';
+import { t } from './language';
+import { InLanguage } from './screens/InLanguage';
 import { Workbench } from './screens/Workbench';
 import { openWorkbench, type Visit } from './store/open';
 import { storageOf } from './store/savedForm';
@@ -21,12 +24,15 @@ if (root === null) throw new Error('main: expected an element with the id "root"
 const nothing = (): void => undefined;
 
 const draw = async ({ bench }: Visit): Promise<void> => {
+  await speak(languageOf(bench.store.getState().view.language, navigator.languages));
   await openFirstPlate(window, bench);
   const screens = { showImport: nothing, showComparison: nothing, showTable: nothing, showDialog: nothing };
   const { download } = pagePorts(document, screens);
   createRoot(root).render(
     <StrictMode>
-      <Workbench bench={bench} early={early} download={download} />
+      <InLanguage bench={bench}>
+        <Workbench bench={bench} early={early} download={download} />
+      </InLanguage>
     </StrictMode>,
   );
 };
@@ -43,8 +49,9 @@ openWorkbench({
   storage: storageOf(() => window.localStorage),
   pages: [window, document],
 }).then(draw, () => {
-  root.textContent =
-    'A part of Evenplate could not be loaded. Your work is still saved; load the page again.';
+  root.textContent = t(
+    'A part of Evenplate could not be loaded. Your work is still saved; load the page again.',
+  );
 });
 
 // The development server has no built files to keep.

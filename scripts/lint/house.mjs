@@ -7,6 +7,7 @@ import { dirname, resolve } from 'node:path';
 
 /** Each row imports from the rows above it only. */
 export const ROWS = [
+  ['language'],
   ['units'],
   ['layout'],
   ['geometry'],
@@ -25,7 +26,7 @@ export const ROWS = [
   ['screens'],
 ];
 /** Rows that run unchanged in Node, worker and page. */
-export const ENGINE = ROWS.slice(0, 9).flat();
+export const ENGINE = ROWS.slice(0, 10).flat();
 /** Folders without a single React component. */
 const WITHOUT_REACT = [...ENGINE, 'cli', 'worker', 'store', 'commands'];
 /** Programs of their own: nothing imports them. */

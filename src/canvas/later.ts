@@ -3,6 +3,7 @@
  */
 import type { ComponentType } from 'react';
 import { lazy } from 'react';
+import { restOfTexts } from '../language/load';
 
 /** Resolves after the first frame that shows the page; at once where frames are not drawn (a hidden tab). */
 const painted: Promise<void> = new Promise((resolve) => {
@@ -13,6 +14,13 @@ const painted: Promise<void> = new Promise((resolve) => {
 /** Runs after the first paint. */
 export const afterPaint = <T>(load: () => Promise<T>): Promise<T> => painted.then(load);
 
-/** A component whose code is loaded after the first paint. */
+/** A component whose code is loaded when it is first drawn, with the texts that it shows. */
+export const onceDrawn = <Props extends object>(load: () => Promise<ComponentType<Props>>) =>
+  lazy(async () => {
+    const [found] = await Promise.all([load(), restOfTexts()]);
+    return { default: found };
+  });
+
+/** The same, after the first paint. */
 export const later = <Props extends object>(load: () => Promise<ComponentType<Props>>) =>
-  lazy(() => afterPaint(async () => ({ default: await load() })));
+  onceDrawn(() => afterPaint(load));

@@ -50,6 +50,7 @@ import { dropSchedule } from './schedule/dropSchedule';
 import { planStart } from './schedule/planStart';
 import type { Command, Context } from './types';
 import { heightDown, heightUp } from './view/height';
+import { languageCommands } from './view/language';
 import { wheel } from './view/wheel';
 import { snapping } from './view/snapping';
 import { theme } from './view/theme';
@@ -85,7 +86,17 @@ const allocationCommands = [allocateBalanced, allocateWholeParts];
 const scheduleCommands = [planStart, dropSchedule];
 const stepCommands = [changeFromHere, removeChange, ...goToStepCommands];
 const stripCommands = [addStrip, removeStrip];
-const viewCommands = [zoomIn, zoomOut, zoomFit, heightUp, heightDown, snapping, theme, wheel];
+const viewCommands = [
+  zoomIn,
+  zoomOut,
+  zoomFit,
+  heightUp,
+  heightDown,
+  snapping,
+  theme,
+  ...languageCommands,
+  wheel,
+];
 
 export const COMMANDS: readonly Command[] = [
   ...fileCommands,

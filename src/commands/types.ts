@@ -1,6 +1,7 @@
 /**
  * One user action = one command = one file. Keyboard, buttons, help and tests read the one list in index.ts.
  */
+import type { Values } from '../language';
 import type { AnyLinked } from '../link/index';
 import type { Workbench } from '../store/types';
 
@@ -52,6 +53,8 @@ export interface Command {
   /** Stable, kebab-case. */
   readonly id: string;
   readonly label: string;
+  /** What stands in the braces of the label. */
+  readonly labelValues?: Values;
   readonly group: CommandGroup;
   /** Keys as "Ctrl+Z", "Shift+ArrowLeft", "q"; Ctrl stands for Cmd on a Mac. */
   readonly keys: readonly string[];

@@ -1,6 +1,7 @@
 /**
  * Every message a user reads, under a stable code, in one table. Its entries stand by subject in messages/.
  */
+import { t, type Text, type Values } from '../language';
 import { EDIT_MESSAGES } from './messages/editMessages';
 import { EXPORT_MESSAGES } from './messages/exportMessages';
 import { FILE_MESSAGES } from './messages/fileMessages';
@@ -35,17 +36,9 @@ export const MESSAGES = {
 
 export type MessageCode = keyof typeof MESSAGES;
 
-/** Words for one and for several, "[edge is|edges are]", go by `count`; words in braces come from the params. */
-const fill = (template: string, params: Readonly<Record<string, string | number>>): string =>
-  template
-    .replace(/\[([^|\]]*)\|([^\]]*)\]/g, (_, one: string, several: string) =>
-      Number(params['count']) === 1 ? one : several,
-    )
-    .replace(/\{(\w+)\}/g, (_, key: string) => String(params[key] ?? '?'));
-
-/** One sentence for a fault or problem. */
-export const messageText = (code: MessageCode, params: Readonly<Record<string, string | number>>): string =>
-  fill(MESSAGES[code].text, params);
+/** One sentence for a fault or problem, in the language in force. */
+export const messageText = (code: MessageCode, params: Values): string =>
+  t(MESSAGES[code].text as Text, params);
 /** What the reader can do about it. */
-export const messageAdvice = (code: MessageCode, params: Readonly<Record<string, string | number>>): string =>
-  fill(MESSAGES[code].advice, params);
+export const messageAdvice = (code: MessageCode, params: Values): string =>
+  t(MESSAGES[code].advice as Text, params);

@@ -18,6 +18,7 @@ export const SAVE_DELAY_MS = 1000;
 const LASTING = [
   'height_mm',
   'theme',
+  'language',
   'wheel',
   'firstRunDismissed',
   'drawHeight_mm',
@@ -31,6 +32,7 @@ type LastingView = Pick<View, (typeof LASTING)[number]>;
 const lasting = ({
   height_mm,
   theme,
+  language,
   wheel,
   firstRunDismissed,
   drawHeight_mm,
@@ -45,6 +47,7 @@ const lasting = ({
   hidden,
   height_mm,
   theme,
+  language,
   wheel,
   firstRunDismissed,
   drawHeight_mm,

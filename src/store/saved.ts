@@ -42,7 +42,7 @@ function parsed(text: string | null): Readonly<Record<string, unknown>> {
 /** The lasting parts of the view; a value that makes no sense is left out and the first view's stands. */
 function savedView(storage: WorkStorage | null): Partial<View> {
   const view = parsed(held(storage, VIEW_KEY));
-  const { height_mm, theme, wheel, firstRunDismissed, drawHeight_mm } = view;
+  const { height_mm, theme, language, wheel, firstRunDismissed, drawHeight_mm } = view;
   const { locked, hidden, snapping, grid_mm } = view;
   const ids = (value: unknown): value is PartId[] =>
     Array.isArray(value) && value.every((id) => typeof id === 'string');
@@ -51,6 +51,7 @@ function savedView(storage: WorkStorage | null): Partial<View> {
     ...(height(height_mm) ? { height_mm } : {}),
     ...(height(drawHeight_mm) && drawHeight_mm > 0 ? { drawHeight_mm } : {}),
     ...(theme === 'light' || theme === 'dark' || theme === 'system' ? { theme } : {}),
+    ...(language === 'en' || language === 'de' || language === 'system' ? { language } : {}),
     ...(typeof snapping === 'boolean' ? { snapping } : {}),
     ...(height(grid_mm) && grid_mm >= 0 ? { grid_mm } : {}),
     ...(ids(locked) ? { locked } : {}),

@@ -5,6 +5,7 @@ import type { StoreApi } from 'zustand/vanilla';
 import type { KnownHeight } from '../build/analysis';
 import type { FindProblems } from '../build/findProblems';
 import type { Analysis } from '../build/types';
+import type { LanguageChoice } from '../language/load';
 import type { Fault } from '../layout/result';
 import type { Layout, PartId } from '../layout/types';
 import type { Mm, Px } from '../units/types';
@@ -58,6 +59,8 @@ export interface View {
   readonly activeZone: number | null;
   readonly notices: readonly Notice[];
   readonly theme: 'light' | 'dark' | 'system';
+  /** What the page speaks; the browser's language where it is left to the system. */
+  readonly language: LanguageChoice;
   /** What the wheel, or two fingers on a trackpad, do on the plan. */
   readonly wheel: 'zoom' | 'pan';
   readonly firstRunDismissed: boolean;

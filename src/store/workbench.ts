@@ -57,6 +57,7 @@ const FIRST_VIEW: View = {
   activeZone: null,
   notices: [],
   theme: 'system',
+  language: 'system',
   wheel: 'zoom',
   firstRunDismissed: false,
   snapping: true,

@@ -1,8 +1,10 @@
 /**
- * How quantities are shown: three to four significant digits with their unit behind a narrow no-break space, a decimal
- * point, a true minus sign, and the same number of digits for the same magnitude so that figures keep their width.
+ * How quantities are shown: three to four significant digits with their unit behind a narrow no-break space, the
+ * decimal sign of the language in force, a true minus sign, and the same number of digits for the same magnitude so that
+ * figures keep their width.
  * `formatField` is the exception: it gives back exactly what a field holds (whole micrometres).
  */
+import { withDecimalSign } from '../language';
 import type { Cm3, Degrees, Hours, Mm, Mm2, Percent, Seconds } from './types';
 
 /** Between a number and its unit; a line is not broken there (U+202F). */
@@ -26,8 +28,8 @@ export function formatNumber(value: number, digits = 4, maxDecimals = 3): string
   const before = size === 0 ? 1 : magnitude(size, digits);
   const decimals = Math.min(maxDecimals, Math.max(0, digits - Math.max(1, before)));
   const rounded = before > digits ? Number(size.toPrecision(digits)) : size;
-  const text = rounded.toFixed(decimals);
-  return value < 0 && Number(text) !== 0 ? MINUS + text : text;
+  const text = withDecimalSign(rounded.toFixed(decimals));
+  return value < 0 && Number(rounded.toFixed(decimals)) !== 0 ? MINUS + text : text;
 }
 
 const withUnit = (text: string, unit: string): string => text + NARROW_SPACE + unit;
@@ -54,5 +56,5 @@ export const formatCount = (value: number): string =>
 export function formatField(value: number): string {
   if (!Number.isFinite(value)) return '';
   const text = value.toFixed(3).replace(/\.?0+$/, '');
-  return text === '-0' ? '0' : text;
+  return text === '-0' ? '0' : withDecimalSign(text);
 }

@@ -24,7 +24,7 @@ interface Source extends FileSource {
 }
 
 /** "z-20-3", so that files of two heights have two names. */
-const heightWords = (height_mm: Mm): string => `z-${formatField(height_mm).replace('.', '-')}`;
+const heightWords = (height_mm: Mm): string => `z-${formatField(height_mm).replace(/[.,]/, '-')}`;
 
 /** The height inside the build that is nearest. */
 const inside = ({ build }: Analysis, height_mm: Mm): Mm => Math.min(Math.max(0, height_mm), build.height_mm);

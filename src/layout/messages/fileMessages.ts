@@ -228,4 +228,9 @@ export const FILE_MESSAGES = {
     advice: 'Layout files (.json), outlines (.svg, .dxf) and meshes (.stl, .3mf) can.',
     blocks: false,
   },
+  'language-not-loaded': {
+    text: 'The texts of the other language could not be loaded; the page stays as it is.',
+    advice: 'Choose the language again; where that does not help, load the page again.',
+    blocks: false,
+  },
 } as const satisfies Record<string, Message>;

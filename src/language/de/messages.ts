@@ -1,0 +1,2 @@
+/** German of the messages' texts and advice. */
+export const MESSAGES = {};

@@ -1,0 +1,2 @@
+/** German of header, lists, inspectors and lower views. */
+export const PANELS = {};

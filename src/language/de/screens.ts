@@ -1,0 +1,2 @@
+/** German of dialogs and check pages. */
+export const SCREENS = {};

@@ -1,0 +1,46 @@
+/**
+ * The language files are complete: nothing that a reader sees is left in English alone, nothing stands in them that no
+ * source uses, both sides of a pair take the same values, and what the first paint shows is there before it.
+ */
+import { describe, expect, it } from 'vitest';
+import { FIRST } from '../../src/language/de/first';
+import { REST } from '../../src/language/de/rest';
+import { firstFiles, leftovers, literalsOf, sourceFiles, SRC } from './sources';
+
+const GERMAN: Readonly<Record<string, string>> = { ...FIRST, ...REST };
+const known = new Set(Object.keys(GERMAN));
+/** Folders (or files) below src/ whose words all have German. */
+const FINISHED: readonly string[] = [];
+
+/** The values that a text takes, each once. */
+const names = (text: string): string =>
+  [...new Set([...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name))].toSorted().join(' ');
+const files = sourceFiles();
+
+describe('the language files', () => {
+  it('leave no text in the finished folders in English alone', () => {
+    const finished = files.filter((file) =>
+      FINISHED.some((folder) => file.slice(SRC.length + 1).startsWith(folder)),
+    );
+    const left = finished.flatMap((file) => leftovers(file, known));
+    expect(left.map(({ file, line, text }) => `${file}:${line} ${text}`)).toEqual([]);
+  });
+
+  it('hold no text that no source uses', () => {
+    const used = new Set(files.flatMap((file) => [...literalsOf(file)]));
+    expect([...known].filter((text) => !used.has(text))).toEqual([]);
+  });
+
+  it('take the same values on both sides, and every side says something', () => {
+    const odd = Object.entries(GERMAN).filter(
+      ([english, german]) => german.trim() === '' || names(english) !== names(german),
+    );
+    expect(odd).toEqual([]);
+  });
+
+  it('hold what the first paint shows in the part that comes before it', () => {
+    const first = new Set(firstFiles().flatMap((file) => [...literalsOf(file)]));
+    expect(Object.keys(REST).filter((text) => first.has(text))).toEqual([]);
+    expect(Object.keys(FIRST).filter((text) => !first.has(text))).toEqual([]);
+  });
+});

@@ -1,0 +1,153 @@
+/**
+ * The words in the sources: what is handed to `t` and `rich`, other text that looks like words, and which files the first
+ * paint loads. Read from the syntax trees, so that comments and types do not count.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, resolve } from 'node:path';
+import { parseAst } from 'vite';
+
+interface Node {
+  readonly type: string;
+  readonly start: number;
+  readonly [key: string]: unknown;
+}
+export interface Found {
+  readonly file: string;
+  readonly line: number;
+  readonly text: string;
+}
+const isNode = (value: unknown): value is Node =>
+  typeof value === 'object' && value !== null && typeof (value as { type?: unknown }).type === 'string';
+
+export const SRC = resolve(import.meta.dirname, '../../src');
+/** Every source file below src/, the language files left out. */
+export const sourceFiles = (): string[] =>
+  readdirSync(SRC, { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.tsx?$/.test(name) && !name.replaceAll('\\', '/').startsWith('language/'))
+    .map((name) => join(SRC, name));
+
+const read = (file: string): string => readFileSync(file, 'utf8');
+const treeOf = (file: string): Node =>
+  parseAst(read(file), { lang: file.endsWith('x') ? 'tsx' : 'ts' }) as unknown as Node;
+
+/** Every node with what it stands in, the nearest last; types left out. */
+function walk(node: Node, above: readonly Node[], visit: (node: Node, above: readonly Node[]) => void): void {
+  if (node.type.startsWith('TS') && !/^TS(As|Satisfies|NonNull)/.test(node.type)) return;
+  visit(node, above);
+  const inside = [...above, node];
+  for (const value of Object.values(node))
+    for (const child of Array.isArray(value) ? value : [value]) if (isNode(child)) walk(child, inside, visit);
+}
+
+const lineOf = (file: string, at: number): number => read(file).slice(0, at).split('\n').length;
+const stringOf = (node: Node): string | null =>
+  node.type === 'Literal' && typeof node['value'] === 'string' ? node['value'] : null;
+
+/** All string literals of a file, wherever they stand. */
+export function literalsOf(file: string): Set<string> {
+  const found = new Set<string>();
+  walk(treeOf(file), [], (node) => {
+    const text = stringOf(node);
+    if (text !== null) found.add(text);
+  });
+  return found;
+}
+
+const NOT_SEEN_ATTRIBUTES = new Set([
+  'className',
+  'data-testid',
+  'key',
+  'id',
+  'htmlFor',
+  'style',
+  'viewBox',
+  'd',
+  'type',
+  'role',
+  'testId',
+  'points',
+  'transform',
+  'fill',
+  'stroke',
+  'accept',
+  'name',
+  'look',
+  'href',
+  'rel',
+  'target',
+]);
+const nameOf = (node: unknown): string => (isNode(node) ? String(node['name'] ?? '') : '');
+/** Calls whose texts nobody reads: failures of the programmer, queries of the page. */
+const NOT_READ =
+  /^(Error|TypeError|RangeError|matchMedia|querySelector|querySelectorAll|closest|matches|test|replace|split|join|match|includes|startsWith|indexOf|measureText|literal|picklist|regex|addEventListener|setAttribute)$/;
+
+function calleeName(node: Node): string {
+  const callee = node['callee'];
+  if (!isNode(callee)) return '';
+  return callee.type === 'MemberExpression' ? nameOf(callee['property']) : nameOf(callee);
+}
+const isHidden = (above: readonly Node[]): boolean =>
+  above.some(
+    (node) =>
+      (/^(Import|Export(All|Named)|ThrowStatement)/.test(node.type) &&
+        !(node.type === 'ExportNamedDeclaration' && isNode(node['declaration']))) ||
+      ((node.type === 'CallExpression' || node.type === 'NewExpression') &&
+        NOT_READ.test(calleeName(node))) ||
+      (node.type === 'JSXAttribute' && NOT_SEEN_ATTRIBUTES.has(nameOf(node['name']))),
+  );
+
+/** Words of a language: two letters or more, and not only a unit, an id or a path. */
+const WORDS = /\p{L}{2,}[ \u00a0\u202f,.:;–-]+\p{L}{2,}|^\p{Lu}\p{Ll}{2,}$/u;
+const LONE_WORD = /\p{L}{3,}/u;
+
+/** Text in the file that a reader would see and that has no German: literals, pieces of templates, text between tags. */
+export function leftovers(file: string, known: ReadonlySet<string>): Found[] {
+  const found: Found[] = [];
+  const note = (node: Node, text: string) =>
+    found.push({ file: file.slice(SRC.length + 1), line: lineOf(file, node.start), text });
+  walk(treeOf(file), [], (node, above) => {
+    if (isHidden(above)) return;
+    const text = stringOf(node);
+    if (text !== null && WORDS.test(text) && !known.has(text)) note(node, text);
+    if (node.type === 'TemplateElement') {
+      const raw = String((node['value'] as { cooked?: string }).cooked ?? '');
+      if (
+        LONE_WORD.test(raw.replace(/(^|[^\p{L}])(mm|cm|kB|MB|rgb|url|translate|rotate|var)(?!\p{L})/gu, ' '))
+      )
+        note(node, raw);
+    }
+    if (node.type === 'JSXText' && LONE_WORD.test(String(node['value'])))
+      note(node, String(node['value']).trim());
+  });
+  return found;
+}
+
+/** The files that the page's first script holds: imported from main.tsx on, by value and not by `import()`. */
+export function firstFiles(): string[] {
+  const seen = new Set<string>();
+  const visit = (file: string): void => {
+    if (seen.has(file)) return;
+    seen.add(file);
+    walk(treeOf(file), [], (node) => {
+      const source = node['source'];
+      if (!/^(Import|Export)\w*Declaration$/.test(node.type) || !isNode(source)) return;
+      if (node['importKind'] === 'type' || node['exportKind'] === 'type') return;
+      const target = String(source['value']);
+      if (target.startsWith('.') && !/\.(css|svg|json)|\?/.test(target))
+        visit(found(resolve(dirname(file), target)));
+    });
+  };
+  visit(join(SRC, 'main.tsx'));
+  return [...seen];
+}
+const ENDINGS = ['.ts', '.tsx', '/index.ts', '/index.tsx', ''];
+function found(path: string): string {
+  for (const ending of ENDINGS)
+    try {
+      read(path + ending);
+      return path + ending;
+    } catch {
+      continue;
+    }
+  throw new Error(`expected a source file at ${path}`);
+}
