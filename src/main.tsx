@@ -9,7 +9,7 @@ import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
 import { afterPaint } from './canvas/later';
 import { languageOf, speak } from './language/load';
-import { t } from './language';
+import { t } from './language/index';
 import { InLanguage } from './screens/InLanguage';
 import { Workbench } from './screens/Workbench';
 import { openWorkbench, type Visit } from './store/open';

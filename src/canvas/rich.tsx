@@ -1,6 +1,6 @@
 /** A text with elements of the page among its words, in the order that the language in force gives them. */
 import { Fragment, type ReactNode } from 'react';
-import { wordsOf, type Text } from '../language';
+import { wordsOf, type Text } from '../language/index';
 
 /** The words of `text` with an element, or a text, for each name in braces; choices go by the numbers in `values`. */
 export const rich = (text: Text, values: Readonly<Record<string, ReactNode>>): ReactNode =>

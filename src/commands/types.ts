@@ -1,7 +1,7 @@
 /**
  * One user action = one command = one file. Keyboard, buttons, help and tests read the one list in index.ts.
  */
-import type { Values } from '../language';
+import type { Values } from '../language/index';
 import type { AnyLinked } from '../link/index';
 import type { Workbench } from '../store/types';
 

@@ -1,7 +1,7 @@
 /**
  * Every message a user reads, under a stable code, in one table. Its entries stand by subject in messages/.
  */
-import { t, type Text, type Values } from '../language';
+import { t, type Text, type Values } from '../language/index';
 import { EDIT_MESSAGES } from './messages/editMessages';
 import { EXPORT_MESSAGES } from './messages/exportMessages';
 import { FILE_MESSAGES } from './messages/fileMessages';

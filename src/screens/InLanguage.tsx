@@ -4,7 +4,7 @@
  */
 import { Fragment, useEffect, useState, type ReactNode } from 'react';
 import { useStore } from 'zustand';
-import { language } from '../language';
+import { language } from '../language/index';
 import { languageOf, restOfTexts, speak } from '../language/load';
 import type { Workbench } from '../store/types';
 

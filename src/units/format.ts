@@ -4,7 +4,7 @@
  * figures keep their width.
  * `formatField` is the exception: it gives back exactly what a field holds (whole micrometres).
  */
-import { withDecimalSign } from '../language';
+import { withDecimalSign } from '../language/index';
 import type { Cm3, Degrees, Hours, Mm, Mm2, Percent, Seconds } from './types';
 
 /** Between a number and its unit; a line is not broken there (U+202F). */
