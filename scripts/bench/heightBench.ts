@@ -6,7 +6,8 @@
 import { cpus, loadavg } from 'node:os';
 import { plateOf } from '../../src/build/plate';
 import { sameAnswer } from '../../src/build/recall';
-import { Stacks, totalsOf } from '../../src/build/stack';
+import { Stacks } from '../../src/build/stack';
+import { totalsOf } from '../../src/build/totals';
 import { DEFAULT_MACHINE } from '../../src/layout/defaults';
 import type { Layout, Zoning } from '../../src/layout/types';
 import { highLayout } from './highPlate';

@@ -1,6 +1,5 @@
 /**
- * The books, as functions that tests and the screen both call.
- *   Σ scan areas − double exposure + unassigned = section area
+ * The sums that a layer's figures keep, as functions that tests and the screen both call, beside the books themselves (books.ts):
  *   a laser's figures = Σ over its pieces; exposure = the slowest load; load + idle = exposure for every working laser
  *   time = max(minLayer, recoating + exposure); doubly exposed = seam length · seam overlap
  * and what a division must keep whatever the plate: cells lie apart and inside the platform. Figures only; where pieces lie
@@ -11,36 +10,9 @@ import { area, boxesMeet } from '../geometry/region';
 import type { SoundCode } from '../layout/messages/soundMessages';
 import type { Fault, Params } from '../layout/result';
 import type { Process } from '../layout/types';
-import type { Mm2 } from '../units/types';
 import type { Division } from '../zoning/types';
+import { books, BOOKS_TOLERANCE } from './books';
 import type { LaserFigures, LayerFigures, Piece } from './types';
-
-/** The four terms of the book-keeping line, and by how much it fails. */
-export interface Books {
-  readonly scanned_mm2: Mm2;
-  readonly doubleExposed_mm2: Mm2;
-  readonly unassigned_mm2: Mm2;
-  readonly section_mm2: Mm2;
-  /** |left − right| / section area; mm² where there is no section. */
-  readonly error: number;
-}
-
-/** Relative error up to which the books balance. */
-export const BOOKS_TOLERANCE = 1e-6;
-
-/** The book-keeping line of a layer. */
-export function books(layer: LayerFigures): Books {
-  const scanned_mm2 = sum(layer.lasers, (laser) => laser.scanArea_mm2);
-  const left = scanned_mm2 - layer.doubleExposed_mm2 + layer.unassigned_mm2;
-  const section_mm2 = layer.sectionArea_mm2;
-  return {
-    scanned_mm2,
-    doubleExposed_mm2: layer.doubleExposed_mm2,
-    unassigned_mm2: layer.unassigned_mm2,
-    section_mm2,
-    error: section_mm2 > 0 ? Math.abs(left - section_mm2) / section_mm2 : Math.abs(left),
-  };
-}
 
 /** How a division's cells lie on its platform. */
 export interface Coverage {

@@ -7,7 +7,8 @@
 import type { Layout, Machine, Process, Schedule } from '../layout/types';
 import type { Hours, Mm2, Seconds } from '../units/types';
 import { attendedAt, clockAfter } from './calendar';
-import { powderOfLayer, servicesOf, type Services, type Store, type Taking } from './powder';
+import { powderOfLayer } from './powder';
+import { servicesOf, type Services, type Store, type Taking } from './services';
 import type { Stretch } from './types';
 
 export type ServiceKind = 'overflowFull' | 'feedEmpty' | 'residueDue';

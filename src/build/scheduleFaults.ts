@@ -14,8 +14,8 @@ import {
   type ServiceEvent,
   type ServiceKind,
 } from './events';
-import type { Services } from './powder';
-import { MOST_SERVICES } from './powder';
+import type { Services } from './services';
+import { MOST_SERVICES } from './services';
 import { problem } from './problem';
 import type { Problem, Stretch } from './types';
 

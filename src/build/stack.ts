@@ -57,33 +57,6 @@ export function rulesIn(plate: Plate, range: LayerRange): Rules {
   return rulesOf(plate.layout, plate.divisions[0], sections, [1], modelOf(plate.layout.process));
 }
 
-/** Numbers only. */
-export function totalsOf(figures: LayerFigures): LayerTotals {
-  const { layer, height_mm, lasers, cutParts, seamLength_mm, sectionArea_mm2, unassigned_mm2 } = figures;
-  const { doubleExposed_mm2, exposure_s, recoat_s, wait_s, time_s, imbalanceTime_pct } = figures;
-  const { imbalanceArea_pct, bestPossible_s, bestSetBy, costOfCutting_s, fewestCutsProven } = figures;
-  return {
-    layer,
-    height_mm,
-    lasers,
-    cutParts,
-    seamLength_mm,
-    sectionArea_mm2,
-    unassigned_mm2,
-    doubleExposed_mm2,
-    exposure_s,
-    recoat_s,
-    wait_s,
-    time_s,
-    imbalanceTime_pct,
-    imbalanceArea_pct,
-    bestPossible_s,
-    bestSetBy,
-    costOfCutting_s,
-    fewestCutsProven,
-  };
-}
-
 /** The whole height. */
 export interface Whole<F extends LayerTotals> {
   readonly rules: Rules;

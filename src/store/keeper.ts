@@ -17,7 +17,7 @@ import {
   put,
   type LoadLarge,
 } from './savedForm';
-import type { SharedStorage } from './shared';
+import type { SharedStorage } from './sharedStorage';
 
 /** Shapes that the large storage has. */
 interface Base {

@@ -18,11 +18,11 @@ import {
   rulesOver,
   scaled,
   Stacks,
-  totalsOf,
   wholeOf,
   type Portion,
   type Whole,
 } from '../build/stack';
+import { totalsOf } from '../build/totals';
 import type { LayerTotals, Stretch } from '../build/types';
 import { checksumSteps } from '../layout/checksum';
 import type { Layout } from '../layout/types';

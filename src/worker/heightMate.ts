@@ -5,7 +5,8 @@
 import { plateOf } from '../build/plate';
 import { sameAnswer } from '../build/recall';
 import { anyKeepsLaser, type Rules } from '../build/rules';
-import { divide, freeRules, groupsIn, Stacks, totalsOf } from '../build/stack';
+import { divide, freeRules, groupsIn, Stacks } from '../build/stack';
+import { totalsOf } from '../build/totals';
 import type { PortionAnswer, PortionQuestion, PortionWord } from './heightMessages';
 import { HeldShapes } from './heldShapes';
 import { packStretches } from './packStretches';

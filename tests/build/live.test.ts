@@ -8,7 +8,8 @@ import { analyse, analyseLive, type KnownHeight } from '../../src/build/analyse'
 import { findProblems } from '../../src/build/findProblems';
 import { layerCount, layerRanges, rangeAt } from '../../src/build/layers';
 import { plateOf } from '../../src/build/plate';
-import { Stacks, totalsOf } from '../../src/build/stack';
+import { Stacks } from '../../src/build/stack';
+import { totalsOf } from '../../src/build/totals';
 import type { Layout } from '../../src/layout/types';
 import { plate, rect, standing } from '../support/plates';
 import { anyZoning, layouts, runs, stepped, type Wanted } from '../support/random';

@@ -4,7 +4,8 @@
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MOST_SERVICES, powderOfLayer, servicesOf, type Taking } from '../../src/build/powder';
+import { powderOfLayer } from '../../src/build/powder';
+import { MOST_SERVICES, servicesOf, type Taking } from '../../src/build/services';
 import { runs } from '../support/random';
 
 const process = { layer_mm: 0.06, doseFactor: 2, packing: 0.6 };

@@ -10,7 +10,7 @@ import { BUILD_EXPLANATIONS } from '../../src/panels/readout/explainBuild';
 import { LAYER_EXPLANATIONS } from '../../src/panels/readout/explainLayer';
 import type { FigureName } from '../../src/panels/readout/figureNames';
 import { loadTerms } from '../../src/panels/readout/loadTerms';
-import { books, BOOKS_TOLERANCE } from '../../src/build/checkers';
+import { books, BOOKS_TOLERANCE } from '../../src/build/books';
 import { downwindPlumes } from '../../src/build/downwind';
 import { bareArea, barePlumes, bareSeconds } from '../../src/panels/readout/cellNumbers';
 import { shownNumber } from '../../src/panels/readout/sumTable';

@@ -3,7 +3,7 @@
 import { describe, expect, test } from 'vitest';
 import { analyse, analyseLive, fitsAFrame, type KnownHeight } from '../../src/build/analyse';
 import { checksum } from '../../src/layout/checksum';
-import { totalsOf } from '../../src/build/stack';
+import { totalsOf } from '../../src/build/totals';
 import type { Layout } from '../../src/layout/types';
 import { heights, type HeightNews } from '../../src/worker/heights';
 import { plate } from '../support/plates';

@@ -1,7 +1,7 @@
 // A build shared out among threads comes to the same figures as one thread's; a thread that fails costs time, no layer.
 import { describe, expect, test } from 'vitest';
 import { analyse, type KnownHeight } from '../../src/build/analyse';
-import { totalsOf } from '../../src/build/stack';
+import { totalsOf } from '../../src/build/totals';
 import type { Layout } from '../../src/layout/types';
 import { HeightEngine } from '../../src/worker/heightEngine';
 import { HeightMate } from '../../src/worker/heightMate';

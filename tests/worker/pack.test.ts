@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { analyse } from '../../src/build/analyse';
-import { totalsOf } from '../../src/build/stack';
+import { totalsOf } from '../../src/build/totals';
 import { packShape, unpackShape } from '../../src/worker/packShape';
 import { packStretches, unpackStretches } from '../../src/worker/packStretches';
 import { layouts } from '../support/random';

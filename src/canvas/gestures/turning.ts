@@ -2,7 +2,7 @@
  * Dragging the turn handle: one part about its own origin, several about the middle of their common box. Degrees
  * counter-clockwise from +x.
  */
-import { turnParts } from '../../commands/operations/parts';
+import { turnParts } from '../../commands/operations/partFields';
 import { groupPivot, keepPivot, swingParts } from '../../commands/operations/turn';
 import type { Layout, PartId } from '../../layout/types';
 import type { Degrees } from '../../units/types';

@@ -10,7 +10,8 @@ import type { Mm } from '../../units/types';
 import { changeParts } from './edit';
 import { setPartHeight } from './height';
 import type { Axis } from './arrange';
-import { moveParts, placePart, setPartFields, setPartTurn } from './parts';
+import { moveParts, placePart } from './parts';
+import { setPartFields, setPartTurn } from './partFields';
 
 /** From a part's value to its next one. */
 export type To = (now: number) => number;

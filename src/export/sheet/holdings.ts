@@ -3,7 +3,7 @@
  * this is kept. Millimetres above the platform, mm².
  */
 import type { LayerFigures, LayerTotals, Stretch } from '../../build/types';
-import { totalsOf } from '../../build/stack';
+import { totalsOf } from '../../build/totals';
 import type { Mm, Mm2 } from '../../units/types';
 import type { HeightRange, Holding, SeamRun, SheetFacts } from './types';
 

@@ -3,7 +3,8 @@
  * sections, without seam overlap. mm², mm³.
  */
 import { plateOf } from '../../build/plate';
-import { Stacks, totalsOf } from '../../build/stack';
+import { Stacks } from '../../build/stack';
+import { totalsOf } from '../../build/totals';
 import type { LayerFigures, LayerTotals, Stretch } from '../../build/types';
 import type { Layout } from '../../layout/types';
 import type { Mm, Mm2, Mm3 } from '../../units/types';

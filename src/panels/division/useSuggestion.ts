@@ -5,7 +5,8 @@
 import { useEffect, useMemo, useState } from 'react';
 import { fitsAFrame } from '../../build/analysis';
 import { plateOf } from '../../build/plate';
-import { Stacks, totalsOf } from '../../build/stack';
+import { Stacks } from '../../build/stack';
+import { totalsOf } from '../../build/totals';
 import type { Analysis } from '../../build/types';
 import { worstRange, type WorstRange } from '../../build/worst';
 import { wholeFieldBetween } from '../../commands/operations';

@@ -3,7 +3,7 @@
  * decimal so that the sum can be checked by eye. Square millimetres.
  */
 import { formatNumber } from '../../units/format';
-import { books, BOOKS_TOLERANCE } from '../../build/checkers';
+import { books, BOOKS_TOLERANCE } from '../../build/books';
 import type { LayerFigures } from '../../build/types';
 import type { Mm2 } from '../../units/types';
 import { Figure } from './Figure';
