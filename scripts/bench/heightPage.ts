@@ -1,7 +1,8 @@
 /**
- * `npm run bench:height:page`: the high bench plate in a real Chromium. Opens it, waits until the whole height is known,
- * then gives parts new places by the number field and says how long the readout takes until it stands for the whole
- * height again: moved inside a zone, and on to a zone line. Seconds on this machine.
+ * `npm run bench:height:page`: both high bench plates in a real Chromium, the one of spares and the one where every part fills the
+ * whole height with layers of which no two are alike. Opens it, waits until the whole height is known, then gives parts
+ * new places by the number field and says how long the readout takes until it stands for the whole height again: moved
+ * inside a zone, and on to a zone line. Seconds on this machine.
  */
 import { writeFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
@@ -14,6 +15,7 @@ import { writeLayout } from '../../src/layout/write';
 import { findChromium, LAUNCH_ARGS } from '../findChromium.mjs';
 import { servePage } from '../servePage.mjs';
 import { highLayout } from './highPlate';
+import { sparesLayout } from './sparesPlate';
 import { table } from './table';
 
 const SEED = 20_261_125;
@@ -99,7 +101,10 @@ async function measure(page: Page, layout: Layout, folder: string) {
 const served = await servePage();
 const folder = await mkdtemp(join(tmpdir(), 'evenplate-'));
 const browser = await chromium.launch({ executablePath: findChromium(), args: LAUNCH_ARGS });
-const base = highLayout(SEED, POINTS);
+const PLATES: readonly (readonly [string, Layout])[] = [
+  ['spares', sparesLayout(SEED)],
+  ['all full height', highLayout(SEED, POINTS)],
+];
 const machine = {
   ...DEFAULT_MACHINE,
   platform: { ...DEFAULT_MACHINE.platform, width_mm: SIDE_mm, depth_mm: SIDE_mm },
@@ -108,20 +113,20 @@ const rows: string[][] = [];
 const seconds = (value: number): string => `${value.toFixed(value < 10 ? 2 : 0)} s`;
 const spread = (values: readonly number[]): string =>
   `${seconds(median(values))} (${seconds(Math.min(...seen(values)))} to ${seconds(Math.max(...seen(values)))})`;
-for (const [name, zoning] of ZONINGS) {
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-  await page.goto(served.url);
-  await page.locator('main[data-keys]').waitFor();
-  const found = await measure(page, { ...base, machine, zoning: [{ from_mm: 0, zoning }] }, folder);
-  rows.push([name, seconds(found.first), spread(found.inside), spread(found.onLine)]);
-  await page.close();
-}
+for (const [plate, base] of PLATES)
+  for (const [name, zoning] of ZONINGS) {
+    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    await page.goto(served.url);
+    await page.locator('main[data-keys]').waitFor();
+    const found = await measure(page, { ...base, machine, zoning: [{ from_mm: 0, zoning }] }, folder);
+    rows.push([`${plate}: ${name}`, seconds(found.first), spread(found.inside), spread(found.onLine)]);
+    console.error(rows.at(-1)?.join('  '));
+    await page.close();
+  }
 await browser.close();
 await served.close();
 await rm(folder, { recursive: true });
-console.log(
-  `Chromium, ${cpus().length} cores, load ${loadavg()[0]!.toFixed(1)}; 40 parts, 3,000 layers, no two alike, sections of ${2 * POINTS} points\n`,
-);
+console.log(`Chromium, ${cpus().length} cores, load ${loadavg()[0]!.toFixed(1)}; 40 parts, 3,000 layers\n`);
 console.log(
   table(['whole height in the page', 'first time', 'moved inside its zone', 'moved on to a line'], rows),
 );
