@@ -3,6 +3,7 @@
  * time per layer. Stretches of equal sections are marked by thin lines, changes of zones by wide dashed ones; the full
  * line across is the height the plan is cut at. Millimetres.
  */
+import { t } from '../language/index';
 import { memo, useMemo, useRef, type PointerEvent } from 'react';
 import type { Analysis, Stretch } from '../build/types';
 import type { PartId } from '../layout/types';
@@ -203,7 +204,7 @@ function PlatformFront({ width_mm, frame }: { width_mm: Mm; frame: Frame }) {
     <>
       <rect className="elev-platform" x={left} y={base} width={Math.max(0, right - left)} height={4} />
       <text x={Math.max(Z_LEFT_PX + 4, left)} y={base + 18}>
-        platform, seen from the front
+        {t('platform, seen from the front')}
       </text>
     </>
   );
@@ -217,7 +218,7 @@ function Front({ analysis, frame, height }: { analysis: Analysis; frame: Frame; 
     .map((silhouette) => ({ silhouette, state: stateOf(silhouette.id) }))
     .sort((a, b) => rank(a.state) - rank(b.state));
   return (
-    <svg width={width} height={height} role="img" aria-label="Parts from the front">
+    <svg width={width} height={height} role="img" aria-label={t('Parts from the front')}>
       <WorstBand stretches={analysis.stretches} axis={axis} left={Z_LEFT_PX} right={width} />
       <Stretches stretches={analysis.stretches} frame={frame} />
       {fronts.map(({ silhouette, state }) => (

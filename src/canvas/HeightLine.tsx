@@ -2,6 +2,7 @@
  * The height the plan is cut at: one line through elevation and time per layer. In the elevation it carries the handle:
  * dragged, or moved by keys: arrows one layer, page keys one stretch, Home and End to the ends. Millimetres.
  */
+import { t } from '../language/index';
 import { useRef, type KeyboardEvent, type PointerEvent } from 'react';
 import type { Analysis } from '../build/types';
 import type { Workbench } from '../store/types';
@@ -104,7 +105,7 @@ export function HeightHandle({ axis, width }: { axis: ZAxis; width: Px }) {
       // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
       role="slider"
       tabIndex={0}
-      aria-label="Height of the cut"
+      aria-label={t('Height of the cut')}
       aria-orientation="vertical"
       aria-valuenow={height}
       aria-valuemin={0}

@@ -4,6 +4,7 @@
  * what it shows has changed, in the frame of the change; more layers would cost more than they save, for every layer is
  * handed on to the screen with every frame.
  */
+import { t } from '../language/index';
 import { Suspense, useCallback, useMemo, useRef, useState, type ComponentType } from 'react';
 import { Stage } from 'react-konva/lib/ReactKonvaCore';
 import { useStore } from 'zustand';
@@ -156,7 +157,7 @@ export function Plan({ Menu = null }: { readonly Menu?: ComponentType<PlanMenuPr
       className="plan-canvas"
       data-testid="plan"
       role="application"
-      aria-label="Plan of the platform, front edge below"
+      aria-label={t('Plan of the platform, front edge below')}
       // An application takes the keys itself: the drawing tools' cross moves with the arrows.
       // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex
       tabIndex={0}

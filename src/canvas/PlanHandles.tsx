@@ -2,7 +2,8 @@
  * Handles of the plan: gas flow and blade arrows at the edges they come from, grips of the zone lines, the turn handle
  * of the selection, corners of the drawn zone that is chosen. Degrees counter-clockwise from +x, millimetres on the platform.
  */
-import { lazy, Suspense, type PointerEvent } from 'react';
+import { Suspense, type PointerEvent } from 'react';
+import { onceDrawn } from './later';
 import { setZoneLine } from '../commands/operations/zoneLines';
 import { changeZones } from '../store/shown';
 import { zoneLines } from '../zoning/lines';
@@ -18,8 +19,8 @@ import { gripPlaces, streamPlace, streamTagSide } from './plan/places';
 import type { Modifiers } from './snapping';
 import { useCamera } from './viewport';
 
-const TurnHandle = lazy(() => import('./TurnHandle'));
-const ZoneHandles = lazy(() => import('./ZoneHandles'));
+const TurnHandle = onceDrawn(async () => (await import('./TurnHandle')).default);
+const ZoneHandles = onceDrawn(async () => (await import('./ZoneHandles')).default);
 
 export interface HandlesProps {
   readonly host: PlanHost;

@@ -3,6 +3,7 @@
  * idle gap to the slowest, recoating and waiting for the minimum layer time as areas, the best possible exposure as a
  * line. Hovering shows a stretch's figures; pressing or dragging sets the height.
  */
+import { t } from '../language/index';
 import { memo, useMemo, useRef, useState, type PointerEvent } from 'react';
 import type { Stretch } from '../build/types';
 import { formatMm, formatSeconds } from '../units/format';
@@ -67,7 +68,7 @@ function Legend() {
       <g transform="translate(238, 0)">
         <line className="time-best" x1={1} x2={1} y1={2} y2={13} />
         <text x={6} y={LEGEND_ROW_PX}>
-          best
+          {t('best')}
         </text>
       </g>
     </g>
@@ -148,7 +149,12 @@ export function TimePerLayer() {
   return (
     <div ref={element} className="times-canvas" data-testid="times-view" data-whole={whole} {...handlers}>
       {size.width > 0 && (
-        <svg width={size.width} height={size.height} role="img" aria-label="Time per layer over the height">
+        <svg
+          width={size.width}
+          height={size.height}
+          role="img"
+          aria-label={t('Time per layer over the height')}
+        >
           <defs>
             <pattern id="recoat-lines" width="4" height="4" patternUnits="userSpaceOnUse">
               <line className="time-recoat-line" x1="0.5" x2="0.5" y1="0" y2="4" />

@@ -2,6 +2,7 @@
  * Every command by its name: type a few letters, Enter runs it. Made from the one list of commands; one that does not
  * apply says why. The dialog closes first, so that what the command opens stands alone.
  */
+import { t } from '../language/index';
 import { Command as Palette } from 'cmdk';
 import { Dialog } from 'radix-ui';
 import { useContext, useMemo } from 'react';
@@ -68,15 +69,15 @@ export default function CommandPalette({ onClose }: { onClose(): void }) {
           aria-describedby={undefined}
           onCloseAutoFocus={returnFocus}
         >
-          <Dialog.Title className="visually-hidden">Find a command</Dialog.Title>
-          <Palette label="Find a command" filter={rank} loop vimBindings={false}>
+          <Dialog.Title className="visually-hidden">{t('Find a command')}</Dialog.Title>
+          <Palette label={t('Find a command')} filter={rank} loop vimBindings={false}>
             <Palette.Input
               className="palette-input"
-              placeholder="Find a command"
+              placeholder={t('Find a command')}
               data-testid="palette-input"
             />
-            <Palette.List className="palette-list" label="Commands">
-              <Palette.Empty className="palette-empty">No command of that name.</Palette.Empty>
+            <Palette.List className="palette-list" label={t('Commands')}>
+              <Palette.Empty className="palette-empty">{t('No command of that name.')}</Palette.Empty>
               {GROUPS.map(({ group, title }) => (
                 <Palette.Group key={group} heading={title} className="palette-group">
                   {entries

@@ -2,6 +2,7 @@
  * Side by side: two to four layouts cut at one height and drawn at one zoom, their figures in rows, what changed between
  * them, and what a seam buys.
  */
+import { t } from '../language/index';
 import { useEffect, useMemo, useRef } from 'react';
 import { useStore } from 'zustand';
 import { comparedAt } from '../build/compare';
@@ -60,7 +61,7 @@ function HeightLine({ top_mm, step_mm }: { readonly top_mm: number; readonly ste
       />
       <SliderLine
         {...shared}
-        label="Height at which all are cut"
+        label={t('Height at which all are cut')}
         valueText={`${formatField(height_mm)} mm`}
         testId="compare-slider"
         onChange={setCommonHeight}
@@ -92,9 +93,9 @@ function Body({ state, onClose }: { readonly state: Columns; onClose(): void }) 
         style={{ gridTemplateColumns: `${LABELS_PX}px repeat(${columns.length}, 1fr)` }}
       >
         <p className="hint">
-          All are cut at one height and drawn at one zoom. Estimates; figures for several lasers are
-          unvalidated by measurement. No row outweighs another: there is no total score. What leaves something
-          unexposed is not marked as best.
+          {t(
+            'All are cut at one height and drawn at one zoom. Estimates; figures for several lasers are unvalidated by measurement. No row outweighs another: there is no total score. What leaves something unexposed is not marked as best.',
+          )}
         </p>
         {columns.map((column, i) => (
           <ColumnHead
@@ -131,8 +132,8 @@ export default function CompareDialog({ linked, onClose }: CompareProps) {
   const state = useStore(comparison);
   const count = state.columns.length;
   return (
-    <Sheet title="Side by side" full onClose={onClose}>
-      {count < MOST_COLUMNS ? <AddColumn /> : <p className="hint">Four layouts are the most.</p>}
+    <Sheet title={t('Side by side')} full onClose={onClose}>
+      {count < MOST_COLUMNS ? <AddColumn /> : <p className="hint">{t('Four layouts are the most.')}</p>}
       {count < 2 && (
         <p data-testid="compare-few">Two to four layouts stand side by side: add {2 - count} more.</p>
       )}

@@ -1,6 +1,7 @@
 /**
  * Copies of the selection in rows, asked for by key or menu.
  */
+import { t } from '../language/index';
 import { useBench } from '../canvas/bench';
 import { RowsForm } from '../panels/parts/RowsForm';
 import { Sheet } from './Sheet';
@@ -8,7 +9,7 @@ import { Sheet } from './Sheet';
 export default function CopiesDialog({ onClose }: { onClose(): void }) {
   const ids = useBench((state) => state.view.selection);
   return (
-    <Sheet title="Copies in rows" onClose={onClose}>
+    <Sheet title={t('Copies in rows')} onClose={onClose}>
       <p className="hint">
         {ids.length === 1 ? `Part ${ids[0]}` : `${ids.length} parts`}; the original counts as the first.
       </p>

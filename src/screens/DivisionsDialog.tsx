@@ -2,6 +2,7 @@
  * The open plate under every division, in small pictures with their figures; one press takes one over. Hours are of the
  * whole build, the rest of the layer shown.
  */
+import { t } from '../language/index';
 import { useMemo } from 'react';
 import { comparedAt } from '../build/compare';
 import { leftOutOfBuild } from '../build/leftOut';
@@ -85,7 +86,7 @@ export default function DivisionsDialog({ onClose }: { onClose(): void }) {
     onClose();
   };
   return (
-    <Sheet title="All divisions" full onClose={onClose}>
+    <Sheet title={t('All divisions')} full onClose={onClose}>
       <p className="hint">
         The open plate at z {formatField(height_mm)} mm. Hours are of the whole build, estimates unvalidated
         by measurement for several lasers; no division is the best in everything.

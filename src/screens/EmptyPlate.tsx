@@ -1,6 +1,7 @@
 /**
  * Three actions over a plate without parts.
  */
+import { t } from '../language/index';
 import { useBench } from '../canvas/bench';
 import { useCommand } from '../panels/useCommands';
 import './overlays.css';
@@ -13,16 +14,16 @@ export function EmptyPlate() {
   if (!empty) return null;
   return (
     <div className="empty-plate" data-testid="empty-plate">
-      <p>The plate is empty.</p>
+      <p>{t('The plate is empty.')}</p>
       <div className="row">
         <button type="button" className="button" data-main onClick={outlines.run}>
-          Open outlines or a mesh
+          {t('Open outlines or a mesh')}
         </button>
         <button type="button" className="button" onClick={draw.run}>
-          Draw a part
+          {t('Draw a part')}
         </button>
         <button type="button" className="button" onClick={demo.run}>
-          Open the demo plate
+          {t('Open the demo plate')}
         </button>
       </div>
     </div>

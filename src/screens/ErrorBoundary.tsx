@@ -3,6 +3,7 @@
  * places stay as they are. Nothing here erases the work; what is saved is checked from then on (store/crashes.ts). A
  * change of the plate draws the place anew, so that undo by its key is a way out too.
  */
+import { t } from '../language/index';
 import type { ReactNode } from 'react';
 import { Component } from 'react';
 import { writeLayout } from '../layout/write';
@@ -74,18 +75,18 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
         </p>
         <div className="row">
           <button type="button" className="button" data-main onClick={this.save}>
-            Save layout file
+            {t('Save layout file')}
           </button>
           <button type="button" className="button" onClick={this.again}>
-            Draw it again
+            {t('Draw it again')}
           </button>
           {bench.history().undo !== null && (
             <button type="button" className="button" onClick={this.undo}>
-              Undo the last change and go on
+              {t('Undo the last change and go on')}
             </button>
           )}
           <button type="button" className="button" onClick={() => window.location.reload()}>
-            Load the page again
+            {t('Load the page again')}
           </button>
         </div>
       </Whole>

@@ -1,6 +1,7 @@
 /**
  * One line at the first visit that can be dismissed.
  */
+import { t } from '../language/index';
 import { useBench, useWorkbench } from '../canvas/bench';
 
 export function FirstRun() {
@@ -10,8 +11,9 @@ export function FirstRun() {
   return (
     <p className="first-run">
       <span>
-        Drag a part or a zone line and watch the lasers at the right; open your own outlines from the file
-        menu.
+        {t(
+          'Drag a part or a zone line and watch the lasers at the right; open your own outlines from the file menu.',
+        )}
       </span>
       <button
         type="button"
@@ -19,7 +21,7 @@ export function FirstRun() {
         data-testid="first-run-dismiss"
         onClick={() => bench.setView({ firstRunDismissed: true })}
       >
-        Understood
+        {t('Understood')}
       </button>
     </p>
   );

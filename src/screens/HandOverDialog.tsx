@@ -2,6 +2,7 @@
  * What can be handed over as a file: tables, the plan at one height, bodies, figures. Files wait until the plate is checked,
  * since each says whether it may be used.
  */
+import { t } from '../language/index';
 import { useState } from 'react';
 import { useAnalysis, useBench } from '../canvas/bench';
 import { isBlocked, isChecked } from '../export/forUse';
@@ -32,9 +33,9 @@ function Tables({ desk, choices, onChoose }: PartProps) {
   return (
     <section className="file-group">
       <header>
-        <h3>Tables</h3>
+        <h3>{t('Tables')}</h3>
         <Pick
-          label="numbers as"
+          label={t('numbers as')}
           value={choices.cells}
           options={CELL_WORDS}
           testId="file-cells"
@@ -45,14 +46,14 @@ function Tables({ desk, choices, onChoose }: PartProps) {
         <FileRow
           kind="parts"
           desk={desk}
-          title="Parts"
+          title={t('Parts')}
           use="Each part with its place, its lasers and the heights at which each exposes it."
           form="CSV"
         />
         <FileRow
           kind="layers"
           desk={desk}
-          title="Layers"
+          title={t('Layers')}
           use="Each layer with area and load of every laser, to hold against what slicing reports."
           form="CSV"
         />
@@ -82,14 +83,14 @@ function PictureOptions({ choices, onChoose }: Omit<PartProps, 'desk'>) {
   return (
     <>
       <Pick
-        label="as"
+        label={t('as')}
         value={choices.picture}
         options={FORMS}
         testId="file-picture-form"
         onPick={(picture) => onChoose({ picture })}
       />
       <Pick
-        label="on"
+        label={t('on')}
         value={choices.ground}
         options={GROUNDS}
         testId="file-ground"
@@ -115,9 +116,9 @@ function AtHeight({ desk, choices, onChoose }: PartProps) {
   return (
     <section className="file-group">
       <header>
-        <h3>At one height</h3>
+        <h3>{t('At one height')}</h3>
         <Pick
-          label="cut at"
+          label={t('cut at')}
           value={String(choices.at)}
           options={stepOptions(layout, shown_mm, build.height_mm)}
           testId="file-height"
@@ -128,7 +129,7 @@ function AtHeight({ desk, choices, onChoose }: PartProps) {
         <FileRow
           kind="picture"
           desk={desk}
-          title="Plan"
+          title={t('Plan')}
           use="The plan as a picture, with axes, flow and blade, for documents and mail."
           form={choices.picture === 'svg' ? 'SVG' : 'PNG'}
         >
@@ -137,12 +138,12 @@ function AtHeight({ desk, choices, onChoose }: PartProps) {
         <FileRow
           kind="zones"
           desk={desk}
-          title="Zones and seams"
+          title={t('Zones and seams')}
           use="True-size outlines in mm, origin at the platform’s centre, to lay under other drawings."
           form={ZONE_FORMS[choices.zones]}
         >
           <Pick
-            label="as"
+            label={t('as')}
             value={choices.zones}
             options={ZONE_FORMS}
             testId="file-zones-form"
@@ -152,7 +153,7 @@ function AtHeight({ desk, choices, onChoose }: PartProps) {
         <FileRow
           kind="report"
           desk={desk}
-          title="Report"
+          title={t('Report')}
           use="All figures of this layer and of the whole build, for other programs."
           form="JSON"
         />
@@ -165,13 +166,13 @@ function Bodies({ desk }: { readonly desk: Desk }) {
   return (
     <section className="file-group">
       <header>
-        <h3>Bodies</h3>
+        <h3>{t('Bodies')}</h3>
       </header>
       <ul>
         <FileRow
           kind="mesh"
           desk={desk}
-          title="Arranged plate"
+          title={t('Arranged plate')}
           use="Each part where it stands, made of its sections: to check places, not to build from."
           form="3MF"
         />
@@ -194,7 +195,9 @@ function Standing({ ready, blocked }: { readonly ready: boolean; readonly blocke
   if (!blocked) return null;
   return (
     <p className="field-fault" data-testid="files-blocked">
-      NOT FOR USE: something blocks hand-over, see the problems. Every file says so, in its name and inside.
+      {t(
+        'NOT FOR USE: something blocks hand-over, see the problems. Every file says so, in its name and inside.',
+      )}
     </p>
   );
 }
@@ -223,10 +226,11 @@ export default function HandOverDialog({ onClose }: { onClose(): void }) {
   const ready = isChecked(analysis) && /^[0-9a-f]+$/.test(checksum);
   const desk: Desk = { job, ready, run, cancel };
   return (
-    <Sheet title="Hand over files" wide onClose={onClose}>
+    <Sheet title={t('Hand over files')} wide onClose={onClose}>
       <p className="hint">
-        Names carry the layout, its revision and its checksum. Hours and loads are estimates. Nothing leaves
-        this computer but by your own hand.
+        {t(
+          'Names carry the layout, its revision and its checksum. Hours and loads are estimates. Nothing leaves this computer but by your own hand.',
+        )}
       </p>
       <Standing ready={ready} blocked={isBlocked(analysis)} />
       <Tables desk={desk} choices={choices} onChoose={choose} />

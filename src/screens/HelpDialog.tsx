@@ -1,6 +1,7 @@
 /**
  * The keys, made from the one list of commands, and what the pointer does.
  */
+import { t } from '../language/index';
 import { COMMANDS } from '../commands/index';
 import type { Command, CommandGroup } from '../commands/types';
 import { keyText } from '../panels/useCommands';
@@ -33,12 +34,11 @@ function Group({ group, title }: (typeof GROUPS)[number]) {
 
 export default function HelpDialog({ onClose }: { onClose(): void }) {
   return (
-    <Sheet title="Keys and help" wide reading onClose={onClose}>
+    <Sheet title={t('Keys and help')} wide reading onClose={onClose}>
       <p className="hint">
-        Every figure of the readout says what it means when the pointer rests on it or the Tab key reaches it.
-        Fields read “25,4 mm”, “1 in” and “1/4 in”; Enter commits, Escape restores, the arrow keys step. The
-        wheel zooms at the pointer; Shift adds to the selection; Alt drags a copy; Ctrl drags without
-        snapping.
+        {t(
+          'Every figure of the readout says what it means when the pointer rests on it or the Tab key reaches it. Fields read “25,4 mm”, “1 in” and “1/4 in”; Enter commits, Escape restores, the arrow keys step. The wheel zooms at the pointer; Shift adds to the selection; Alt drags a copy; Ctrl drags without snapping.',
+        )}
       </p>
       <div className="key-groups">
         {GROUPS.map((entry) => (

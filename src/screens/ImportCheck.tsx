@@ -2,6 +2,7 @@
  * The check page: what an outline file holds, before any of it lands on the plate. Nothing changes until "Place on the
  * plate"; a file that cannot be read becomes a notice and the page closes.
  */
+import { t } from '../language/index';
 import { useCallback, useMemo, useState } from 'react';
 import { useWorkbench } from '../canvas/bench';
 import { useEdit } from '../panels/useEdit';
@@ -37,7 +38,7 @@ function Foot({ imported, chosen, busy, onPlace, onClose }: FootProps) {
   return (
     <div className="dialog-foot">
       <button type="button" className="button" data-testid="import-cancel" onClick={onClose}>
-        Cancel
+        {t('Cancel')}
       </button>
       {imported.shapes.length > 0 && (
         <button
@@ -108,7 +109,7 @@ function Waiting({ step, onClose }: { readonly step: ReadingStep; onClose(): voi
       </p>
       <div className="dialog-foot">
         <button type="button" className="button" data-testid="import-cancel" onClick={onClose}>
-          Cancel
+          {t('Cancel')}
         </button>
       </div>
     </>

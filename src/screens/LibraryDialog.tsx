@@ -2,6 +2,7 @@
  * What this browser keeps: layouts, machines, processes and shapes, each in a list of its own. What is used is copied into
  * the open plate; what is saved is copied out of it.
  */
+import { t } from '../language/index';
 import { Tabs } from 'radix-ui';
 import { useState } from 'react';
 import { messageAdvice, messageText } from '../layout/messages';
@@ -26,7 +27,7 @@ function DoneLine({ library }: { readonly library: LibraryState }) {
       {done?.text}
       {undo !== null && (
         <button type="button" className="button" disabled={busy} onClick={() => void act(undo)}>
-          Undo
+          {t('Undo')}
         </button>
       )}
     </div>
@@ -47,7 +48,7 @@ function Panel({ kind, library, onClose }: PanelProps) {
         {messageText(refused.code, refused.params)} {messageAdvice(refused.code, refused.params)}
       </p>
     );
-  if (lists === null) return <p className="hint">Reading the library …</p>;
+  if (lists === null) return <p className="hint">{t('Reading the library …')}</p>;
   return (
     <>
       <SaveForm kind={kind} heads={lists[kind]} library={library} />
@@ -60,9 +61,9 @@ export default function LibraryDialog({ onClose }: { onClose(): void }) {
   const [kind, setKind] = useState<EntryKind>('layout');
   const library = useLibrary();
   return (
-    <Sheet title="Library" wide onClose={onClose}>
+    <Sheet title={t('Library')} wide onClose={onClose}>
       <Tabs.Root value={kind} onValueChange={(next) => setKind(next as EntryKind)}>
-        <Tabs.List className="library-tabs" aria-label="Kinds of entries">
+        <Tabs.List className="library-tabs" aria-label={t('Kinds of entries')}>
           {KINDS.map((each) => (
             <Tabs.Trigger key={each} className="library-tab" value={each} data-testid={`library-${each}`}>
               {KIND_WORDS[each].many}

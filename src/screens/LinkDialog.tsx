@@ -2,6 +2,7 @@
  * The link of the open plate: which revision it carries and what of the view, its text and length, and that it is a copy
  * that no later edit reaches.
  */
+import { t } from '../language/index';
 import { useMemo } from 'react';
 import { useBench, useWorkbench } from '../canvas/bench';
 import type { Layout } from '../layout/types';
@@ -26,7 +27,7 @@ function RevisionFact({ layout }: { readonly layout: Layout }) {
     <>
       none: a reader cannot tell this plate from a later one by name{' '}
       <button type="button" className="button" data-testid="link-revision-open" onClick={open.run}>
-        Revision …
+        {t('Revision …')}
       </button>
     </>
   );
@@ -43,17 +44,17 @@ export default function LinkDialog({ onClose }: { onClose(): void }) {
   }, [bench, layout]);
   const { height_mm = 0, camera } = linked.view;
   return (
-    <Sheet title="Link of this plate" wide onClose={onClose}>
+    <Sheet title={t('Link of this plate')} wide onClose={onClose}>
       <dl className="link-facts">
-        <dt>plate</dt>
+        <dt>{t('plate')}</dt>
         <dd>
           {layout.name}, checksum <span data-testid="link-checksum">{checksum}</span>
         </dd>
-        <dt>revision</dt>
+        <dt>{t('revision')}</dt>
         <dd data-testid="link-revision">
           <RevisionFact layout={layout} />
         </dd>
-        <dt>holds</dt>
+        <dt>{t('holds')}</dt>
         <dd>
           machine, process, parts, zones and calendar, whole; the height of {formatField(height_mm)} mm and{' '}
           {camera ? 'the part of the plan on screen' : 'the whole plan'}

@@ -2,9 +2,11 @@
  * The left column: parts, division, machine, process, calendar behind tabs, problems below. On narrow screens only a rail of
  * pictures stands; a press lays the column over the plan, Escape or a second press puts it away.
  */
+import { t } from '../language/index';
 import { Tabs } from 'radix-ui';
 import type { ReactNode } from 'react';
-import { lazy, Suspense, useCallback } from 'react';
+import { onceDrawn } from '../canvas/later';
+import { Suspense, useCallback } from 'react';
 import { useAnalysisLater } from '../canvas/bench';
 import { PartsPanel } from '../panels/parts/PartsPanel';
 import { ProblemList } from '../panels/parts/ProblemList';
@@ -12,18 +14,10 @@ import { DivisionIcon } from '../panels/division/icons';
 import { useTypedLine } from './useTypedLine';
 import './list.css';
 
-const DivisionPanel = lazy(() =>
-  import('../panels/division/DivisionPanel').then((m) => ({ default: m.DivisionPanel })),
-);
-const MachinePanel = lazy(() =>
-  import('../panels/machine/MachinePanel').then((m) => ({ default: m.MachinePanel })),
-);
-const ProcessPanel = lazy(() =>
-  import('../panels/process/ProcessPanel').then((m) => ({ default: m.ProcessPanel })),
-);
-const SchedulePanel = lazy(() =>
-  import('../panels/schedule/SchedulePanel').then((m) => ({ default: m.SchedulePanel })),
-);
+const DivisionPanel = onceDrawn(async () => (await import('../panels/division/DivisionPanel')).DivisionPanel);
+const MachinePanel = onceDrawn(async () => (await import('../panels/machine/MachinePanel')).MachinePanel);
+const ProcessPanel = onceDrawn(async () => (await import('../panels/process/ProcessPanel')).ProcessPanel);
+const SchedulePanel = onceDrawn(async () => (await import('../panels/schedule/SchedulePanel')).SchedulePanel);
 
 export type ListTab = 'parts' | 'division' | 'machine' | 'process' | 'calendar';
 
@@ -98,7 +92,7 @@ function RailProblems({ onOpen }: { onOpen(): void }) {
 
 /** The tabs and, on narrow screens, how many problems there are. */
 const TabRow = ({ onPress, onProblems }: { onPress(tab: ListTab): void; onProblems(): void }) => (
-  <Tabs.List className="tabs" aria-label="Lists and settings">
+  <Tabs.List className="tabs" aria-label={t('Lists and settings')}>
     {ENTRIES.map(({ tab, label, picture }) => (
       <Tabs.Trigger
         key={tab}
@@ -142,7 +136,7 @@ export function ListColumn({ tab, open, onTab, onOpen }: ListColumnProps) {
       <div className="list-body">
         {ENTRIES.map((entry) => (
           <Tabs.Content key={entry.tab} className="tab-panel" value={entry.tab} tabIndex={-1}>
-            <Suspense fallback={<p className="hint">Loading …</p>}>{entry.panel}</Suspense>
+            <Suspense fallback={<p className="hint">{t('Loading …')}</p>}>{entry.panel}</Suspense>
           </Tabs.Content>
         ))}
         <ProblemList />

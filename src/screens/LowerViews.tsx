@@ -2,7 +2,9 @@
  * Elevation and time per layer, which share z, with the height of the cut as slider, number and list; instead of the
  * time, what the blade meets.
  */
-import { lazy, Suspense, useState } from 'react';
+import { t } from '../language/index';
+import { Suspense, useState } from 'react';
+import { onceDrawn } from '../canvas/later';
 import { Elevation } from '../canvas/Elevation';
 import { TimePerLayer } from '../canvas/TimePerLayer';
 import { Segmented } from '../panels/controls/Segmented';
@@ -10,7 +12,7 @@ import { HeightNews, WorstHeight } from '../panels/views/HeightNews';
 import { HeightBar } from '../panels/views/HeightBar';
 import { useSoundCheck } from './useSoundCheck';
 
-const BladePanel = lazy(() => import('../panels/blade/BladePanel').then((m) => ({ default: m.BladePanel })));
+const BladePanel = onceDrawn(async () => (await import('../panels/blade/BladePanel')).BladePanel);
 
 type Right = 'times' | 'blade';
 const VIEWS = [
@@ -25,7 +27,7 @@ function RightView() {
     <section className="view times" aria-label={shown === 'times' ? 'Time per layer' : 'Blade'}>
       <div className="view-head">
         <Segmented<Right>
-          label="View beside the elevation"
+          label={t('View beside the elevation')}
           value={shown}
           options={VIEWS}
           onChoose={setShown}
@@ -54,9 +56,9 @@ export function LowerViews() {
   useSoundCheck();
   return (
     <>
-      <section className="view elevation" aria-label="Elevation">
+      <section className="view elevation" aria-label={t('Elevation')}>
         <div className="view-head height-bar">
-          <h2>ELEVATION</h2>
+          <h2>{t('ELEVATION')}</h2>
           <HeightBar />
         </div>
         <div className="view-body">

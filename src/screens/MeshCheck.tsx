@@ -2,6 +2,7 @@
  * The check page for meshes: what the file holds, how it shall stand, what cutting it gives, before any of it lands on the
  * plate. Nothing changes until "Place on the plate"; a file that cannot be read becomes a notice and the page closes.
  */
+import { t } from '../language/index';
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { useWorkbench } from '../canvas/bench';
 import { addedParts, addShapes } from '../commands/operations';
@@ -48,7 +49,7 @@ function Waiting({ desk, onClose }: Pick<BodyProps, 'desk' | 'onClose'>) {
     <div className="dialog-foot mesh-foot">
       <Progress doing={desk.state.doing} />
       <button type="button" className="button" data-testid="mesh-cancel" onClick={onClose}>
-        Cancel
+        {t('Cancel')}
       </button>
     </div>
   );

@@ -2,6 +2,7 @@
  * What could not be done, one sentence each, with what is accepted; the layout is untouched. Each can be put away.
  * While a dialog is open they stand at its top instead, where they cover nothing.
  */
+import { t } from '../language/index';
 import { useBench, useWorkbench } from '../canvas/bench';
 import { messageAdvice, messageText } from '../layout/messages';
 import './overlays.css';
@@ -12,7 +13,7 @@ export function Notices({ inDialog = false }: { readonly inDialog?: boolean }) {
   return (
     <section
       className={inDialog ? 'dialog-notices' : 'notices'}
-      aria-label="Messages"
+      aria-label={t('Messages')}
       data-testid={inDialog ? 'dialog-notices' : 'notices'}
     >
       {notices.map(({ id, fault }) => (
@@ -24,7 +25,7 @@ export function Notices({ inDialog = false }: { readonly inDialog?: boolean }) {
           <button
             type="button"
             className="button"
-            aria-label="Put this message away"
+            aria-label={t('Put this message away')}
             onClick={() => bench.dismissNotice(id)}
           >
             ×

@@ -1,26 +1,27 @@
 /**
  * What is open over the sheet: help, about, copies, or the check page of the first file that waits.
  */
-import { lazy, Suspense } from 'react';
+import { Suspense } from 'react';
+import { onceDrawn } from '../canvas/later';
 import { useWorkbench } from '../canvas/bench';
 import { kindOf } from '../commands/file/fileKind';
 import type { AnyLinked } from '../link/index';
 import { DialogBoundary } from './DialogBoundary';
 
-const CommandPalette = lazy(() => import('./CommandPalette'));
-const HelpDialog = lazy(() => import('./HelpDialog'));
-const AboutDialog = lazy(() => import('./AboutDialog'));
-const CopiesDialog = lazy(() => import('./CopiesDialog'));
-const CompareDialog = lazy(() => import('./CompareDialog'));
-const DivisionsDialog = lazy(() => import('./DivisionsDialog'));
-const HandOverDialog = lazy(() => import('./HandOverDialog'));
-const LibraryDialog = lazy(() => import('./LibraryDialog'));
-const SheetDialog = lazy(() => import('./SheetDialog'));
-const LinkDialog = lazy(() => import('./LinkDialog'));
-const RevisionDialog = lazy(() => import('./RevisionDialog'));
-const TableDialog = lazy(() => import('./TableDialog'));
-const ImportCheck = lazy(() => import('./ImportCheck'));
-const MeshCheck = lazy(() => import('./MeshCheck'));
+const CommandPalette = onceDrawn(async () => (await import('./CommandPalette')).default);
+const HelpDialog = onceDrawn(async () => (await import('./HelpDialog')).default);
+const AboutDialog = onceDrawn(async () => (await import('./AboutDialog')).default);
+const CopiesDialog = onceDrawn(async () => (await import('./CopiesDialog')).default);
+const CompareDialog = onceDrawn(async () => (await import('./CompareDialog')).default);
+const DivisionsDialog = onceDrawn(async () => (await import('./DivisionsDialog')).default);
+const HandOverDialog = onceDrawn(async () => (await import('./HandOverDialog')).default);
+const LibraryDialog = onceDrawn(async () => (await import('./LibraryDialog')).default);
+const SheetDialog = onceDrawn(async () => (await import('./SheetDialog')).default);
+const LinkDialog = onceDrawn(async () => (await import('./LinkDialog')).default);
+const RevisionDialog = onceDrawn(async () => (await import('./RevisionDialog')).default);
+const TableDialog = onceDrawn(async () => (await import('./TableDialog')).default);
+const ImportCheck = onceDrawn(async () => (await import('./ImportCheck')).default);
+const MeshCheck = onceDrawn(async () => (await import('./MeshCheck')).default);
 
 export type Open =
   | {

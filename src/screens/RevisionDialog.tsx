@@ -2,6 +2,7 @@
  * What the open layout is filed under: name, reason, author, reviewer while it is a draft, the checksum it has and the one
  * it was derived from, and the step to its next state with what that step waits for. Names are records, not proofs.
  */
+import { t } from '../language/index';
 import { useState } from 'react';
 import { useAnalysisLater, useBench } from '../canvas/bench';
 import {
@@ -36,7 +37,7 @@ const today = (): string => localDay(new Date());
 /** The way of a revision, the present state marked. */
 function Way({ state }: { readonly state: RevisionState }) {
   return (
-    <ol className="revision-way" aria-label="States of a revision">
+    <ol className="revision-way" aria-label={t('States of a revision')}>
       {STATES.map((one) => (
         <li key={one} aria-current={one === state ? 'step' : undefined}>
           {one}
@@ -124,12 +125,12 @@ function Filed({ layout, revision }: { readonly layout: Layout; readonly revisio
       ) : (
         <Typed revision={revision} />
       )}
-      <Recorded label="date" value={revision.date} />
-      <Recorded label="checksum" value={checksum} />
-      <Recorded label="derived from" value={revision.derivedFrom ?? ''} />
+      <Recorded label={t('date')} value={revision.date} />
+      <Recorded label={t('checksum')} value={checksum} />
+      <Recorded label={t('derived from')} value={revision.derivedFrom ?? ''} />
       {reviewedByAuthor(revision) && (
         <p className="hint" data-testid="revision-alone">
-          Author and reviewer are one name: nobody else has looked at this plate.
+          {t('Author and reviewer are one name: nobody else has looked at this plate.')}
         </p>
       )}
       {revision.state === 'released' && revision.derivedFrom !== null && (
@@ -153,8 +154,9 @@ function Unfiled() {
   return (
     <>
       <p>
-        This layout has no revision yet. A revision gives it a name, a date and a reason beside its checksum,
-        and records who made it, who reviewed it and that it was released.
+        {t(
+          'This layout has no revision yet. A revision gives it a name, a date and a reason beside its checksum, and records who made it, who reviewed it and that it was released.',
+        )}
       </p>
       <div className="dialog-foot">
         <button
@@ -164,7 +166,7 @@ function Unfiled() {
           data-testid="revision-begin"
           onClick={() => edit.press('begin revision A', (layout) => beginRevision(layout, today()))}
         >
-          Begin revision A
+          {t('Begin revision A')}
         </button>
       </div>
     </>
@@ -178,8 +180,9 @@ export default function RevisionDialog({ onClose }: { onClose(): void }) {
     <Sheet title={revision === null ? 'Revision' : `Revision ${revision.name}`} onClose={onClose}>
       <div className="revision" data-testid="revision-dialog">
         <p className="hint">
-          Names are recorded as they are typed: a page cannot prove who typed them. Where that matters, sign
-          the printed sheet.
+          {t(
+            'Names are recorded as they are typed: a page cannot prove who typed them. Where that matters, sign the printed sheet.',
+          )}
         </p>
         {revision === null ? <Unfiled /> : <Filed layout={layout} revision={revision} />}
       </div>

@@ -1,6 +1,7 @@
 /**
  * The frame of every dialog: title, body, a button that closes. Loaded with the first dialog.
  */
+import { t } from '../language/index';
 import { Dialog } from 'radix-ui';
 import type { ReactNode } from 'react';
 import { Notices } from './Notices';
@@ -41,7 +42,7 @@ export function Sheet({ title, wide = false, full = false, reading = false, chil
         >
           <header className="dialog-head">
             <Dialog.Title>{title}</Dialog.Title>
-            <Dialog.Close className="button" aria-label="Close">
+            <Dialog.Close className="button" aria-label={t('Close')}>
               ×
             </Dialog.Close>
           </header>

@@ -1,6 +1,7 @@
 /**
  * The operator's sheet as it prints, with print and PDF. Both wait until all that stands on it is known.
  */
+import { t } from '../language/index';
 import { useContext, useState } from 'react';
 import { useWorkbench } from '../canvas/bench';
 import { exportName } from '../export/forUse';
@@ -31,7 +32,7 @@ function Waiting({ waiting, share, fault }: SheetDesk) {
   return (
     <p className="sheet-wait" data-testid="sheet-waiting">
       {waiting} …
-      <progress value={share} aria-label="Sheet, being made" />
+      <progress value={share} aria-label={t('Sheet, being made')} />
     </p>
   );
 }
@@ -88,9 +89,15 @@ function Bar({ desk, at, ready, onAt }: BarProps) {
   useSaid(news === '' ? null : news);
   return (
     <div className="sheet-bar">
-      <Pick label="plan" value={at} options={HEIGHTS} testId="sheet-height" onPick={(value) => onAt(value)} />
       <Pick
-        label="PDF on"
+        label={t('plan')}
+        value={at}
+        options={HEIGHTS}
+        testId="sheet-height"
+        onPick={(value) => onAt(value)}
+      />
+      <Pick
+        label={t('PDF on')}
         value={paper}
         options={PAPER_WORDS}
         testId="sheet-paper"
@@ -103,7 +110,7 @@ function Bar({ desk, at, ready, onAt }: BarProps) {
         disabled={!ready}
         onClick={() => window.print()}
       >
-        Print
+        {t('Print')}
       </button>
       <button
         type="button"
@@ -112,7 +119,7 @@ function Bar({ desk, at, ready, onAt }: BarProps) {
         disabled={!ready || saving}
         onClick={save}
       >
-        Save as PDF
+        {t('Save as PDF')}
       </button>
       <p className="hint" data-testid="sheet-standing">
         {news}
@@ -126,7 +133,7 @@ export default function SheetDialog({ onClose }: { onClose(): void }) {
   const desk = useSheet(at);
   const ready = desk.waiting === null && desk.fault === null;
   return (
-    <Sheet title="Sheet" full onClose={onClose}>
+    <Sheet title={t('Sheet')} full onClose={onClose}>
       <Bar desk={desk} at={at} ready={ready} onAt={setAt} />
       {ready ? (
         <div className="sheet-ground">

@@ -2,6 +2,7 @@
  * The check page of a table of parts: what was understood of it row by row, what is refused and why. Nothing is on the
  * plate before the button is pressed; then it is one entry of history.
  */
+import { t } from '../language/index';
 import { useDeferredValue, useMemo, useState } from 'react';
 import { useBench, useWorkbench } from '../canvas/bench';
 import { placeTable, planTable, type OnTaken, type PlannedRow } from '../commands/operations/placeTable';
@@ -63,7 +64,7 @@ function Foot({ plan, onClose }: { readonly plan: readonly PlannedRow[]; onClose
         {words}
       </p>
       <button type="button" className="button" onClick={onClose}>
-        Cancel
+        {t('Cancel')}
       </button>
       <button
         type="button"
@@ -97,12 +98,12 @@ export default function TableDialog({ text: pasted, onClose }: TableDialogProps)
   const { read, plan, ...chosen } = usePlan(useDeferredValue(text));
   const { choices, onChange } = chosen;
   return (
-    <Sheet title="Table of parts" wide onClose={onClose}>
+    <Sheet title={t('Table of parts')} wide onClose={onClose}>
       <TextOfTable text={text} onChange={setText} />
       <p className="hint">
-        Columns by heading, English or German (id or Nr, shape or Form, x, y, turn, laser, seams, time factor;
-        units as “x mm” or “x in”), else in this order. An empty cell leaves a value as it is; “-” takes a pin
-        away.
+        {t(
+          'Columns by heading, English or German (id or Nr, shape or Form, x, y, turn, laser, seams, time factor; units as “x mm” or “x in”), else in this order. An empty cell leaves a value as it is; “-” takes a pin away.',
+        )}
       </p>
       {!read.ok && <Refusal fault={read.fault} />}
       {read.ok && plan.length > 0 && (

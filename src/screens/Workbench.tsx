@@ -2,17 +2,9 @@
  * The sheet: header, list, plan, readout, elevation, time per layer, title block, and what opens over it. The one place
  * where commands meet the page (files, dialogs, keys, drops).
  */
+import { t } from '../language/index';
 import type { ReactNode } from 'react';
-import {
-  lazy,
-  Suspense,
-  useCallback,
-  useContext,
-  useEffect,
-  useLayoutEffect,
-  useMemo,
-  useState,
-} from 'react';
+import { Suspense, useCallback, useContext, useEffect, useLayoutEffect, useMemo, useState } from 'react';
 import { BenchProvider, useWorkbench } from '../canvas/bench';
 import { Plan, type PlanMenuProps } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
@@ -28,7 +20,7 @@ import type { ListTab } from './ListColumn';
 import { DialogBoundary } from './DialogBoundary';
 import { FirstRun } from './FirstRun';
 import type { Open } from './OpenDialog';
-import { afterPaint, later } from '../canvas/later';
+import { afterPaint, later, onceDrawn } from '../canvas/later';
 import { useDropMark } from './useDropMark';
 import '../panels/tokens.css';
 import '../panels/controls/controls.css';
@@ -44,7 +36,7 @@ const TitleBlock = later(async () => (await aroundPlate()).TitleBlock);
 const Spoken = later(async () => (await aroundPlate()).Spoken);
 const Notices = later(async () => (await aroundPlate()).Notices);
 const OpenDialog = later(async () => (await aroundPlate()).OpenDialog);
-const MenuOverPlan = lazy(() => import('../panels/planMenu/PlanMenu'));
+const MenuOverPlan = onceDrawn(async () => (await import('../panels/planMenu/PlanMenu')).default);
 
 /** Where its code does not arrive, the menu closes and a message says so; the plan stays. */
 function PlanMenu(props: PlanMenuProps) {
@@ -122,9 +114,9 @@ function usePage(bench: Bench, early: EarlyKeys) {
 
 function PlanView() {
   return (
-    <section className="view plan" aria-label="Plan">
+    <section className="view plan" aria-label={t('Plan')}>
       <div className="view-head">
-        <h2>PLAN</h2>
+        <h2>{t('PLAN')}</h2>
         <Suspense fallback={null}>
           <PlanHead />
         </Suspense>
@@ -175,12 +167,12 @@ function Page({ bench, early }: PageProps) {
     <CommandContext value={context}>
       <Ground />
       <main className="bench" data-drop={dropping || undefined} data-keys={keysHeard || undefined}>
-        <Place name="The header" className="header">
+        <Place name={t('The header')} className="header">
           <Suspense fallback={<header className="header" />}>
             <Header />
           </Suspense>
         </Place>
-        <Place name="The list" className="view list">
+        <Place name={t('The list')} className="view list">
           <Suspense fallback={<div className="view list" />}>
             <ListColumn
               tab={list.tab}
@@ -190,21 +182,21 @@ function Page({ bench, early }: PageProps) {
             />
           </Suspense>
         </Place>
-        <Place name="The plan" className="view plan">
+        <Place name={t('The plan')} className="view plan">
           <PlanView />
           <Suspense fallback={null}>
             <Spoken />
           </Suspense>
         </Place>
-        <Place name="The readout" className="view readout">
+        <Place name={t('The readout')} className="view readout">
           <Readout />
         </Place>
-        <Place name="The elevation" className="view elevation">
+        <Place name={t('The elevation')} className="view elevation">
           <Suspense fallback={<WaitingViews />}>
             <LowerViews />
           </Suspense>
         </Place>
-        <Place name="The title block" className="title-block">
+        <Place name={t('The title block')} className="title-block">
           <Suspense fallback={<footer className="title-block" />}>
             <TitleBlock />
           </Suspense>

@@ -2,6 +2,7 @@
  * The length of section under the blade against its place along the stroke, at the height shown: the blade travels to the
  * right. The steepest rise is drawn thick, the largest met length has a mark; the pointer reads off a place. Millimetres.
  */
+import { t } from '../../language/index';
 import { useMemo, useRef, useState, type PointerEvent } from 'react';
 import type { BladeContact } from '../../build/blade';
 import { metAt } from '../../build/bladeProfile';
@@ -81,10 +82,10 @@ function Axes({ frame }: { readonly frame: Frame }) {
           </g>
         ))}
       <text x={4} y={12}>
-        met, mm
+        {t('met, mm')}
       </text>
       <text x={right} y={base + 32} textAnchor="end">
-        along the stroke from the centre, mm →
+        {t('along the stroke from the centre, mm →')}
       </text>
     </g>
   );
@@ -130,7 +131,12 @@ export function BladeChart({
       onPointerLeave={() => setPointed(null)}
     >
       {width > 0 && (
-        <svg width={width} height={height} role="img" aria-label="Length met by the blade along its stroke">
+        <svg
+          width={width}
+          height={height}
+          role="img"
+          aria-label={t('Length met by the blade along its stroke')}
+        >
           <path className="blade-met" d={path} />
           <Marks contact={contact} frame={frame} />
           <Axes frame={frame} />

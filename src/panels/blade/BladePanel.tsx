@@ -2,6 +2,7 @@
  * The blade: what it meets in the layer shown, where over the build it meets most, rises most steeply and runs along most
  * sides, and what turning the part would change. Heights are links that set the height; parts light up.
  */
+import { t } from '../../language/index';
 import { useMemo } from 'react';
 import { settingsOf } from '../../build/blade';
 import { bladeAt, type BladeAt, type BladeStudy } from '../../build/bladeStudy';
@@ -138,7 +139,7 @@ const newsText = (study: BladeStudy | null, progress: number): string =>
 function WholeBuild({ layout }: { readonly layout: Layout }) {
   const { study, progress } = useBladeStudy(layout);
   return (
-    <section aria-label="The blade over the whole build" data-stale={progress !== null || undefined}>
+    <section aria-label={t('The blade over the whole build')} data-stale={progress !== null || undefined}>
       <h3 className="blade-head">
         OVER THE BUILD <span data-testid="blade-news">{progress !== null && newsText(study, progress)}</span>
       </h3>
@@ -161,18 +162,19 @@ export function BladePanel() {
   const { analysis, layer } = useLayerLater();
   const { layout } = analysis;
   const at = useMemo(() => bladeAt(layout, layer), [layout, layer]);
-  if (at === null) return <p className="hint">The blade meets nothing: the plate is empty.</p>;
+  if (at === null) return <p className="hint">{t('The blade meets nothing: the plate is empty.')}</p>;
   return (
-    <section className="blade" aria-label="Blade" data-testid="blade">
+    <section className="blade" aria-label={t('Blade')} data-testid="blade">
       <h3 className="blade-head">
-        BLADE, LAYER {layer} <span>geometry only</span>
+        BLADE, LAYER {layer} <span>{t('geometry only')}</span>
       </h3>
       <BladeChart contact={at.contact} machine={layout.machine} />
       <LayerLines layout={layout} at={at} />
       <WholeBuild layout={layout} />
       <p className="hint">
-        A straight blade and sections as drawn; stroke, angle and lengths are common practice without a
-        source. The machine maker’s instructions decide.
+        {t(
+          'A straight blade and sections as drawn; stroke, angle and lengths are common practice without a source. The machine maker’s instructions decide.',
+        )}
       </p>
     </section>
   );

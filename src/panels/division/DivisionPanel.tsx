@@ -2,6 +2,7 @@
  * The division as numbers: where it changes over height; of the one shown its lines, shared band, lasers of the zones; the
  * rule that gives load to lasers.
  */
+import { t } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import { setAllocation } from '../../commands/operations';
 import { plateShown, shownStep } from '../../store/shown';
@@ -45,9 +46,9 @@ export function DivisionPanel() {
       <Block {...(zoning.strategy === 'drawn' ? { title: 'DRAWN ZONES', ...where } : LASERS)}>
         <ZoneLaserFields zoning={zoning} />
       </Block>
-      <Block title="SHARED LOAD">
+      <Block title={t('SHARED LOAD')}>
         <SegmentedField
-          label="rule"
+          label={t('rule')}
           value={allocation}
           options={[
             { value: 'balanced', label: 'Balanced: shared load may be cut', content: 'balanced' },

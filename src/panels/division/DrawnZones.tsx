@@ -2,6 +2,7 @@
  * Drawn zones: which lasers each is given to, and, for the one that is chosen, its outline as numbers. Choosing a zone
  * here puts its handles on the plan.
  */
+import { t } from '../../language/index';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import {
   addZoneCorner,
@@ -191,8 +192,9 @@ export function DrawnZones({ zones }: { readonly zones: readonly DrawnZone[] }) 
         ))}
       </ol>
       <p className="hint">
-        Draw more zones in the plan with the zone tool. Where zones overlap, their lasers share. A corner that
-        neighbours have in common moves for all of them.
+        {t(
+          'Draw more zones in the plan with the zone tool. Where zones overlap, their lasers share. A corner that neighbours have in common moves for all of them.',
+        )}
       </p>
     </>
   );

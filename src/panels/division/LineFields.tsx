@@ -2,6 +2,7 @@
  * Every zone line as a number: the crossing point of the quadrants, each line between strips, the strips' count and
  * direction, the shared band. Millimetres on the platform.
  */
+import { t } from '../../language/index';
 import {
   addStrip,
   FEWEST_STRIPS,
@@ -30,14 +31,14 @@ export function CrossingFields({ zoning, platform }: CrossingProps) {
   return (
     <>
       <LengthField
-        label="crossing x"
+        label={t('crossing x')}
         value={x}
         {...crossingLimits(platform, 'x')}
         testId="crossing-x"
         recipe={onShown((plate, c: number) => setZoneLine(plate, { kind: 'quadrantX' }, c))}
       />
       <LengthField
-        label="crossing y"
+        label={t('crossing y')}
         value={y}
         {...crossingLimits(platform, 'y')}
         testId="crossing-y"
@@ -63,7 +64,7 @@ function StripButtons({ count }: { readonly count: number }) {
           )
         }
       >
-        Cut the widest
+        {t('Cut the widest')}
       </button>
       <button
         type="button"
@@ -76,7 +77,7 @@ function StripButtons({ count }: { readonly count: number }) {
           )
         }
       >
-        Merge the narrowest
+        {t('Merge the narrowest')}
       </button>
     </div>
   );
@@ -93,7 +94,7 @@ export function StripFields({ zoning, platform }: StripProps) {
   return (
     <>
       <NumberField
-        label="strips, equal widths"
+        label={t('strips, equal widths')}
         value={zoning.lasers.length}
         min={FEWEST_STRIPS}
         max={MOST_STRIPS}
@@ -102,11 +103,11 @@ export function StripFields({ zoning, platform }: StripProps) {
         recipe={onShown(setStripCount)}
       />
       <AngleField
-        label="strips run along"
+        label={t('strips run along')}
         value={zoning.run_deg}
         step={5}
         testId="strip-direction"
-        hint="90°: side by side in x; 0°: front to back in y"
+        hint={t('90°: side by side in x; 0°: front to back in y')}
         recipe={onShown(setStripDirection)}
       />
       {zoning.lines_mm.map((c, index) => (
@@ -136,7 +137,7 @@ export function SharedBandFields({ width_mm, platform }: BandProps) {
   return (
     <>
       <LengthField
-        label="shared band"
+        label={t('shared band')}
         value={width_mm}
         min={0}
         max={most}
@@ -145,7 +146,7 @@ export function SharedBandFields({ width_mm, platform }: BandProps) {
         recipe={onShown(setSharedBand)}
       />
       <SliderLine
-        label="Width of the shared band"
+        label={t('Width of the shared band')}
         value={width_mm}
         min={0}
         max={most}
@@ -160,7 +161,7 @@ export function SharedBandFields({ width_mm, platform }: BandProps) {
           )
         }
       />
-      <p className="hint">The strip that either of two neighbours may take; its load counts once.</p>
+      <p className="hint">{t('The strip that either of two neighbours may take; its load counts once.')}</p>
     </>
   );
 }

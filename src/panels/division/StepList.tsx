@@ -2,6 +2,7 @@
  * Zones over height: a line for every step with its range and division, the one shown marked; its lower end as a number; a
  * new step from the height shown on. Choosing a line moves the height into its middle. Millimetres above the platform.
  */
+import { t } from '../../language/index';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import {
   bottomOfLayer,
@@ -64,7 +65,7 @@ function StepLine({ index, shown }: StepProps) {
             disabled={limits === null}
             step={layout.process.layer_mm}
             testId={`step-from-${index}`}
-            hint="Above the platform; a change begins with a layer"
+            hint={t('Above the platform; a change begins with a layer')}
             recipe={(plate, from_mm) => moveStep(plate, index, from_mm)}
           />
           <button
@@ -99,10 +100,10 @@ export function StepList() {
   const zoning = useBench((state) => state.layout.zoning);
   const shown = useBench((state) => shownStep(state.layout, state.view.height_mm));
   return (
-    <Block title="ZONES OVER HEIGHT" testId="zones-over-height">
+    <Block title={t('ZONES OVER HEIGHT')} testId="zones-over-height">
       {zoning.length === 1 ? (
         <p className="hint">
-          The zones are the same at every height; go to a height to change them from there on.
+          {t('The zones are the same at every height; go to a height to change them from there on.')}
         </p>
       ) : (
         <ol className="steps">

@@ -1,6 +1,7 @@
 /**
  * Which laser, or which lasers, each zone is given to.
  */
+import { t } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import { setZoneLasers } from '../../commands/operations';
 import type { LaserId, Zoning } from '../../layout/types';
@@ -33,7 +34,7 @@ function SingleLasers({ lasers, named }: { readonly lasers: readonly LaserId[]; 
 
 export function ZoneLaserFields({ zoning }: { readonly zoning: Zoning }) {
   if (zoning.strategy === 'wholeField')
-    return <p className="hint">Every laser may expose everything it reaches.</p>;
+    return <p className="hint">{t('Every laser may expose everything it reaches.')}</p>;
   if (zoning.strategy !== 'drawn')
     return <SingleLasers lasers={zoning.lasers} named={zoning.strategy === 'quadrants'} />;
   return <DrawnZones zones={zoning.zones} />;

@@ -1,6 +1,7 @@
 /**
  * The division of the plate: one picture and one key each, from the one list of commands.
  */
+import { t } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import { command } from '../../commands/index';
 import type { Zoning } from '../../layout/types';
@@ -51,7 +52,7 @@ export function DivisionSwitch() {
   };
   return (
     <Segmented
-      label="Division"
+      label={t('Division')}
       value={choice}
       options={OPTIONS}
       onChoose={(next) => next !== '' && commands[next].run()}

@@ -1,6 +1,7 @@
 /**
  * The file menu; loaded when it is first opened.
  */
+import { t } from '../../language/index';
 import { DropdownMenu } from 'radix-ui';
 import { keyText, useCommand } from '../useCommands';
 
@@ -37,7 +38,7 @@ export default function FileMenu() {
   return (
     <DropdownMenu.Root defaultOpen modal={false}>
       <DropdownMenu.Trigger className="button" data-testid="file-menu">
-        File
+        {t('File')}
       </DropdownMenu.Trigger>
       <DropdownMenu.Portal>
         <DropdownMenu.Content className="menu" align="end" sideOffset={4} collisionPadding={8}>

@@ -1,7 +1,9 @@
 /**
  * The sheet's header: name, revision, division, rule for shared load, undo and redo, file, ground, help.
  */
-import { lazy, Suspense, useState } from 'react';
+import { t } from '../../language/index';
+import { Suspense, useState } from 'react';
+import { onceDrawn } from '../../canvas/later';
 import { useBench, useHistory } from '../../canvas/bench';
 import { setTexts } from '../../commands/operations';
 import { Segmented } from '../controls/Segmented';
@@ -12,7 +14,7 @@ import { DivisionSwitch } from './DivisionSwitch';
 import { GroundIcon, RedoIcon, UndoIcon } from './icons';
 import './header.css';
 
-const FileMenu = lazy(() => import('./FileMenu'));
+const FileMenu = onceDrawn(async () => (await import('./FileMenu')).default);
 
 function RuleSwitch() {
   const rule = useBench((state) => state.layout.allocation);
@@ -31,7 +33,7 @@ function RuleSwitch() {
   });
   return (
     <Segmented
-      label="Rule for shared load"
+      label={t('Rule for shared load')}
       value={rule}
       options={[option('balanced', 'Balanced'), option('wholeParts', 'Whole parts')]}
       onChoose={(next) => commands[next].run()}
@@ -64,7 +66,7 @@ function FileButton() {
       data-testid="file-menu"
       onClick={() => setWanted(true)}
     >
-      File
+      {t('File')}
     </button>
   );
   if (!wanted) return button;
@@ -80,7 +82,7 @@ function LayoutName() {
   return (
     <TextField
       bare
-      label="name of the layout"
+      label={t('name of the layout')}
       value={name}
       testId="layout-name"
       recipe={(layout, next) => setTexts(layout, { name: next })}
@@ -119,9 +121,9 @@ export function Header() {
       <RuleSwitch />
       <span className="header-gap" />
       <HistoryButtons />
-      <CommandButton id="copy-link">Link</CommandButton>
-      <CommandButton id="side-by-side">Side by side</CommandButton>
-      <CommandButton id="sheet">Sheet</CommandButton>
+      <CommandButton id="copy-link">{t('Link')}</CommandButton>
+      <CommandButton id="side-by-side">{t('Side by side')}</CommandButton>
+      <CommandButton id="sheet">{t('Sheet')}</CommandButton>
       <FileButton />
       <CommandButton id="theme">
         <GroundIcon />

@@ -2,6 +2,7 @@
  * The machine's lasers: on or off, power, foot, working height, reach. A laser that is off leaves its own region
  * unassigned; neighbours never grow by themselves.
  */
+import { t } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import { addLaser, removeLaser, setLaser, switchLaser } from '../../commands/operations';
 import type { LaserFields as Fields } from '../../commands/operations';
@@ -36,7 +37,7 @@ function ReachFields({ laser, platform }: { readonly laser: Laser; readonly plat
   return (
     <>
       <Choice
-        label="reach"
+        label={t('reach')}
         value={kind}
         options={options}
         testId={`reach-${laser.id}`}
@@ -64,16 +65,16 @@ function LaserNumbers({ laser }: { readonly laser: Laser }) {
   return (
     <>
       <NumberField
-        label="power"
+        label={t('power')}
         unit="W"
         step={10}
         value={laser.power_W}
         recipe={field((power_W) => ({ power_W }))}
       />
-      <LengthField label="foot x" value={x} recipe={field((value) => ({ foot_mm: [value, y] }))} />
-      <LengthField label="foot y" value={y} recipe={field((value) => ({ foot_mm: [x, value] }))} />
+      <LengthField label={t('foot x')} value={x} recipe={field((value) => ({ foot_mm: [value, y] }))} />
+      <LengthField label={t('foot y')} value={y} recipe={field((value) => ({ foot_mm: [x, value] }))} />
       <LengthField
-        label="working height"
+        label={t('working height')}
         value={laser.workingHeight_mm}
         step={10}
         recipe={field((workingHeight_mm) => ({ workingHeight_mm }))}
@@ -110,12 +111,12 @@ function LaserEntry({ laser, index, only }: LaserEntryProps) {
             aria-label={`Remove the laser ${laser.id}`}
             onClick={() => edit.press(`remove ${laser.id}`, (layout) => removeLaser(layout, laser.id))}
           >
-            Remove
+            {t('Remove')}
           </button>
         )}
       </div>
       <details className="inner">
-        <summary>Power, foot, reach</summary>
+        <summary>{t('Power, foot, reach')}</summary>
         <LaserNumbers laser={laser} />
         <ReachFields laser={laser} platform={platform} />
       </details>
@@ -132,14 +133,14 @@ export function LasersBlock() {
   const edit = useEdit();
   const lasers = useBench((state) => state.layout.machine.lasers);
   return (
-    <Block title="LASERS" note={`${lasers.filter(({ on }) => on).length} of ${lasers.length} on`}>
+    <Block title={t('LASERS')} note={`${lasers.filter(({ on }) => on).length} of ${lasers.length} on`}>
       <ul>
         {lasers.map((laser, index) => (
           <LaserEntry key={laser.id} laser={laser} index={index} only={lasers.length === 1} />
         ))}
       </ul>
       <button type="button" className="button" onClick={() => edit.press('add a laser', addLaser)}>
-        Add a laser
+        {t('Add a laser')}
       </button>
     </Block>
   );

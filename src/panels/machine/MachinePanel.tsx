@@ -1,6 +1,7 @@
 /**
  * The machine as numbers: platform, margin and keep-outs, directions of gas flow and blade, lasers, powder stores.
  */
+import { t } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import {
   addKeepOut,
@@ -26,34 +27,34 @@ import { discRing, rectangleRing } from './ringForm';
 function PlatformBlock({ machine }: { readonly machine: Machine }) {
   const { width_mm, depth_mm, margin_mm } = machine.platform;
   return (
-    <Block title="PLATFORM">
+    <Block title={t('PLATFORM')}>
       <TextField
-        label="machine"
+        label={t('machine')}
         value={machine.name}
         recipe={(layout, name) => setMachine(layout, { name })}
       />
       <LengthField
-        label="width, x"
+        label={t('width, x')}
         value={width_mm}
         step={10}
         testId="platform-width"
         recipe={(layout, value) => setPlatform(layout, { width_mm: value })}
       />
       <LengthField
-        label="depth, y"
+        label={t('depth, y')}
         value={depth_mm}
         step={10}
         testId="platform-depth"
         recipe={(layout, value) => setPlatform(layout, { depth_mm: value })}
       />
       <LengthField
-        label="margin"
+        label={t('margin')}
         value={margin_mm}
         testId="platform-margin"
         recipe={(layout, value) => setPlatform(layout, { margin_mm: value })}
       />
       <LengthField
-        label="build height"
+        label={t('build height')}
         value={machine.buildHeight_mm}
         step={10}
         recipe={(layout, value) => setMachine(layout, { buildHeight_mm: value })}
@@ -67,7 +68,7 @@ function RecoatingFields({ recoater }: Pick<Machine, 'recoater'>) {
   return (
     <>
       <SegmentedField
-        label="recoats"
+        label={t('recoats')}
         value={recoater.mode}
         options={[
           { value: 'oneWay', label: 'Recoats one way', content: 'one way' },
@@ -76,14 +77,14 @@ function RecoatingFields({ recoater }: Pick<Machine, 'recoater'>) {
         onChoose={(mode) => edit.press('recoating', (layout) => setMachine(layout, { recoater: { mode } }))}
       />
       <NumberField
-        label="one way takes"
+        label={t('one way takes')}
         unit="s"
         step={0.5}
         value={recoater.oneWay_s}
         recipe={(layout, oneWay_s) => setMachine(layout, { recoater: { oneWay_s } })}
       />
       <NumberField
-        label="both ways takes"
+        label={t('both ways takes')}
         unit="s"
         step={0.5}
         value={recoater.bothWays_s}
@@ -96,17 +97,17 @@ function RecoatingFields({ recoater }: Pick<Machine, 'recoater'>) {
 function DirectionsBlock({ machine }: { readonly machine: Machine }) {
   const { recoater, gasFlow } = machine;
   return (
-    <Block title="GAS FLOW AND BLADE">
+    <Block title={t('GAS FLOW AND BLADE')}>
       <AngleField
-        label="gas flows towards"
+        label={t('gas flows towards')}
         value={gasFlow.towards_deg}
         step={15}
         testId="gas-flow"
-        hint="Counter-clockwise from +x; 270° is towards the front."
+        hint={t('Counter-clockwise from +x; 270° is towards the front.')}
         recipe={setGasFlow}
       />
       <AngleField
-        label="blade moves towards"
+        label={t('blade moves towards')}
         value={recoater.towards_deg}
         step={15}
         testId="blade"
@@ -130,7 +131,7 @@ function KeepOutsBlock({ machine }: { readonly machine: Machine }) {
   const add = (ring: LayoutRing) => (): void =>
     edit.press('add a keep-out', (layout) => addKeepOut(layout, ring));
   return (
-    <Block title="KEEP-OUTS" note={String(keepOuts.length)} open={keepOuts.length > 0}>
+    <Block title={t('KEEP-OUTS')} note={String(keepOuts.length)} open={keepOuts.length > 0}>
       {keepOuts.map((ring, index) => (
         <div className="laser-entry" key={`${index} of ${keepOuts.length}`}>
           <RingFields
@@ -143,16 +144,16 @@ function KeepOutsBlock({ machine }: { readonly machine: Machine }) {
             className="button"
             onClick={() => edit.press('remove a keep-out', (layout) => removeKeepOut(layout, index))}
           >
-            Remove
+            {t('Remove')}
           </button>
         </div>
       ))}
       <div className="row">
         <button type="button" className="button" onClick={add(rectangleRing(-20, -20, 20, 20))}>
-          Add rectangle
+          {t('Add rectangle')}
         </button>
         <button type="button" className="button" onClick={add(discRing(0, 0, 20))}>
-          Add disc
+          {t('Add disc')}
         </button>
       </div>
     </Block>
@@ -169,7 +170,7 @@ function PowderBlock({ machine }: { readonly machine: Machine }) {
   const edit = useEdit();
   const { powder } = machine;
   return (
-    <Block title="POWDER STORES" open={false}>
+    <Block title={t('POWDER STORES')} open={false}>
       <label className="switch">
         <input
           type="checkbox"

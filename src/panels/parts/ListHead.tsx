@@ -1,6 +1,7 @@
 /**
  * Above the part list: the words looked for and how many parts hold them, and the heads of the columns, which sort.
  */
+import { t } from '../../language/index';
 import { useWorkbench } from '../../canvas/bench';
 import type { PartRow } from './partRows';
 import { nextSort, type SortBy, type SortColumn } from './listOrder';
@@ -23,9 +24,11 @@ export function SearchLine({ text, found, all, onText }: SearchLineProps) {
       <input
         type="text"
         value={text}
-        placeholder="Find id, shape, laser, locked …"
-        aria-label="Find parts; Enter selects all that are found"
-        title="Words that all have to be in a row: id, shape, laser, locked, hidden, pinned, problem. Enter selects all found."
+        placeholder={t('Find id, shape, laser, locked …')}
+        aria-label={t('Find parts; Enter selects all that are found')}
+        title={t(
+          'Words that all have to be in a row: id, shape, laser, locked, hidden, pinned, problem. Enter selects all found.',
+        )}
         data-testid="part-search"
         spellCheck={false}
         autoComplete="off"

@@ -2,6 +2,7 @@
  * Typed offsets: the selection moved by dx and dy from where it stands, and, of two parts, the distance of their
  * footprints, to which the one selected last moves. Millimetres.
  */
+import { t } from '../../language/index';
 import { useMemo } from 'react';
 import type { Analysis } from '../../build/types';
 import { useAnalysisLater, useWorkbench } from '../../canvas/bench';
@@ -49,7 +50,7 @@ export function OffsetFields({ ids }: { readonly ids: readonly PartId[] }) {
   return (
     <>
       <LengthField
-        label="by dx"
+        label={t('by dx')}
         what="move by dx"
         value={0}
         testId="offset-x"
@@ -57,7 +58,7 @@ export function OffsetFields({ ids }: { readonly ids: readonly PartId[] }) {
         recipeEach={(layout, to) => moveParts(layout, ids, to(0), 0)}
       />
       <LengthField
-        label="by dy"
+        label={t('by dy')}
         what="move by dy"
         value={0}
         testId="offset-y"

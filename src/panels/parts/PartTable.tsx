@@ -3,6 +3,7 @@
  * in the table the arrow keys walk the rows and the selection goes along; they move no part (that takes the focus of
  * the plan).
  */
+import { t } from '../../language/index';
 import type { KeyboardEvent } from 'react';
 import { memo, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
@@ -46,10 +47,10 @@ function LaserCell({ lasers, laserIds, pinned }: Pick<RowProps, 'lasers' | 'lase
       {(all ? [] : indices).map((laser) => (
         <span key={laser}>
           {laser >= 0 && indices.length <= MOST_SWATCHES && <Swatch laser={laser} size={10} />}
-          {names[laser] ?? <b>none</b>}
+          {names[laser] ?? <b>{t('none')}</b>}
         </span>
       ))}
-      {pinned && <span aria-label="pinned">•</span>}
+      {pinned && <span aria-label={t('pinned')}>•</span>}
     </td>
   );
 }
@@ -111,7 +112,7 @@ function Padlock({ id }: { readonly id: string }) {
       className="padlock"
       tabIndex={-1}
       aria-label={`Unlock ${id}`}
-      title="Locked; a press unlocks it"
+      title={t('Locked; a press unlocks it')}
       onClick={() =>
         bench.setView({ locked: bench.store.getState().view.locked.filter((other) => other !== id) })
       }
@@ -142,8 +143,8 @@ const Row = memo(function Row(props: RowProps) {
         <RowButton {...props} selected={selected} />
         {props.locked && <Padlock id={props.id} />}
         {props.mayNotBeCut && (
-          <span className="uncut" title="no seams">
-            <span className="visually-hidden">no seams</span>
+          <span className="uncut" title={t('no seams')}>
+            <span className="visually-hidden">{t('no seams')}</span>
           </span>
         )}
         {props.problem > 0 && (
@@ -217,7 +218,7 @@ export function PartTable() {
     <>
       <SearchLine text={search} found={rows} all={all.length} onText={setSearch} />
       <div className="part-table">
-        <table aria-label="Parts">
+        <table aria-label={t('Parts')}>
           <thead>
             <ColumnHeads sort={sort} onSort={setSort} />
           </thead>
@@ -234,7 +235,7 @@ export function PartTable() {
             ))}
           </tbody>
         </table>
-        {rows.length === 0 && all.length > 0 && <p className="hint">No part holds these words.</p>}
+        {rows.length === 0 && all.length > 0 && <p className="hint">{t('No part holds these words.')}</p>}
       </div>
     </>
   );

@@ -2,6 +2,7 @@
  * Place, turn and height of the selected parts. Where several differ the field says so; a value goes to all of them, a
  * change ("+=5") to each. Platform millimetres, degrees counter-clockwise from +x.
  */
+import { t } from '../../language/index';
 import { useMemo } from 'react';
 import { useAnalysis, useBench } from '../../canvas/bench';
 import {
@@ -45,7 +46,7 @@ function HeightField({ part, ids }: SelectedProps) {
   const able = ids.filter((id) => canSetHeight(layout, id));
   return (
     <LengthField
-      label="height"
+      label={t('height')}
       value={height(part.id)}
       values={ids.map(height)}
       min={0.001}
@@ -73,10 +74,10 @@ function TurnFields({ part, ids }: SelectedProps) {
       />
       {ids.length > 1 && (
         <AngleField
-          label="turn together by"
+          label={t('turn together by')}
           value={0}
           testId="group-turn"
-          hint="About the middle of their common box."
+          hint={t('About the middle of their common box.')}
           recipe={(layout, value) => turnTogether(layout, ids, value)}
           recipeEach={(layout, to) => turnTogether(layout, ids, to(0))}
         />

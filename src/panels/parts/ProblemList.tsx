@@ -3,6 +3,7 @@
  * list says how many checks it stands for, and before the present plate was looked at that it is being
  * checked, without a number.
  */
+import { t } from '../../language/index';
 import { useAnalysisLater, useWorkbench } from '../../canvas/bench';
 import { bringPartsIntoView } from '../../canvas/viewport';
 import type { Problem } from '../../build/types';
@@ -29,7 +30,7 @@ function ProblemRow({ problem, index }: { readonly problem: Problem; readonly in
         <b className="problem-mark">{index + 1}</b>
         <span>
           {messageText(problem.code, problem.params)} {messageAdvice(problem.code, problem.params)}
-          {problem.blocks && <em> Blocks hand-over.</em>}
+          {problem.blocks && <em>{t('Blocks hand-over.')}</em>}
         </span>
       </button>
     </li>
@@ -40,7 +41,7 @@ export function ProblemList() {
   const { problems, checks, whole } = useAnalysisLater();
   const none = whole === 'present' && checks > 0 ? `No problems found (${checks} checks).` : 'Checking …';
   return (
-    <section className="problems" aria-label="Problems" data-testid="problems">
+    <section className="problems" aria-label={t('Problems')} data-testid="problems">
       <h2 className="block-title">
         PROBLEMS <span data-testid="problem-count">{checks > 0 ? problems.length : 'checking …'}</span>
       </h2>

@@ -1,6 +1,7 @@
 /**
  * The shapes of the layout as pictures. A click puts one more part of the shape at a free place.
  */
+import { t } from '../../language/index';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { addedParts, addPart, removeShape } from '../../commands/operations';
 import { Block } from '../controls/Block';
@@ -58,7 +59,7 @@ export function ShapeList() {
   };
   const all = Object.entries(shapes);
   return (
-    <Block title="SHAPES" note={`${all.length}, click to place one`}>
+    <Block title={t('SHAPES')} note={`${all.length}, click to place one`}>
       <ul className="shapes">
         {all.map(([name, shape]) => (
           <ShapeItem

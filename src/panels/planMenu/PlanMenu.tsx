@@ -2,6 +2,7 @@
  * The menu over the plan, made from the list of commands; loaded when it is first asked for. It stands beside the place
  * that was asked about, so that letting the button go chooses nothing.
  */
+import { t } from '../../language/index';
 import { DropdownMenu } from 'radix-ui';
 import { Fragment } from 'react';
 import type { PlanMenuProps } from '../../canvas/Plan';
@@ -65,7 +66,7 @@ export default function PlanMenu({ asked, onClose, onGone }: PlanMenuProps) {
         <DropdownMenu.Content
           className="menu"
           data-testid="plan-menu"
-          aria-label="Commands for what was clicked"
+          aria-label={t('Commands for what was clicked')}
           side="right"
           align="start"
           sideOffset={2}

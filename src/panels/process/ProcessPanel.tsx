@@ -1,6 +1,7 @@
 /**
  * The layout's note, the process numbers that the time model uses, and the limits that are settings. Units as shown beside each field.
  */
+import { t } from '../../language/index';
 import { useMemo } from 'react';
 import { cutForOtherLayers } from '../../build/cutLayer';
 import { useBench } from '../../canvas/bench';
@@ -83,9 +84,9 @@ function Entries<Key extends string>({ entries, values, recipe }: EntriesProps<K
 function NoteBlock() {
   const note = useBench((state) => state.layout.note);
   return (
-    <Block title="NOTE">
+    <Block title={t('NOTE')}>
       <NoteField
-        label="note of the layout"
+        label={t('note of the layout')}
         value={note}
         testId="layout-note"
         recipe={(layout, text) => setTexts(layout, { note: text })}
@@ -120,16 +121,16 @@ function CutOtherwise() {
 function ExposureBlock({ process }: { readonly process: Process }) {
   const edit = useEdit();
   return (
-    <Block title="EXPOSURE">
+    <Block title={t('EXPOSURE')}>
       <TextField
-        label="process"
+        label={t('process')}
         value={process.name}
         recipe={(layout, name) => setProcess(layout, { name })}
       />
       <Entries entries={TIME} values={process} recipe={set} />
       <CutOtherwise />
       <SegmentedField
-        label="vectors by"
+        label={t('vectors by')}
         value={process.vectorCount}
         options={[
           { value: 'areaAndOutline', label: 'Vectors by area and outline', content: 'A and P' },
@@ -148,10 +149,10 @@ export function ProcessPanel() {
     <div className="fields-panel">
       <NoteBlock />
       <ExposureBlock process={process} />
-      <Block title="POWDER">
+      <Block title={t('POWDER')}>
         <Entries entries={POWDER} values={process} recipe={set} />
       </Block>
-      <Block title="LIMITS">
+      <Block title={t('LIMITS')}>
         <Entries
           entries={LIMITS}
           values={limits}

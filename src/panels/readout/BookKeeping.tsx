@@ -2,6 +2,7 @@
  * The book-keeping of the layer, always on screen: Σ scan areas − double exposure + unassigned = section area, with one
  * decimal so that the sum can be checked by eye. Square millimetres.
  */
+import { t } from '../../language/index';
 import { formatNumber } from '../../units/format';
 import { books, BOOKS_TOLERANCE } from '../../build/books';
 import type { LayerFigures } from '../../build/types';
@@ -21,7 +22,7 @@ export function BookKeeping({ figures }: { readonly figures: LayerFigures | unde
     <footer className="books">
       <Figure
         name="book-keeping"
-        label="Σ scan − double + unassigned = section"
+        label={t('Σ scan − double + unassigned = section')}
         value={sum}
         warn={!balanced}
         lights="sections"

@@ -2,6 +2,7 @@
  * The whole build, summed over its layers. Where no laser exposes part of it, every figure says what it leaves out;
  * where the whole height is not known yet, or only of an earlier plate, the head says so.
  */
+import { t } from '../../language/index';
 import type { Analysis, BuildFigures } from '../../build/types';
 import { useBench } from '../../canvas/bench';
 import type { Layout } from '../../layout/types';
@@ -86,7 +87,7 @@ export function BuildList({ analysis }: { readonly analysis: Analysis }) {
   const more = layout.schedule !== null;
   const entries = more ? ENTRIES.toSpliced(1, 0, CORRECTED) : ENTRIES;
   return (
-    <section aria-label="Build">
+    <section aria-label={t('Build')}>
       <h3 className="figures-head">
         BUILD{' '}
         <span data-warn={left !== null || undefined} data-testid="build-head">

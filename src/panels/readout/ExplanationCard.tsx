@@ -3,6 +3,7 @@
  * beside the readout, over the plan's edge, level with its row, so that no row is covered. Escape puts it away until
  * another figure is asked about.
  */
+import { t } from '../../language/index';
 import { Popover } from 'radix-ui';
 import { useMemo } from 'react';
 import { useStore } from 'zustand';
@@ -41,7 +42,7 @@ function SumRows({ rows, total }: Table) {
 function Said({ name }: { readonly name: Explained['name'] }) {
   const { analysis, figures } = useLayer();
   const said = explain(name, analysis, figures);
-  if (said === null) return <p>Nothing on the plate at this height.</p>;
+  if (said === null) return <p>{t('Nothing on the plate at this height.')}</p>;
   return (
     <>
       <h3>{said.title}</h3>

@@ -3,6 +3,7 @@
  * the best possible through all rows, and the numbers at the end. A laser that is on and has nothing it may expose says
  * so in its row, and below them how to give it something.
  */
+import { t } from '../../language/index';
 import { memo, Suspense, type CSSProperties } from 'react';
 import { useBench } from '../../canvas/bench';
 import { divisionAt } from '../../canvas/layerAt';
@@ -168,7 +169,7 @@ export function LaserRows() {
   return (
     <section
       className="laser-rows"
-      aria-label="Lasers on one time axis"
+      aria-label={t('Lasers on one time axis')}
       style={{ '--pieces': piecesWidth(lasers) } as CSSProperties}
     >
       <Head />

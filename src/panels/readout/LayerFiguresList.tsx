@@ -2,6 +2,7 @@
  * What the division costs in this layer: imbalance and layer time large, each with its neighbour beside it, the rest in
  * columns. What no laser exposes is missing from times and imbalance: they say so, and with every laser off they are dashes.
  */
+import { t } from '../../language/index';
 import type { LayerFigures } from '../../build/types';
 import { formatCount, formatMm, formatMm2, formatPercent, formatSeconds } from '../../units/format';
 import type { Lights } from '../lights';
@@ -136,7 +137,7 @@ export function SmallFigures({ figures }: ListProps) {
     <div className="small-figures">
       <Figure
         name="best-possible"
-        label="Best possible"
+        label={t('Best possible')}
         value={shown(figures, { value: (f) => formatSeconds(f.bestPossible_s), timed: true })}
         note={shown(figures, { value: (f) => nothingExposed(f) ?? `set by ${f.bestSetBy.join(' ')}` })}
         lights="binding"

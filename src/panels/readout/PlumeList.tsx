@@ -1,6 +1,7 @@
 /**
  * The mean number of plumes over each beam in the layer shown.
  */
+import { t } from '../../language/index';
 import { memo, useDeferredValue, useMemo } from 'react';
 import { downwindPlumes } from '../../build/downwind';
 import type { Analysis, LayerFigures } from '../../build/types';
@@ -24,9 +25,9 @@ const PlumeFigures = memo(function PlumeFigures({ analysis, figures }: PlumesPro
     [analysis, figures],
   );
   return (
-    <section className="plumes" aria-label="Plumes over each beam, by geometry only">
-      <h3 title="Mean number of plumes over each beam, by geometry only">
-        PLUMES <span>by geometry</span>
+    <section className="plumes" aria-label={t('Plumes over each beam, by geometry only')}>
+      <h3 title={t('Mean number of plumes over each beam, by geometry only')}>
+        PLUMES <span>{t('by geometry')}</span>
       </h3>
       {analysis.layout.machine.lasers.map(({ id }, laser) => (
         <Figure

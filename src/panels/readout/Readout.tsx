@@ -2,11 +2,12 @@
  * What each laser does in the layer shown and what the build comes to. The same analysis that the plan draws, in the
  * same frame. The book-keeping line stays in view whatever is scrolled.
  */
-import { lazy, Suspense, useState } from 'react';
+import { t } from '../../language/index';
+import { Suspense, useState } from 'react';
 import { useStore } from 'zustand';
 import { formatNumber } from '../../units/format';
 import { useBench } from '../../canvas/bench';
-import { later } from '../../canvas/later';
+import { later, onceDrawn } from '../../canvas/later';
 import { useLayer } from '../useLayer';
 import { BookKeeping } from './BookKeeping';
 import { LaserRows } from './LaserRows';
@@ -18,7 +19,7 @@ const afterFigures = () => import('./afterFigures');
 const WholeChoices = later(async () => (await afterFigures()).WholeChoices);
 const BuildList = later(async () => (await afterFigures()).BuildList);
 const PlumeList = later(async () => (await afterFigures()).PlumeList);
-const ExplanationCard = lazy(() => import('./ExplanationCard'));
+const ExplanationCard = onceDrawn(async () => (await import('./ExplanationCard')).default);
 
 /** Nothing until the first figure is asked about. */
 function Explanations() {
@@ -39,9 +40,9 @@ export function Readout() {
   const [explained] = useState(createExplained);
   return (
     <ExplainedContext value={explained}>
-      <section className="view readout" aria-label="Readout">
+      <section className="view readout" aria-label={t('Readout')}>
         <div className="view-head">
-          <h2>LASERS</h2>
+          <h2>{t('LASERS')}</h2>
           <span className="view-note">
             layer {layer} of {analysis.build.layers}, z {formatNumber(height_mm, 5, 2)} mm
           </span>

@@ -1,6 +1,7 @@
 /**
  * Under "whole parts": how many parts have a choice of laser at all; in the warning colour where none has.
  */
+import { t } from '../../language/index';
 import { wholePartChoices } from '../../build/choices';
 import { useAnalysisLater } from '../../canvas/bench';
 import { Figure } from './Figure';
@@ -13,7 +14,7 @@ export function WholeChoices() {
     <div className="whole-choices">
       <Figure
         name="whole-choices"
-        label="Whole parts with a choice of laser"
+        label={t('Whole parts with a choice of laser')}
         value={`${several} of ${parts.length}`}
         warn={several === 0}
         missing={several === 0 ? 'this rule decides nothing here' : undefined}

@@ -2,6 +2,7 @@
  * What real hours are to planned ones: a factor and its spread, typed or learned from finished builds that this browser
  * keeps. Hours.
  */
+import { t } from '../../language/index';
 import { useState } from 'react';
 import { learnCorrection } from '../../build/correction';
 import { setLearned, setSchedule } from '../../commands/operations';
@@ -32,12 +33,12 @@ function RecordTable({ records }: { readonly records: Records }) {
     <table className="records" data-testid="build-records">
       <thead>
         <tr>
-          <th scope="col">build</th>
-          <th scope="col">planned h</th>
-          <th scope="col">real h</th>
-          <th scope="col">ratio</th>
+          <th scope="col">{t('build')}</th>
+          <th scope="col">{t('planned h')}</th>
+          <th scope="col">{t('real h')}</th>
+          <th scope="col">{t('ratio')}</th>
           <th>
-            <span className="visually-hidden">remove</span>
+            <span className="visually-hidden">{t('remove')}</span>
           </th>
         </tr>
       </thead>
@@ -93,7 +94,7 @@ function RecordForm({ plate, onAdd }: RecordFormProps) {
     <>
       <TypedField
         {...field}
-        label="planned hours"
+        label={t('planned hours')}
         what="planned hours"
         value={planned_h}
         format={plannedText}
@@ -102,16 +103,16 @@ function RecordForm({ plate, onAdd }: RecordFormProps) {
       />
       <TypedField
         {...field}
-        label="real hours"
+        label={t('real hours')}
         what="real hours"
         value={real_h}
         testId="record-real"
         onCommit={setReal}
       />
       {fault !== null && <FaultLine fault={fault} />}
-      <p className="hint">Planned before any correction, real without stops.</p>
+      <p className="hint">{t('Planned before any correction, real without stops.')}</p>
       <button type="button" className="button" data-testid="record-add" onClick={add}>
-        Record this build
+        {t('Record this build')}
       </button>
     </>
   );
@@ -121,7 +122,11 @@ function RecordForm({ plate, onAdd }: RecordFormProps) {
 function Learning({ records }: { readonly records: Records }) {
   const edit = useEdit();
   if (records.list.length === 0)
-    return <p className="hint">No build is recorded yet. Records stay in this browser, not in the layout.</p>;
+    return (
+      <p className="hint">
+        {t('No build is recorded yet. Records stay in this browser, not in the layout.')}
+      </p>
+    );
   const learned = learnCorrection(records.list);
   if (!learned.ok) return <FaultLine fault={learned.fault} />;
   const { factor, spread_pct } = learned.value;
@@ -139,7 +144,7 @@ function Learning({ records }: { readonly records: Records }) {
         data-testid="learned-use"
         onClick={() => edit.press('learned correction', (layout) => setLearned(layout, learned.value))}
       >
-        Take over
+        {t('Take over')}
       </button>
     </>
   );
@@ -158,9 +163,9 @@ export function CorrectionBlock({ correction, plate }: CorrectionBlockProps) {
     return checked;
   };
   return (
-    <Block title="CORRECTION">
+    <Block title={t('CORRECTION')}>
       <NumberField
-        label="real / planned hours"
+        label={t('real / planned hours')}
         what="correction factor"
         value={correction.factor}
         step={0.01}
@@ -168,7 +173,7 @@ export function CorrectionBlock({ correction, plate }: CorrectionBlockProps) {
         recipe={(layout, factor) => setSchedule(layout, { correction: { ...correction, factor } })}
       />
       <NumberField
-        label="spread (one σ)"
+        label={t('spread (one σ)')}
         what="spread of the correction"
         unit="%"
         value={correction.spread_pct}

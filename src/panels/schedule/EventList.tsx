@@ -2,6 +2,7 @@
  * The events of the build: what, the last layer that can finish, hour and clock time, attended or not, and the caution
  * that goes with it. A click cuts the plan at that layer. Hours are estimates.
  */
+import { t } from '../../language/index';
 import { CAUTIONS, EVENT_NAMES, STANDARDS, WHO_DECIDES } from '../../build/cautions';
 import type { ServiceEvent } from '../../build/events';
 import { middleOfLayer } from '../../build/layers';
@@ -25,7 +26,7 @@ function EventRow({ event: { kind, layer, hour, at, attended }, spread_pct }: Ev
   };
   return (
     <li className="event" data-kind={kind} data-unattended={!attended || undefined}>
-      <button type="button" className="event-line" title="Cut the plan at this layer" onClick={show}>
+      <button type="button" className="event-line" title={t('Cut the plan at this layer')} onClick={show}>
         <b>{EVENT_NAMES[kind]}</b>
         <span>{layer === 0 ? 'before layer 1' : `after layer ${layer}`}</span>
         <span>{shownClock(at)}</span>
@@ -57,9 +58,9 @@ export function EventList({ events, spread_pct }: EventListProps) {
       </ol>
       {more > 0 && <p className="hint">{more} more events before the end are not written out.</p>}
       <p className="hint">
-        Estimates from planned hours and the correction; stops for service, heating and cooling are not in
-        them. Each store is taken to be served in full at its event. A range of attended hours is over at its
-        last minute; a change of summer time is not counted.
+        {t(
+          'Estimates from planned hours and the correction; stops for service, heating and cooling are not in them. Each store is taken to be served in full at its event. A range of attended hours is over at its last minute; a change of summer time is not counted.',
+        )}
       </p>
       <p className="hint">{WHO_DECIDES}</p>
       <p className="hint">{STANDARDS}</p>

@@ -2,6 +2,7 @@
  * The calendar: when the build starts, its events, who is there when, how full the stores are, what real hours are to
  * planned ones. Local time, litres, laser-hours, hours.
  */
+import { t } from '../../language/index';
 import { useMemo } from 'react';
 import type { Analysis, Freshness } from '../../build/types';
 import { formatAttended } from '../../build/attended';
@@ -81,9 +82,11 @@ function EventsBlock({ schedule, analysis }: WithSchedule & { readonly analysis:
   const { layout, stretches, whole } = analysis;
   const events = useMemo(() => eventsOf(layout, stretches), [layout, stretches]);
   return (
-    <Block title="EVENTS" note={FRESHNESS[whole]}>
+    <Block title={t('EVENTS')} note={FRESHNESS[whole]}>
       {layout.machine.powder === null && (
-        <p className="hint">The machine’s powder stores are not stated (Machine): only the end is listed.</p>
+        <p className="hint">
+          {t('The machine’s powder stores are not stated (Machine): only the end is listed.')}
+        </p>
       )}
       {events.length === 0 ? (
         <p className="hint">{layout.parts.length === 0 ? 'No parts, no events.' : 'Being computed …'}</p>
@@ -99,7 +102,7 @@ function EventsBlock({ schedule, analysis }: WithSchedule & { readonly analysis:
 
 function AttendedBlock({ schedule }: WithSchedule) {
   return (
-    <Block title="ATTENDED HOURS">
+    <Block title={t('ATTENDED HOURS')}>
       {WEEKDAYS.map((day) => (
         <div className="attended-day" key={day}>
           <TextField
@@ -111,7 +114,7 @@ function AttendedBlock({ schedule }: WithSchedule) {
         </div>
       ))}
       <p className="hint">
-        Ranges such as 06:00-22:00, 23:00-24:00; over midnight is two. Empty: nobody comes.
+        {t('Ranges such as 06:00-22:00, 23:00-24:00; over midnight is two. Empty: nobody comes.')}
       </p>
     </Block>
   );
@@ -126,7 +129,7 @@ const FILLS = [
 function FillBlock({ schedule }: WithSchedule) {
   const powder = useBench((state) => state.layout.machine.powder);
   return (
-    <Block title="STORES AT THE START">
+    <Block title={t('STORES AT THE START')}>
       {FILLS.map(({ key, label, unit, store }) => (
         <NumberField
           key={key}
@@ -145,10 +148,11 @@ function FillBlock({ schedule }: WithSchedule) {
 function NoSchedule() {
   const plan = useCommand('plan-start');
   return (
-    <Block title="START">
+    <Block title={t('START')}>
       <p className="hint">
-        Nothing is known yet of when this build starts. With a start and attended hours, overflow, feed,
-        residue and end are listed by clock time, and what happens while nobody is there becomes a fault.
+        {t(
+          'Nothing is known yet of when this build starts. With a start and attended hours, overflow, feed, residue and end are listed by clock time, and what happens while nobody is there becomes a fault.',
+        )}
       </p>
       <button type="button" className="button" data-main data-testid="plan-start" onClick={plan.run}>
         {plan.command.label}
@@ -164,7 +168,7 @@ function Planned({ schedule }: WithSchedule) {
   const plate = whole === 'present' ? { name: layout.name, planned_h: build.time_h } : null;
   return (
     <>
-      <Block title="START" note={shownClock(schedule.start)}>
+      <Block title={t('START')} note={shownClock(schedule.start)}>
         <StartField start={schedule.start} />
         <button type="button" className="button" data-testid="drop-schedule" onClick={drop.run}>
           {drop.command.label}

@@ -2,6 +2,7 @@
  * The page for those who hear it: the one polite live region, and the parts and zones of the plan as lists with real
  * names. Both follow once the plate has come to rest, so that a drag or a held key is spoken of once, by its end.
  */
+import { t } from '../../language/index';
 import { memo, useEffect, useState } from 'react';
 import { useWorkbench } from '../../canvas/bench';
 import { layerFiguresAt } from '../../canvas/layerAt';
@@ -54,13 +55,13 @@ const PlanWords = memo(function PlanWords({ rests }: { readonly rests: number })
   const figures = layerFiguresAt(bench.analysis(), view.height_mm);
   const parts = partTexts(layout, figures);
   return (
-    <section className="visually-hidden" aria-label="Parts and zones of the plan" data-rests={rests}>
-      <ul aria-label="Zones">
+    <section className="visually-hidden" aria-label={t('Parts and zones of the plan')} data-rests={rests}>
+      <ul aria-label={t('Zones')}>
         {zoneTexts(layout, figures).map((words) => (
           <li key={words}>{words}</li>
         ))}
       </ul>
-      <ul aria-label="Parts">
+      <ul aria-label={t('Parts')}>
         {layout.parts.map(({ id }, index) => (
           <li key={id}>
             {parts[index]}

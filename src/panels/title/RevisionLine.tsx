@@ -2,6 +2,7 @@
  * The line of the title block that says what the plate is filed under: revision, day of its state, reason, author,
  * reviewer, and the checksum of the one before. Names are records, not proofs. Loaded for layouts that have a revision.
  */
+import { t } from '../../language/index';
 import { reviewedByAuthor } from '../../layout/revisionNames';
 import type { Revision } from '../../layout/types';
 import './revisionLine.css';
@@ -31,23 +32,23 @@ export default function RevisionLine({ revision }: { readonly revision: Revision
   const { name, date, reason, author, reviewer, derivedFrom, state } = revision;
   const alone = reviewedByAuthor(revision);
   return (
-    <dl className="revision-line" aria-label="Revision" data-testid="revision-line">
-      <Item label="revision" value={name} testId="title-revision" />
+    <dl className="revision-line" aria-label={t('Revision')} data-testid="revision-line">
+      <Item label={t('revision')} value={name} testId="title-revision" />
       <Item label={state} value={date} testId="title-date" />
       <Item
-        label="author"
+        label={t('author')}
         value={author}
         testId="title-author"
         title={`${author || 'nobody'}, ${RECORDED}`}
       />
       <Item
-        label="reviewer"
+        label={t('reviewer')}
         value={alone ? `${reviewer}, the author` : reviewer}
         testId="title-reviewer"
         title={`${reviewer || 'nobody'}, ${RECORDED}`}
       />
-      <Item label="derived from" value={derivedFrom ?? ''} testId="title-derived" />
-      <Item label="reason" value={reason} testId="title-reason" wide />
+      <Item label={t('derived from')} value={derivedFrom ?? ''} testId="title-derived" />
+      <Item label={t('reason')} value={reason} testId="title-reason" wide />
     </dl>
   );
 }

@@ -2,7 +2,9 @@
  * The title block at the foot of the sheet (fields as in ISO 7200): units, machine, process, layers, hours, checksum,
  * state, the revision, and the cautions that belong to every sheet.
  */
-import { lazy, Suspense, useContext } from 'react';
+import { t } from '../../language/index';
+import { Suspense, useContext } from 'react';
+import { onceDrawn } from '../../canvas/later';
 import { useAnalysisLater } from '../../canvas/bench';
 import type { Layout } from '../../layout/types';
 import { formatHours } from '../../units/format';
@@ -14,7 +16,7 @@ import { sheetState } from './sheetState';
 import { useChecksum } from './useChecksum';
 import './title.css';
 
-const RevisionLine = lazy(() => import('./RevisionLine'));
+const RevisionLine = onceDrawn(async () => (await import('./RevisionLine')).default);
 
 interface CellProps {
   readonly label: string;
@@ -37,7 +39,7 @@ function Cell({ label, value, testId, warn, title = value }: CellProps) {
 }
 
 function Checksum({ layout }: { readonly layout: Layout }) {
-  return <Cell label="checksum" value={useChecksum(layout)} testId="checksum" />;
+  return <Cell label={t('checksum')} value={useChecksum(layout)} testId="checksum" />;
 }
 
 /** The beginning of the note; a press leads to the field that holds it whole. */
@@ -45,7 +47,7 @@ function Note({ text }: { readonly text: string }) {
   const context = useContext(CommandContext);
   return (
     <div className="title-cell title-note">
-      <dt>note</dt>
+      <dt>{t('note')}</dt>
       <dd title={text}>
         <button type="button" data-testid="title-note" onClick={() => context?.ports.showDialog('process')}>
           {text === '' ? 'none' : text}
@@ -74,14 +76,14 @@ export function TitleBlock() {
   const nothing = nothingBuilt(analysis.layout);
   const hours = nothing === null ? summed : `${NOTHING} ${nothing}`;
   return (
-    <footer className="title-block" aria-label="Title block" data-revision={revision?.name}>
+    <footer className="title-block" aria-label={t('Title block')} data-revision={revision?.name}>
       <Suspense fallback={null}>{revision && <RevisionLine revision={revision} />}</Suspense>
       <dl>
-        <Cell label="program" value="Evenplate" />
-        <Cell label="units" value="mm, s, °" />
-        <Cell label="machine" value={machine.name} />
-        <Cell label="process" value={process.name} />
-        <Cell label="layers" value={`${layers} × ${process.layer_mm} mm`} testId="layers" />
+        <Cell label={t('program')} value="Evenplate" />
+        <Cell label={t('units')} value="mm, s, °" />
+        <Cell label={t('machine')} value={machine.name} />
+        <Cell label={t('process')} value={process.name} />
+        <Cell label={t('layers')} value={`${layers} × ${process.layer_mm} mm`} testId="layers" />
         <Cell
           label={corrected ? 'build, corrected' : 'build, estimate'}
           value={hours}
@@ -99,9 +101,9 @@ export function TitleBlock() {
         <Note text={analysis.layout.note} />
       </dl>
       <p className="caution">
-        A plan and an estimate, unvalidated by measurement for several lasers. The machine maker’s
-        instructions, site rules, local law and trained people decide. Hatching shows who exposes, not the
-        scan direction.
+        {t(
+          'A plan and an estimate, unvalidated by measurement for several lasers. The machine maker’s instructions, site rules, local law and trained people decide. Hatching shows who exposes, not the scan direction.',
+        )}
       </p>
     </footer>
   );

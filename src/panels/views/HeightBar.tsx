@@ -2,6 +2,7 @@
  * The height the plan is cut at: a slider over the slabs, the number, and the list of stretches. Millimetres above the
  * platform.
  */
+import { t } from '../../language/index';
 import { memo } from 'react';
 import { useAnalysisLater, useBench, useWorkbench } from '../../canvas/bench';
 import { layerNumber, stretchIndexAt } from '../../canvas/layerAt';
@@ -46,7 +47,7 @@ function HeightSlider({ analysis, height_mm, set }: FieldProps) {
   const { layer_mm } = layout.process;
   return (
     <SliderLine
-      label="Height of the cut"
+      label={t('Height of the cut')}
       value={height_mm}
       min={0}
       max={Math.max(build.height_mm, layer_mm)}
@@ -85,7 +86,7 @@ function StretchChoice({ analysis, height_mm, set }: FieldProps) {
   return (
     <select
       className="plain-select"
-      aria-label="Stretch of equal sections"
+      aria-label={t('Stretch of equal sections')}
       data-testid="stretches"
       value={at}
       onChange={(event) => {

@@ -1,6 +1,7 @@
 /**
  * What the pointer does on the plan, one picture and one key each, and the height that newly drawn parts get.
  */
+import { t } from '../../language/index';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { COMMANDS } from '../../commands/index';
 import type { Tool } from '../../store/types';
@@ -36,7 +37,7 @@ function DrawHeight() {
   const value = useBench((state) => state.view.drawHeight_mm);
   return (
     <TypedField
-      label="height"
+      label={t('height')}
       what="height"
       unit="mm"
       parse={parseLength}
@@ -59,7 +60,7 @@ function SnapChoice() {
     <div className="row snap-choice">
       <label
         className="switch"
-        title="Snap to edges, middles, zone lines and gaps (Shift+G); Alt or Ctrl suspends"
+        title={t('Snap to edges, middles, zone lines and gaps (Shift+G); Alt or Ctrl suspends')}
       >
         <input
           type="checkbox"
@@ -71,10 +72,10 @@ function SnapChoice() {
       </label>
       {on && (
         <TypedField
-          label="grid"
+          label={t('grid')}
           what="grid"
           unit="mm"
-          hint="0: no grid. It holds the origin of the part where nothing else does."
+          hint={t('0: no grid. It holds the origin of the part where nothing else does.')}
           parse={parseLength}
           format={formatField}
           min={0}
@@ -95,7 +96,7 @@ function ToolBar() {
   return (
     <>
       <Segmented
-        label="Tool"
+        label={t('Tool')}
         value={tool}
         options={OPTIONS}
         onChoose={(next) => bench.setView({ tool: next })}
@@ -114,7 +115,7 @@ function ZoomButtons() {
     <div className="row zoom-buttons">
       <CommandButton id="zoom-out">−</CommandButton>
       <CommandButton id="zoom-in">+</CommandButton>
-      <CommandButton id="zoom-fit">Fit</CommandButton>
+      <CommandButton id="zoom-fit">{t('Fit')}</CommandButton>
     </div>
   );
 }

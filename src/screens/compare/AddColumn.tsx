@@ -1,4 +1,5 @@
 /** Where another layout comes from: the open plate, a file, the library, a link. */
+import { t } from '../../language/index';
 import { useEffect, useRef, useState } from 'react';
 import { useWorkbench } from '../../canvas/bench';
 import { readLayoutFile } from '../../commands/file/openFile';
@@ -24,7 +25,7 @@ function FromFile() {
   return (
     <>
       <button type="button" className="button" onClick={() => input.current?.click()}>
-        Add file …
+        {t('Add file …')}
       </button>
       <input
         ref={input}
@@ -59,12 +60,12 @@ function FromLibrary() {
   return (
     <select
       className="input"
-      aria-label="layout of the library"
+      aria-label={t('layout of the library')}
       value=""
       data-testid="compare-library"
       onChange={({ target }) => void add(target.value)}
     >
-      <option value="">Add from the library …</option>
+      <option value="">{t('Add from the library …')}</option>
       {heads.map(({ id, name }) => (
         <option key={id} value={id}>
           {name}
@@ -98,8 +99,8 @@ function FromLink() {
     >
       <input
         className="input"
-        aria-label="link of a plate or of a comparison"
-        placeholder="Paste a link …"
+        aria-label={t('link of a plate or of a comparison')}
+        placeholder={t('Paste a link …')}
         spellCheck={false}
         autoComplete="off"
         value={text}
@@ -107,7 +108,7 @@ function FromLink() {
         onChange={({ target }) => setText(target.value)}
       />
       <button type="submit" className="button" disabled={text.trim() === ''}>
-        Add link
+        {t('Add link')}
       </button>
     </form>
   );
@@ -123,7 +124,7 @@ export function AddColumn() {
         data-testid="compare-open-plate"
         onClick={() => addColumn('open plate', bench.store.getState().layout)}
       >
-        Add the open plate
+        {t('Add the open plate')}
       </button>
       <FromFile />
       <FromLibrary />

@@ -1,4 +1,5 @@
 /** The head of one column: what it is, its plan at the common height and zoom, what changed, and what can be done with it. */
+import { t } from '../../language/index';
 import { useMemo } from 'react';
 import { whatChanged } from '../../build/whatChanged';
 import { useWorkbench } from '../../canvas/bench';
@@ -34,8 +35,8 @@ export function Picture({ found, width_px, height_mm }: PictureProps) {
     });
     return PICTURE + encodeURIComponent(picture);
   }, [found, ground, height_mm, width_px]);
-  if (found === 'failed') return <p className="field-fault">The figures could not be computed.</p>;
-  if (found === null) return <p className="hint">Being computed …</p>;
+  if (found === 'failed') return <p className="field-fault">{t('The figures could not be computed.')}</p>;
+  if (found === null) return <p className="hint">{t('Being computed …')}</p>;
   return (
     <img
       className="plan-picture"
@@ -88,7 +89,7 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
           {isReference ? 'Reference' : 'Make reference'}
         </button>
         <button type="button" className="button" onClick={open}>
-          Open this one
+          {t('Open this one')}
         </button>
         <button
           type="button"
@@ -100,8 +101,8 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
         </button>
       </div>
       {!isReference && (
-        <ul className="compare-changes" aria-label="What changed">
-          {lines.length === 0 && <li>nothing changed</li>}
+        <ul className="compare-changes" aria-label={t('What changed')}>
+          {lines.length === 0 && <li>{t('nothing changed')}</li>}
           {lines.map((line) => (
             <li key={line}>{line}</li>
           ))}

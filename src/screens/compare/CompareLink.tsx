@@ -2,6 +2,7 @@
  * The one link that holds the whole comparison: its layouts, and the height at which they are cut. The reference comes first, as
  * a reader's page counts differences from the first one; the others keep their order.
  */
+import { t } from '../../language/index';
 import { useContext, useMemo, useState } from 'react';
 import { saveFile } from '../../commands/file/saveLayout';
 import type { AnyLinked } from '../../link/index';
@@ -44,7 +45,7 @@ export function CompareLink({ state }: { readonly state: Columns }) {
         data-testid="compare-link"
         onClick={() => setOpen(!open)}
       >
-        Link of this comparison …
+        {t('Link of this comparison …')}
       </button>
       {open && <Opened {...state} />}
     </div>

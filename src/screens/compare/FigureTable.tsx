@@ -2,6 +2,7 @@
  * Rows of figures, columns of layouts: the value, its difference to the reference, the best of the row marked. No row
  * counts more than another, and no total is made of them.
  */
+import { t } from '../../language/index';
 import {
   BUILD_FIGURES,
   isWhole,
@@ -34,7 +35,7 @@ function Cell({ row, index, reference }: CellProps) {
   return (
     <td data-best={best || undefined} data-testid={`${row.key}-${index}`}>
       {value === null ? '–' : format(value)}
-      {best && <span className="compare-best"> best</span>}
+      {best && <span className="compare-best">{t('best')}</span>}
       {!reference && apart !== null && <span className="compare-apart">{difference(apart, format)}</span>}
     </td>
   );
@@ -88,7 +89,7 @@ function priceWords(from: Compared, to: Compared, of: 'perSeam_h' | 'perMm_h'): 
 function Price({ columns, reference, of }: TableProps & { of: 'perSeam_h' | 'perMm_h' }) {
   const from = columns[reference];
   return columns.map((column, i) => {
-    if (i === reference) return <td key={i}>reference</td>;
+    if (i === reference) return <td key={i}>{t('reference')}</td>;
     if (!from || !column) return <td key={i}>{COMPUTING}</td>;
     return (
       <td key={i} data-testid={`${of}-${i}`}>
@@ -114,17 +115,17 @@ export function FigureTable(props: TableProps) {
         <col className="compare-labels" />
       </colgroup>
       <tbody>
-        <Heading words="BUILD, all figures estimates" columns={columns.length} />
+        <Heading words={t('BUILD, all figures estimates')} columns={columns.length} />
         <Rows {...props} figures={BUILD_FIGURES} />
         <Heading words={`LAYER AT z ${formatField(height_mm)} mm`} columns={columns.length} />
         <Rows {...props} figures={LAYER_FIGURES} />
-        <Heading words="WHAT A SEAM BUYS, against the reference" columns={columns.length} />
+        <Heading words={t('WHAT A SEAM BUYS, against the reference')} columns={columns.length} />
         <tr>
-          <th scope="row">hours gained per seam at this height</th>
+          <th scope="row">{t('hours gained per seam at this height')}</th>
           <Price {...props} of="perSeam_h" />
         </tr>
         <tr>
-          <th scope="row">hours gained per mm of mean seam length</th>
+          <th scope="row">{t('hours gained per mm of mean seam length')}</th>
           <Price {...props} of="perMm_h" />
         </tr>
       </tbody>

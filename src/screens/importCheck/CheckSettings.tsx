@@ -1,6 +1,7 @@
 /**
  * What holds for the whole drawing: unit, mirror, turn, height and copies of all; and what was left out.
  */
+import { t } from '../../language/index';
 import { Choice } from '../../panels/controls/Choice';
 import { TypedField } from '../../panels/controls/TypedField';
 import { importRemarks } from '../../import/outlines';
@@ -33,7 +34,7 @@ function UnitChoice({ imported, choices, onChange }: SettingsProps) {
   return (
     <div className="check-unit" data-ask={asks !== null || undefined}>
       <Choice<ImportUnit | ''>
-        label="unit"
+        label={t('unit')}
         testId="import-unit"
         value={choices.unit ?? ''}
         options={[{ value: '', label: said }, ...UNITS.map((unit) => ({ value: unit, label: unit }))]}
@@ -53,7 +54,7 @@ function GapField({ imported, choices, onChange }: SettingsProps) {
   if (imported.kind !== 'dxf') return null;
   return (
     <TypedField
-      label="close gaps up to"
+      label={t('close gaps up to')}
       what="distance of ends"
       unit="mm"
       step={0.01}
@@ -98,19 +99,19 @@ function LeftOutList({ imported }: { readonly imported: OutlineImport }) {
   if (leftOut.length === 0 && remarks.length === 0)
     return (
       <p className="hint" data-testid="left-out">
-        Nothing was left out.
+        {t('Nothing was left out.')}
       </p>
     );
   return (
     <section className="check-left-out" data-testid="left-out">
-      {leftOut.length > 0 && <h3>Left out</h3>}
+      {leftOut.length > 0 && <h3>{t('Left out')}</h3>}
       <ul>
         {leftOut.map((entry) => (
           <li key={`${entry.kind} ${entry.what}`}>{leftOutText(entry)}</li>
         ))}
       </ul>
       {leftOut.some(({ kind }) => kind === 'stroke') && (
-        <p>Lines without a fill are no area: to have one taken, fill it in the drawing program.</p>
+        <p>{t('Lines without a fill are no area: to have one taken, fill it in the drawing program.')}</p>
       )}
       {remarks.map(({ code, params }) => (
         <p key={code} data-testid={code}>
@@ -137,7 +138,7 @@ export function CheckSettings(props: SettingsProps) {
       <GapField {...props} />
       <Mirrors choices={choices} onChange={onChange} />
       <TypedField
-        label="turn"
+        label={t('turn')}
         what="turn"
         unit="°"
         step={15}
@@ -148,7 +149,7 @@ export function CheckSettings(props: SettingsProps) {
         onCommit={(turn_deg) => onChange({ ...choices, turn_deg })}
       />
       <TypedField
-        label="height of all"
+        label={t('height of all')}
         what="height"
         unit="mm"
         step={1}
@@ -161,7 +162,7 @@ export function CheckSettings(props: SettingsProps) {
         onCommit={(height_mm) => onChange({ ...choices, height_mm })}
       />
       <TypedField
-        label="copies of each"
+        label={t('copies of each')}
         what="copies"
         unit=""
         step={1}

@@ -1,6 +1,7 @@
 /**
  * Each outline found, as a card: picture, size, area, holes; whether it lands, how high and how often.
  */
+import { t } from '../../language/index';
 import { shapePicture } from '../../panels/parts/shapePath';
 import { TypedField } from '../../panels/controls/TypedField';
 import type { ImportShape, PlacedShape } from '../../import/types';
@@ -53,7 +54,7 @@ function Card({ index, holes, shape, choices, onChange }: CardProps) {
         place it
       </label>
       <TypedField
-        label="height"
+        label={t('height')}
         what="height"
         unit="mm"
         step={1}
@@ -66,7 +67,7 @@ function Card({ index, holes, shape, choices, onChange }: CardProps) {
         onCommit={(height_mm) => onChange(withShapeChoice(choices, index, { height_mm }))}
       />
       <TypedField
-        label="copies"
+        label={t('copies')}
         what="copies"
         unit=""
         step={1}

@@ -1,6 +1,7 @@
 /**
  * The entries of one kind, the newest first: what each is, whether the plate has the same, and what can be done with it.
  */
+import { t } from '../../language/index';
 import { Fragment, useEffect, useRef, useState } from 'react';
 import { useWorkbench } from '../../canvas/bench';
 import { putEntry } from '../../commands/file/putEntry';
@@ -133,17 +134,17 @@ export function EntryTable({ kind, heads, library, onClose }: EntryTableProps) {
     <table className="library-table" data-testid="library-table" aria-label={KIND_WORDS[kind].many}>
       <thead>
         <tr>
-          <th scope="col">name</th>
-          <th scope="col">saved</th>
+          <th scope="col">{t('name')}</th>
+          <th scope="col">{t('saved')}</th>
           {COLUMNS[kind].map(({ title, number }) => (
             <th key={title} scope="col" data-number={number}>
               {title}
             </th>
           ))}
-          <th scope="col">checksum</th>
+          <th scope="col">{t('checksum')}</th>
           <th scope="col">{KIND_WORDS[kind].beside}</th>
           <th scope="col">
-            <span className="visually-hidden">actions</span>
+            <span className="visually-hidden">{t('actions')}</span>
           </th>
         </tr>
       </thead>

@@ -2,6 +2,7 @@
  * What autosave has kept aside: another window's plate, and saved work that could not be opened. Each can be opened or
  * moved into the library where it can be read, saved as text where it cannot, and put away.
  */
+import { t } from '../../language/index';
 import { useContext } from 'react';
 import { useWorkbench } from '../../canvas/bench';
 import { openLayout } from '../../commands/file/openLayout';
@@ -74,8 +75,8 @@ function KeptRow({ kept, library, onClose }: KeptProps) {
 export function KeptTable({ library, onClose }: Omit<KeptProps, 'kept'>) {
   if (library.kept.length === 0) return null;
   return (
-    <section className="library-aside" aria-label="Kept aside">
-      <h3>Kept aside</h3>
+    <section className="library-aside" aria-label={t('Kept aside')}>
+      <h3>{t('Kept aside')}</h3>
       <ul>
         {library.kept.map((kept) => (
           <KeptRow key={kept.key} kept={kept} library={library} onClose={onClose} />

@@ -1,6 +1,7 @@
 /**
  * Saves what is on the workbench under a name. A name that is taken asks whether to replace that entry or to keep both.
  */
+import { t } from '../../language/index';
 import { useState } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import type { Layout } from '../../layout/types';
@@ -47,7 +48,7 @@ function ShapeChoice({ names, value, onChoose }: ShapeChoiceProps) {
   return (
     <select
       className="plain-select library-shape"
-      aria-label="Shape of the plate"
+      aria-label={t('Shape of the plate')}
       data-testid="library-shape-choice"
       value={value}
       onChange={(event) => onChoose(event.target.value)}
@@ -111,16 +112,16 @@ export function SaveForm(props: SaveFormProps) {
       />
       {taken === null ? (
         <button type="submit" className="button" data-main disabled={!ready || plain(name) === ''}>
-          Save
+          {t('Save')}
         </button>
       ) : (
         <>
-          <span className="field-label">this name is taken:</span>
+          <span className="field-label">{t('this name is taken:')}</span>
           <button type="button" className="button" disabled={!ready} onClick={() => run(taken)}>
-            Replace
+            {t('Replace')}
           </button>
           <button type="button" className="button" disabled={!ready} onClick={() => run(null)}>
-            Keep both
+            {t('Keep both')}
           </button>
         </>
       )}

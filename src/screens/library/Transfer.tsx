@@ -1,6 +1,7 @@
 /**
  * All of the library out as one file, and in from one; and where the library lies.
  */
+import { t } from '../../language/index';
 import { useContext } from 'react';
 import { CommandContext } from '../../panels/commandContext';
 import { ok, type Result } from '../../layout/result';
@@ -29,14 +30,15 @@ export function Transfer({ library }: { readonly library: LibraryState }) {
   return (
     <footer className="dialog-foot library-foot">
       <p className="hint">
-        Kept in this browser only; clearing its site data removes it. A plate holds copies: changing an entry
-        changes no plate.
+        {t(
+          'Kept in this browser only; clearing its site data removes it. A plate holds copies: changing an entry changes no plate.',
+        )}
       </p>
       <button type="button" className="button" disabled={busy} onClick={() => void carryIn()}>
-        Import …
+        {t('Import …')}
       </button>
       <button type="button" className="button" disabled={busy || empty} onClick={() => void act(carryOut)}>
-        Export all
+        {t('Export all')}
       </button>
     </footer>
   );

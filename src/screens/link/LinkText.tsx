@@ -2,6 +2,7 @@
  * A link as a person hands it on: its text, whole whatever its length, how long it is, the button that copies it, and the
  * file beside it where it is too long for mail and chat.
  */
+import { t } from '../../language/index';
 import { useRef, useState } from 'react';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { COMFORTABLE_LINK, type AnyLinked } from '../../link/index';
@@ -58,7 +59,7 @@ function Copying({
         readOnly
         rows={4}
         className="input link-text"
-        aria-label="link"
+        aria-label={t('link')}
         data-testid="link-text"
         value={address}
         onFocus={({ target }) => target.select()}
@@ -71,7 +72,7 @@ function Copying({
           data-testid="link-copy"
           onClick={() => void copy()}
         >
-          Copy link
+          {t('Copy link')}
         </button>
         {why !== null && (
           <button type="button" className="button" data-main data-testid="link-file" onClick={onSave}>
@@ -86,7 +87,7 @@ function Copying({
 
 export function LinkText({ linked, file, onSave }: LinkTextProps) {
   const address = useLink(linked);
-  if (address === null) return <p className="hint">The link is being written …</p>;
+  if (address === null) return <p className="hint">{t('The link is being written …')}</p>;
   if (!address.ok)
     return (
       <>
@@ -109,14 +110,15 @@ export function LinkText({ linked, file, onSave }: LinkTextProps) {
       <Copying address={address.value} why={why} file={file} onSave={onSave} />
       {isLocal(address.value) && (
         <p className="hint">
-          This page comes from this computer, where nobody else can open the address. Others put the part from
-          “#” on behind the address of their own Evenplate.
+          {t(
+            'This page comes from this computer, where nobody else can open the address. Others put the part from “#” on behind the address of their own Evenplate.',
+          )}
         </p>
       )}
       <p className="hint">
-        A browser does not send what stands after “#” to a server, and this page is built so that it can make
-        no connection: the geometry stays in your browser until you pass the link on. Whoever has the link has
-        the plate, and so has every service that carries it.
+        {t(
+          'A browser does not send what stands after “#” to a server, and this page is built so that it can make no connection: the geometry stays in your browser until you pass the link on. Whoever has the link has the plate, and so has every service that carries it.',
+        )}
       </p>
     </>
   );

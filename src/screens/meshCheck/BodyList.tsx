@@ -1,6 +1,7 @@
 /**
  * The bodies of the file: what each is like and what is wrong with it, whether it is taken, under which name and how often.
  */
+import { t } from '../../language/index';
 import { useState } from 'react';
 import { useBench } from '../../canvas/bench';
 import { TypedField } from '../../panels/controls/TypedField';
@@ -134,7 +135,7 @@ function Body(props: BodyProps) {
       <div className="mesh-fields">
         <NameField key={name} {...props} />
         <TypedField
-          label="copies"
+          label={t('copies')}
           what="copies"
           unit=""
           step={1}

@@ -1,6 +1,7 @@
 /**
  * The foot of the check page: cut, how far it is, cancel, and place what came out.
  */
+import { t } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import { formatField } from '../../units/format';
 import type { MeshDoing, MeshFileFound } from '../../worker/meshMessages';
@@ -90,7 +91,7 @@ export function CutFoot(props: FootProps) {
       <Progress doing={doing} />
       {cutting && (
         <button type="button" className="button" data-testid="mesh-cancel" onClick={onStop}>
-          Cancel cutting
+          {t('Cancel cutting')}
         </button>
       )}
       {!cutting && cut === null && <CutButton {...props} />}

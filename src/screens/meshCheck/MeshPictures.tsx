@@ -1,6 +1,7 @@
 /**
  * The body as it will stand: from the front, from above, obliquely. The worker draws, the page gives the ground's colours.
  */
+import { t } from '../../language/index';
 import { useEffect, useRef } from 'react';
 import { GROUNDS, type Theme } from '../../export/plan/palette';
 import { useTheme } from '../../canvas/theme';
@@ -62,11 +63,15 @@ export function MeshPictures({ views, size: [x, y, z] }: { readonly views: MeshV
     <div className="mesh-pictures" data-testid="mesh-pictures">
       <Picture
         view={views.front}
-        label="from the front"
+        label={t('from the front')}
         caption={`front: ${formatMm(x)}, ${formatMm(z)} high`}
       />
-      <Picture view={views.above} label="from above" caption={`above: ${formatMm(x)} × ${formatMm(y)}`} />
-      <Picture view={views.oblique} label="obliquely" caption="from the front right" />
+      <Picture
+        view={views.above}
+        label={t('from above')}
+        caption={`above: ${formatMm(x)} × ${formatMm(y)}`}
+      />
+      <Picture view={views.oblique} label={t('obliquely')} caption={t('from the front right')} />
     </div>
   );
 }

@@ -1,6 +1,7 @@
 /**
  * What holds for the whole file: unit, turns, cracks and gaps, seams; and what the file itself has to say.
  */
+import { t } from '../../language/index';
 import { Choice } from '../../panels/controls/Choice';
 import { TypedField } from '../../panels/controls/TypedField';
 import type { MeshUnit } from '../../import/mesh/types';
@@ -32,7 +33,7 @@ function UnitChoice({ file, look, choices, onChange }: SettingsProps) {
   return (
     <div className="mesh-unit" data-ask={(file.unit === null && choices.unit === null) || undefined}>
       <Choice<MeshUnit | ''>
-        label="unit"
+        label={t('unit')}
         testId="mesh-unit"
         value={choices.unit ?? ''}
         options={[{ value: '', label: said }, ...options]}
@@ -89,20 +90,20 @@ function Turning(props: SettingsProps) {
   return (
     <section>
       <div className="mesh-head">
-        <h3>Turn</h3>
+        <h3>{t('Turn')}</h3>
         <button
           type="button"
           className="button"
           disabled={plain}
           onClick={() => onChange({ ...choices, turns: UNTURNED })}
         >
-          as in the file
+          {t('as in the file')}
         </button>
       </div>
       {AXES.map(([axis, name]) => (
         <TurnLine key={axis} {...props} axis={axis} name={name} />
       ))}
-      <p className="hint">The buttons turn what is seen; it then stands on its lowest point.</p>
+      <p className="hint">{t('The buttons turn what is seen; it then stands on its lowest point.')}</p>
     </section>
   );
 }
@@ -123,7 +124,7 @@ function Mending({ look, choices, onChange }: SettingsProps) {
         </label>
       )}
       <TypedField
-        label="close gaps up to"
+        label={t('close gaps up to')}
         what="gap"
         unit="mm"
         step={0.01}

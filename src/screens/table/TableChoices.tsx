@@ -1,6 +1,7 @@
 /**
  * What a table does not say of itself: separator, decimal sign, and what the number of a part that stands already means.
  */
+import { t } from '../../language/index';
 import type { OnTaken } from '../../commands/operations/placeTable';
 import type { Decimal } from '../../import/table/cells';
 import type { TableChoices as Choices, TableReading } from '../../import/table/readTable';
@@ -29,21 +30,21 @@ export function TableChoices({ reading, choices, onTaken, onChange, onOnTaken }:
     <>
       <div className="table-choices">
         <Choice<Separator | ''>
-          label="between cells"
+          label={t('between cells')}
           testId="table-separator"
           value={choices.separator ?? ''}
           options={options(SEPARATOR_WORDS, reading.separator)}
           onChoose={(value) => onChange({ ...choices, fields: {}, separator: value === '' ? null : value })}
         />
         <Choice<Decimal | ''>
-          label="decimal sign"
+          label={t('decimal sign')}
           testId="table-decimal"
           value={choices.decimal ?? ''}
           options={options(DECIMAL_WORDS, reading.decimal)}
           onChoose={(value) => onChange({ ...choices, decimal: value === '' ? null : value })}
         />
         <Choice<OnTaken>
-          label="a number that stands"
+          label={t('a number that stands')}
           testId="table-on-taken"
           value={onTaken}
           options={[
@@ -55,8 +56,9 @@ export function TableChoices({ reading, choices, onTaken, onChange, onOnTaken }:
       </div>
       {reading.mixed && (
         <p className="hint" data-testid="table-mixed">
-          Decimal commas and decimal points stand in one table. Choose which sign holds: numbers with the
-          other one are refused.
+          {t(
+            'Decimal commas and decimal points stand in one table. Choose which sign holds: numbers with the other one are refused.',
+          )}
         </p>
       )}
     </>

@@ -1,6 +1,7 @@
 /**
  * The rows of a pasted table as they stand in it, what each column is taken for, and what each row will do.
  */
+import { t } from '../../language/index';
 import type { PlannedRow } from '../../commands/operations/placeTable';
 import { FIELD_NAMES, TABLE_FIELDS, type Column, type TableField } from '../../import/table/columns';
 import { rowWords } from './planWords';
@@ -33,7 +34,7 @@ function FieldPick({ column, at, onField }: { column: Column; at: number } & Pic
         value={column.field ?? ''}
         onChange={({ target }) => onField(at, target.value === '' ? null : (target.value as TableField))}
       >
-        <option value="">left out</option>
+        <option value="">{t('left out')}</option>
         {TABLE_FIELDS.map((field) => (
           <option key={field} value={field}>
             {FIELD_NAMES[field]}
@@ -66,11 +67,11 @@ export function TablePreview({ columns, plan, onField }: PreviewProps) {
         <table>
           <thead>
             <tr>
-              <th scope="col">row</th>
+              <th scope="col">{t('row')}</th>
               {columns.map((column, i) => (
                 <FieldPick key={i} column={column} at={i} onField={onField} />
               ))}
-              <th scope="col">what it does</th>
+              <th scope="col">{t('what it does')}</th>
             </tr>
           </thead>
           <tbody>

@@ -1,2 +1,0 @@
-/** German of labels of commands and why they are off. */
-export const COMMANDS = {};

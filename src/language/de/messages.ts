@@ -1,2 +1,0 @@
-/** German of the messages' texts and advice. */
-export const MESSAGES = {};

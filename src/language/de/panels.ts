@@ -1,2 +1,0 @@
-/** German of header, lists, inspectors and lower views. */
-export const PANELS = {};

@@ -1,0 +1,26 @@
+/** German of the panels: machine. */
+export const PANELS_MACHINE = {
+  'Add a laser': 'Laser hinzufügen',
+  'Add disc': 'Kreis hinzufügen',
+  'Add rectangle': 'Rechteck hinzufügen',
+  'blade moves towards': 'Klinge fährt nach',
+  'both ways takes': 'beide Richtungen',
+  'build height': 'Bauhöhe',
+  'Counter-clockwise from +x; 270° is towards the front.':
+    'Gegen den Uhrzeigersinn ab +x; 270° ist nach vorn.',
+  'depth, y': 'Tiefe, y',
+  'foot x': 'Fußpunkt x',
+  'foot y': 'Fußpunkt y',
+  'GAS FLOW AND BLADE': 'GASSTRÖMUNG UND KLINGE',
+  'gas flows towards': 'Gas strömt nach',
+  'KEEP-OUTS': 'SPERRFLÄCHEN',
+  margin: 'Rand',
+  'one way takes': 'eine Richtung dauert',
+  'POWDER STORES': 'PULVERVORRÄTE',
+  power: 'Leistung',
+  'Power, foot, reach': 'Leistung, Fußpunkt, Reichweite',
+  recoats: 'beschichtet',
+  Remove: 'Entfernen',
+  'width, x': 'Breite, x',
+  'working height': 'Arbeitshöhe',
+};

@@ -1,2 +1,0 @@
-/** German of dialogs and check pages. */
-export const SCREENS = {};

@@ -1,0 +1,20 @@
+/** German of the screens: compare. */
+export const SCREENS_COMPARE = {
+  'Add file …': 'Datei hinzufügen …',
+  'Add from the library …': 'Aus der Bibliothek …',
+  'Add link': 'Link hinzufügen',
+  'Add the open plate': 'Offene Platte hinzufügen',
+  'BUILD, all figures estimates': 'BAUJOB, alle Werte Schätzungen',
+  'hours gained per mm of mean seam length': 'gewonnene Stunden je mm mittlerer Nahtlänge',
+  'hours gained per seam at this height': 'gewonnene Stunden je Naht auf dieser Höhe',
+  'layout of the library': 'Layout der Bibliothek',
+  'link of a plate or of a comparison': 'Link einer Platte oder eines Vergleichs',
+  'Link of this comparison …': 'Link dieses Vergleichs …',
+  'nothing changed': 'nichts geändert',
+  'Open this one': 'Dieses öffnen',
+  'Paste a link …': 'Link einfügen …',
+  reference: 'Bezug',
+  'The figures could not be computed.': 'Die Werte konnten nicht berechnet werden.',
+  'WHAT A SEAM BUYS, against the reference': 'WAS EINE NAHT BRINGT, gegen den Bezug',
+  'What changed': 'Was sich geändert hat',
+};

@@ -1,2 +1,0 @@
-/** German of the sheet, cautions and names of service events. */
-export const SHEET = {};
