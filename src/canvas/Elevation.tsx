@@ -50,7 +50,7 @@ function ZRuler({ axis, pxPerMm }: { axis: ZAxis; pxPerMm: number }) {
         </g>
       ))}
       <text x={4} y={11}>
-        {toScale ? 'z mm' : 'z mm, not to the scale of x'}
+        {toScale ? 'z mm' : t('z mm, not to the scale of x')}
       </text>
     </g>
   );

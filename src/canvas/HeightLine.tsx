@@ -2,7 +2,7 @@
  * The height the plan is cut at: one line through elevation and time per layer. In the elevation it carries the handle:
  * dragged, or moved by keys: arrows one layer, page keys one stretch, Home and End to the ends. Millimetres.
  */
-import { t } from '../language/index';
+import { t, withDecimalSign } from '../language/index';
 import { useRef, type KeyboardEvent, type PointerEvent } from 'react';
 import type { Analysis } from '../build/types';
 import type { Workbench } from '../store/types';
@@ -81,8 +81,12 @@ function useDrag(axis: ZAxis) {
 /** What the handle says: the height, and which layer that is. */
 function wordsOf(analysis: Analysis, height_mm: Mm): string {
   const { layers } = analysis.build;
-  if (layers === 0) return 'nothing to build';
-  return `z ${height_mm.toFixed(2)}${NARROW_SPACE}mm  layer ${layerNumber(analysis, height_mm)} of ${layers}`;
+  if (layers === 0) return t('nothing to build');
+  return t('z {height}  layer {layer} of {layers}', {
+    height: `${withDecimalSign(height_mm.toFixed(2))}${NARROW_SPACE}mm`,
+    layer: layerNumber(analysis, height_mm),
+    layers,
+  });
 }
 
 /** The line across the elevation and its tab, as a slider. */

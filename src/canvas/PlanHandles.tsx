@@ -2,6 +2,7 @@
  * Handles of the plan: gas flow and blade arrows at the edges they come from, grips of the zone lines, the turn handle
  * of the selection, corners of the drawn zone that is chosen. Degrees counter-clockwise from +x, millimetres on the platform.
  */
+import { t, type Text } from '../language/index';
 import { Suspense, type PointerEvent } from 'react';
 import { onceDrawn } from './later';
 import { setZoneLine } from '../commands/operations/zoneLines';
@@ -29,7 +30,7 @@ export interface HandlesProps {
   readonly onPress: (event: PointerEvent, begin: (start: Input) => Gesture) => void;
 }
 
-const STREAM_WORDS: Readonly<Record<Stream, { label: string; tag: string; history: string }>> = {
+const STREAM_WORDS: Readonly<Record<Stream, { label: Text; tag: Text; history: Text }>> = {
   gas: { label: 'Gas flow, direction', tag: 'GAS', history: 'Turn the gas flow' },
   blade: { label: 'Blade, direction', tag: 'BLADE', history: 'Turn the blade' },
 };
@@ -61,20 +62,22 @@ function StreamHandle({ stream, host, size, onPress }: HandlesProps & { stream: 
   const words = STREAM_WORDS[stream];
   const turn = (arrow: { x: number; y: number }, held: Modifiers) => {
     const by = (arrow.x + arrow.y) * streamStep(stream, held);
-    bench.change(words.history, (layout) => setStream(layout, stream, streamDirection(layout, stream) + by));
+    bench.change(t(words.history), (layout) =>
+      setStream(layout, stream, streamDirection(layout, stream) + by),
+    );
   };
   return (
     <Handle
       at={at}
-      label={words.label}
+      label={t(words.label)}
       value={towards}
       least={0}
       most={360}
-      valueText={`towards ${towards}°`}
+      valueText={t('towards {towards}°', { towards })}
       className="handle-stream"
       testId={`${stream}-arrow`}
       cursor="grab"
-      history={words.history}
+      history={t(words.history)}
       onPress={(event) => onPress(event, (start) => streamGesture(host, start, stream))}
       onArrow={turn}
     >
@@ -83,14 +86,14 @@ function StreamHandle({ stream, host, size, onPress }: HandlesProps & { stream: 
           <StreamArrow stream={stream} />
         </g>
       </svg>
-      <span className={`stream-tag ${streamTagSide(towards, side)}`}>{words.tag}</span>
+      <span className={`stream-tag ${streamTagSide(towards, side)}`}>{t(words.tag)}</span>
     </Handle>
   );
 }
 
 const lineTitle = (line: ZoneLine): string => {
-  if (line.key.kind === 'strip') return `Zone line ${line.key.index + 1}`;
-  return line.key.kind === 'quadrantX' ? 'Zone line left to right' : 'Zone line front to back';
+  if (line.key.kind === 'strip') return t('Zone line {number}', { number: line.key.index + 1 });
+  return line.key.kind === 'quadrantX' ? t('Zone line left to right') : t('Zone line front to back');
 };
 const lineId = ({ key }: ZoneLine): string => (key.kind === 'strip' ? `strip-${key.index}` : key.kind);
 const stepOf = (held: Modifiers): number => (held.shift ? 10 : held.ctrl ? 0.1 : 1);
@@ -105,7 +108,7 @@ function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: 
   const half = (platform.width_mm * Math.abs(line.nx) + platform.depth_mm * Math.abs(line.ny)) / 2;
   const move = (arrow: { x: number; y: number }, held: Modifiers) => {
     const by = (arrow.x * (Math.sign(line.nx) || 1) + arrow.y * (Math.sign(line.ny) || 1)) * stepOf(held);
-    changeZones(bench, 'Move a zone line', (plate) => {
+    changeZones(bench, t('Move a zone line'), (plate) => {
       const present = zoneLines(plate.zoning).find((other) => lineId(other) === lineId(line));
       return setZoneLine(plate, line.key, (present?.c ?? line.c) + by);
     });
@@ -124,7 +127,7 @@ function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: 
       testId={`line-${lineId(line)}${end === 0 ? '' : '-rear'}`}
       cursor={Math.abs(line.nx) > Math.abs(line.ny) ? 'col-resize' : 'row-resize'}
       reachable={end === 0}
-      history="Move a zone line"
+      history={t('Move a zone line')}
       onPress={(event) => {
         choose();
         onPress(event, (start) => lineGesture(host, start, [line]));

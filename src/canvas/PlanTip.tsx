@@ -1,6 +1,7 @@
 /**
  * Words beside the pointer, about the part it rests on, figures of a clicked seam, and one line that says what the present tool does. Screen px.
  */
+import { t, type Text } from '../language/index';
 import { useStore } from 'zustand';
 import type { Analysis, LayerFigures } from '../build/types';
 import type { Tool } from '../store/types';
@@ -17,7 +18,7 @@ const ASIDE_PX: Px = 14;
 /** Room a tip may need; nearer to an edge it stands on the other side of the pointer. */
 const ROOM = { width: 190, height: 60 };
 
-const HINTS: Readonly<Record<Tool, string>> = {
+const HINTS: Readonly<Record<Tool, Text>> = {
   select:
     'Box to the right: what is inside, to the left: what it touches; Alt-drag: a copy; Ctrl: no snapping',
   pan: 'Drag the plate',
@@ -28,7 +29,7 @@ const HINTS: Readonly<Record<Tool, string>> = {
   zone: 'A click per corner or a drag per side, Enter ends',
 };
 
-const ZONE_HINT = 'Drag a corner, Ctrl: alone; a cross adds one, Shift and a click take one away';
+const ZONE_HINT: Text = 'Drag a corner, Ctrl: alone; a cross adds one, Shift and a click take one away';
 
 /** Figures of the seam that was clicked, as long as it is there. */
 const seamTip = (
@@ -42,10 +43,15 @@ const seamTip = (
   const seam = layer.seams[seamAt(layer, asked.at, camera.pxPerMm)];
   if (!seam || analysis.layout.parts[seam.part]?.id !== asked.part) return null;
   const [a, b] = seam.lasers.map((laser) => analysis.layout.machine.lasers[laser]?.id ?? '?');
-  const marks = `${seam.witnessLines} witness ${seam.witnessLines === 1 ? 'line' : 'lines'}`;
   return {
     at: toScreen(asked.at, camera, host.size()),
-    lines: [`Seam in ${asked.part}, ${a} and ${b}`, `${formatMm(seam.length_mm)}, ${marks}`],
+    lines: [
+      t('Seam in {part}, {a} and {b}', { part: asked.part, a, b }),
+      t('{length}, {count} witness [line|lines]', {
+        length: formatMm(seam.length_mm),
+        count: seam.witnessLines,
+      }),
+    ],
   };
 };
 
@@ -53,7 +59,7 @@ const seamTip = (
 export function PlanHint() {
   const tool = useBench((state) => state.view.tool);
   const zoneChosen = useBench((state) => state.view.activeZone !== null && state.view.tool === 'select');
-  return <p className="plan-hint">{zoneChosen ? ZONE_HINT : HINTS[tool]}</p>;
+  return <p className="plan-hint">{t(zoneChosen ? ZONE_HINT : HINTS[tool])}</p>;
 }
 
 /** Where the pointer stands, marked on both rulers. */

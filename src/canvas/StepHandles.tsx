@@ -3,6 +3,7 @@
  * step but the first, and in the elevation a handle at its right end. Dragged, or moved by arrows one layer (Shift: ten);
  * a step begins with a layer. A drag is one entry of history, Escape gives it up. Millimetres above the platform.
  */
+import { t, type Text } from '../language/index';
 import type { PointerEvent } from 'react';
 import { moveStep, moveStepByLayers, stepLimits } from '../commands/operations/steps';
 import type { Workbench } from '../store/types';
@@ -12,7 +13,7 @@ import { useBench, useWorkbench } from './bench';
 import { Handle } from './Handle';
 import type { ZAxis } from './zAxis';
 
-const HISTORY = 'Move a change of zones';
+const HISTORY: Text = 'Move a change of zones';
 /** Of the handle's middle, from the right edge of the elevation. */
 const HANDLE_RIGHT_PX: Px = 14;
 /** Handles nearer to each other than this stand beside each other. */
@@ -66,7 +67,7 @@ export function StepLines({ axis, left, right }: LinesProps) {
 export function StepNames({ axis, left }: Omit<LinesProps, 'right'>) {
   return named(useStepEdges(axis)).map(({ index, from_mm, y }) => (
     <text key={index} className="step-name" x={left + 4} y={y - 4}>
-      zones from {formatField(from_mm)} mm
+      {t('zones from {from} mm', { from: formatField(from_mm) })}
     </text>
   ));
 }
@@ -83,7 +84,7 @@ function dragStep(bench: Workbench, axis: ZAxis, { index, y }: StepEdge, event: 
   const follow = (moved: Event): void => {
     if (!bench.gestureOpen()) return stop();
     const to_mm = axis.toMm((moved as globalThis.PointerEvent).clientY - grip);
-    bench.change(HISTORY, (layout) => moveStep(layout, index, to_mm));
+    bench.change(t(HISTORY), (layout) => moveStep(layout, index, to_mm));
   };
   const cancel = (): void => {
     if (bench.gestureOpen()) bench.cancelGesture();
@@ -108,7 +109,7 @@ function dragStep(bench: Workbench, axis: ZAxis, { index, y }: StepEdge, event: 
   for (const [type, listener] of heard) handle.addEventListener(type, listener);
   window.addEventListener('blur', cancel);
   document.addEventListener('visibilitychange', cancel);
-  bench.beginGesture(HISTORY);
+  bench.beginGesture(t(HISTORY));
 }
 
 interface HandleProps {
@@ -124,18 +125,18 @@ function StepHandle({ axis, edge, left }: HandleProps) {
   return (
     <Handle
       at={{ left, top: edge.y }}
-      label={`Change of zones ${index}, its height`}
+      label={t('Change of zones {index}, its height', { index })}
       value={from_mm}
       least={limits?.min ?? from_mm}
       most={limits?.max ?? from_mm}
-      valueText={`zones from ${formatMm(from_mm)}`}
+      valueText={t('zones from {from}', { from: formatMm(from_mm) })}
       className="handle-step"
       testId={`step-handle-${index}`}
       cursor="row-resize"
-      history={HISTORY}
+      history={t(HISTORY)}
       onPress={(event) => dragStep(bench, axis, edge, event)}
       onArrow={({ x, y }, held) =>
-        bench.change(HISTORY, (layout) =>
+        bench.change(t(HISTORY), (layout) =>
           moveStepByLayers(layout, index, (x + y) * (held.shift ? SHIFTED_LAYERS : 1)),
         )
       }

@@ -3,7 +3,7 @@
  * idle gap to the slowest, recoating and waiting for the minimum layer time as areas, the best possible exposure as a
  * line. Hovering shows a stretch's figures; pressing or dragging sets the height.
  */
-import { t } from '../language/index';
+import { t, type Text } from '../language/index';
 import { memo, useMemo, useRef, useState, type PointerEvent } from 'react';
 import type { Stretch } from '../build/types';
 import { formatMm, formatSeconds } from '../units/format';
@@ -47,12 +47,12 @@ function TimeAxis({ frame, most_s }: { frame: ChartFrame; most_s: Seconds }) {
   );
 }
 
-const LEGEND = [
+const LEGEND: readonly { readonly kind: string; readonly words: Text; readonly at: Px }[] = [
   { kind: 'load', words: 'mean load', at: 0 },
   { kind: 'idle', words: 'idle', at: 84 },
   { kind: 'recoat', words: 'recoat', at: 128 },
   { kind: 'wait', words: 'wait', at: 190 },
-] as const;
+];
 
 function Legend() {
   return (
@@ -61,7 +61,7 @@ function Legend() {
         <g key={kind} transform={`translate(${at}, 0)`}>
           <rect className={`time-bar time-${kind}`} x={0.5} y={2.5} width={10} height={9} />
           <text x={14} y={LEGEND_ROW_PX}>
-            {words}
+            {t(words)}
           </text>
         </g>
       ))}
@@ -76,10 +76,21 @@ function Legend() {
 }
 
 const figureLines = ({ figures, ...stretch }: Stretch): readonly string[] => [
-  `z ${formatMm(stretch.from_mm)} to ${formatMm(stretch.to_mm)}, layers ${stretch.firstLayer}–${stretch.lastLayer}`,
-  `exposure ${formatSeconds(figures.exposure_s)}, mean load ${formatSeconds(meanLoad(figures))}`,
-  `best possible ${formatSeconds(figures.bestPossible_s)}`,
-  `recoat ${formatSeconds(figures.recoat_s)}, wait ${formatSeconds(figures.wait_s)}`,
+  t('z {from} to {to}, layers {firstLayer}–{lastLayer}', {
+    from: formatMm(stretch.from_mm),
+    to: formatMm(stretch.to_mm),
+    firstLayer: stretch.firstLayer,
+    lastLayer: stretch.lastLayer,
+  }),
+  t('exposure {exposure}, mean load {mean}', {
+    exposure: formatSeconds(figures.exposure_s),
+    mean: formatSeconds(meanLoad(figures)),
+  }),
+  t('best possible {bestPossible}', { bestPossible: formatSeconds(figures.bestPossible_s) }),
+  t('recoat {recoat}, wait {wait}', {
+    recoat: formatSeconds(figures.recoat_s),
+    wait: formatSeconds(figures.wait_s),
+  }),
 ];
 
 /** Areas and line of all stretches; they change with the plate, not with the pointer. */

@@ -2,6 +2,7 @@
  * The handle that turns what is selected: one part about its own origin, several about the middle of their common box,
  * which a cross marks. Degrees counter-clockwise from +x, screen px.
  */
+import { t } from '../language/index';
 import type { Analysis } from '../build/types';
 import { boxOf } from '../geometry/region';
 import type { PartId } from '../layout/types';
@@ -86,7 +87,9 @@ export default function TurnHandle({ host, size, onPress }: HandlesProps) {
   const lead = analysis.layout.parts.find((part) => part.id === selection.at(-1));
   if (!place || !lead) return null;
   const several = selection.length > 1;
-  const name = several ? `Turn ${selection.length} parts` : `Turn ${lead.id}`;
+  const name = several
+    ? t('Turn {count} parts', { count: selection.length })
+    : t('Turn {id}', { id: lead.id });
   return (
     <>
       <Leader place={place} selection={selection} size={size} />

@@ -3,6 +3,7 @@
  * side pulls out a new corner, a square on a circle changes its radius. With the keyboard: arrows move (Ctrl: 0.1 mm,
  * Shift: 10 mm), Delete takes a corner away, Insert adds one on the side that follows. Platform mm, screen px.
  */
+import { t } from '../language/index';
 import { useRef, type PointerEvent, type ReactNode } from 'react';
 import {
   addZoneCorner,
@@ -86,14 +87,14 @@ function Corner({ place, outline, host, size, onPress }: ZoneHandlesProps & Corn
   const bench = useWorkbench();
   const screen = useScreen(size);
   const here = outline[place.corner]!;
-  const history = `Reshape zone ${place.zone + 1}`;
+  const history = t('Reshape zone {number}', { number: place.zone + 1 });
   // As long as a key is held: a corner that is passed on the way is not taken along.
   const together = useRef<readonly ZoneCorner[] | null>(null);
   return (
     <ZoneHandle
       at={screen(here)}
       place={here}
-      label={`Zone ${place.zone + 1}, corner ${place.corner + 1}`}
+      label={t('Zone {number}, corner {corner}', { number: place.zone + 1, corner: place.corner + 1 })}
       testId={`zone-corner-${place.ring}-${place.corner}`}
       history={history}
       cursor="move"
@@ -138,9 +139,12 @@ function Side({ place, outline, host, size, onPress }: ZoneHandlesProps & Corner
     <ZoneHandle
       at={screen(middle)}
       place={middle}
-      label={`Zone ${place.zone + 1}, new corner after corner ${place.corner + 1}`}
+      label={t('Zone {number}, new corner after corner {corner}', {
+        number: place.zone + 1,
+        corner: place.corner + 1,
+      })}
       testId={`zone-side-${place.ring}-${place.corner}`}
-      history={`Reshape zone ${place.zone + 1}`}
+      history={t('Reshape zone {number}', { number: place.zone + 1 })}
       cursor="copy"
       reachable={false}
       onPress={(event) => onPress(event, (start) => newCornerGesture(host, start, place))}
@@ -156,12 +160,12 @@ function Radius({ zone, ring, circle, host, size, onPress }: RingProps & CircleP
   const bench = useWorkbench();
   const screen = useScreen(size);
   const [x, y, r] = circle;
-  const history = `Reshape zone ${zone + 1}`;
+  const history = t('Reshape zone {number}', { number: zone + 1 });
   return (
     <ZoneHandle
       at={screen([x + r, y])}
       place={[x + r, y]}
-      label={`Zone ${zone + 1}, radius`}
+      label={t('Zone {number}, radius', { number: zone + 1 })}
       testId={`zone-radius-${ring}`}
       history={history}
       cursor="col-resize"
@@ -203,7 +207,7 @@ function Middle({ zone, shape, host, size, onPress }: MiddleProps) {
   const bench = useWorkbench();
   const screen = useScreen(size);
   const middle = middleOf(shape.rings[0]!);
-  const history = `Move zone ${zone + 1}`;
+  const history = t('Move zone {number}', { number: zone + 1 });
   return (
     <ZoneHandle
       at={screen(middle)}

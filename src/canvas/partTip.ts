@@ -2,6 +2,7 @@
  * Words about the part under the resting pointer: which lasers expose it in the layer shown, and how slantwise each
  * strikes it at most. Degrees; the spot as a multiple of its length straight below the scanner.
  */
+import { t } from '../language/index';
 import { useEffect, useMemo, useState } from 'react';
 import { useStore } from 'zustand';
 import { incidences } from '../build/incidence';
@@ -21,12 +22,17 @@ export function partLines({ layout }: Analysis, layer: LayerFigures, id: PartId)
   const index = layout.parts.findIndex((part) => part.id === id);
   const own = layer.pieces.filter(({ part }) => part === index);
   const lines = incidences(layout, own).map(({ laser, angle_deg, spot }) => {
-    const words = `at most ${formatDegrees(angle_deg)}, spot × ${formatNumber(spot, 4)}`;
+    const words = t('at most {angle}, spot × {spot}', {
+      angle: formatDegrees(angle_deg),
+      spot: formatNumber(spot, 4),
+    });
     return `${layout.machine.lasers[laser].id}: ${words}`;
   });
   if (own.some(({ laser }) => laser < 0))
-    lines.push(lines.length > 0 ? 'the rest: exposed by no laser' : 'exposed by no laser');
-  return own.length > 0 ? [`${id}, angle of incidence`, ...lines] : [`${id}, no section at this height`];
+    lines.push(lines.length > 0 ? t('the rest: exposed by no laser') : t('exposed by no laser'));
+  return own.length > 0
+    ? [t('{id}, angle of incidence', { id }), ...lines]
+    : [t('{id}, no section at this height', { id })];
 }
 
 /** The part the pointer has rested on; null while it moves from part to part. */

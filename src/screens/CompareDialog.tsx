@@ -126,7 +126,7 @@ export default function CompareDialog({ linked, onClose }: CompareProps) {
     if (linked) return showColumns('link', linked.layouts, linked.view.height_mm ?? 0);
     if (comparison.getState().columns.length > 0) return;
     const { layout, view } = bench.store.getState();
-    addColumn('open plate', layout);
+    addColumn(t('open plate'), layout);
     setCommonHeight(view.height_mm);
   }, [bench, linked]);
   const state = useStore(comparison);

@@ -11,7 +11,10 @@ export default function CopiesDialog({ onClose }: { onClose(): void }) {
   return (
     <Sheet title={t('Copies in rows')} onClose={onClose}>
       <p className="hint">
-        {ids.length === 1 ? `Part ${ids[0]}` : `${ids.length} parts`}; the original counts as the first.
+        {ids.length === 1
+          ? t('Part {number}', { number: ids[0] })
+          : t('{count} parts', { count: ids.length })}
+        ; the original counts as the first.
       </p>
       <RowsForm ids={ids} onDone={onClose} />
     </Sheet>

@@ -33,11 +33,11 @@ function Figures({ analysis, height_mm }: { readonly analysis: Analysis; readonl
   const leftOut = leftOutOfBuild(analysis);
   const here = (write: (figures: LayerFigures) => string): string => (layer ? write(layer) : '–');
   const rows: readonly (readonly [label: string, value: string])[] = [
-    ['build time', formatHours(build.time_h)],
-    ...(leftOut ? [['left out', formatCm3(leftOut.volume_cm3)] as const] : []),
-    ['exposure here', here(({ exposure_s }) => formatSeconds(exposure_s))],
-    ['imbalance here', here(({ imbalanceTime_pct }) => formatPercent(imbalanceTime_pct))],
-    ['seams here', here(({ seams }) => formatCount(seams.length))],
+    [t('build time'), formatHours(build.time_h)],
+    ...(leftOut ? [[t('left out'), formatCm3(leftOut.volume_cm3)] as const] : []),
+    [t('exposure here'), here(({ exposure_s }) => formatSeconds(exposure_s))],
+    [t('imbalance here'), here(({ imbalanceTime_pct }) => formatPercent(imbalanceTime_pct))],
+    [t('seams here'), here(({ seams }) => formatCount(seams.length))],
     ['blocking', formatCount(blocking ?? 0)],
   ];
   return (
@@ -68,7 +68,7 @@ function Card({ layout, found, present, height_mm, onAdopt }: CardProps) {
       <Picture found={found} width_px={PICTURE_PX} height_mm={height_mm} />
       {found !== null && found !== 'failed' && <Figures analysis={found} height_mm={height_mm} />}
       <button type="button" className="button" disabled={present} onClick={onAdopt}>
-        {present ? 'as it is' : 'Take this one'}
+        {present ? t('as it is') : t('Take this one')}
       </button>
     </li>
   );
@@ -82,7 +82,7 @@ export default function DivisionsDialog({ onClose }: { onClose(): void }) {
   }, [bench]);
   const found = useAnalysed(layouts);
   const adopt = ({ zoning }: Layout): void => {
-    bench.change('Take over a division', (layout) => ({ ...layout, zoning }));
+    bench.change(t('Take over a division'), (layout) => ({ ...layout, zoning }));
     onClose();
   };
   return (

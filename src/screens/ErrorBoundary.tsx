@@ -68,7 +68,7 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
     const Whole = place === undefined ? 'main' : 'section';
     return (
       <Whole className={`failure ${className}`} role="alert" data-place={place}>
-        <h1>{place ?? 'The screen'} could not be drawn</h1>
+        <h1>{place ?? t('The screen')} could not be drawn</h1>
         <p>
           Nothing of the layout is lost, and what this browser has saved stays saved. What failed:{' '}
           {error.message}

@@ -47,14 +47,14 @@ function Tables({ desk, choices, onChoose }: PartProps) {
           kind="parts"
           desk={desk}
           title={t('Parts')}
-          use="Each part with its place, its lasers and the heights at which each exposes it."
+          use={t('Each part with its place, its lasers and the heights at which each exposes it.')}
           form="CSV"
         />
         <FileRow
           kind="layers"
           desk={desk}
           title={t('Layers')}
-          use="Each layer with area and load of every laser, to hold against what slicing reports."
+          use={t('Each layer with area and load of every laser, to hold against what slicing reports.')}
           form="CSV"
         />
       </ul>
@@ -63,12 +63,20 @@ function Tables({ desk, choices, onChoose }: PartProps) {
 }
 
 const stepOptions = ({ zoning }: Layout, shown_mm: number, top_mm: number): Record<string, string> => ({
-  shown: `z ${formatField(shown_mm)} mm, as shown`,
+  shown: t('z {shown} mm, as shown', { shown: formatField(shown_mm) }),
   ...(zoning.length > 1
     ? Object.fromEntries(
         zoning.flatMap((step, i) =>
           step.from_mm < top_mm || i === 0
-            ? [[`${i}`, `from z ${formatField(step.from_mm)} mm: ${zoningWords(step.zoning)}`]]
+            ? [
+                [
+                  `${i}`,
+                  t('from z {from} mm: {zoning}', {
+                    from: formatField(step.from_mm),
+                    zoning: zoningWords(step.zoning),
+                  }),
+                ],
+              ]
             : [],
         ),
       )
@@ -130,7 +138,7 @@ function AtHeight({ desk, choices, onChoose }: PartProps) {
           kind="picture"
           desk={desk}
           title={t('Plan')}
-          use="The plan as a picture, with axes, flow and blade, for documents and mail."
+          use={t('The plan as a picture, with axes, flow and blade, for documents and mail.')}
           form={choices.picture === 'svg' ? 'SVG' : 'PNG'}
         >
           <PictureOptions choices={choices} onChoose={onChoose} />
@@ -139,7 +147,7 @@ function AtHeight({ desk, choices, onChoose }: PartProps) {
           kind="zones"
           desk={desk}
           title={t('Zones and seams')}
-          use="True-size outlines in mm, origin at the platform’s centre, to lay under other drawings."
+          use={t('True-size outlines in mm, origin at the platform’s centre, to lay under other drawings.')}
           form={ZONE_FORMS[choices.zones]}
         >
           <Pick
@@ -154,7 +162,7 @@ function AtHeight({ desk, choices, onChoose }: PartProps) {
           kind="report"
           desk={desk}
           title={t('Report')}
-          use="All figures of this layer and of the whole build, for other programs."
+          use={t('All figures of this layer and of the whole build, for other programs.')}
           form="JSON"
         />
       </ul>
@@ -173,7 +181,7 @@ function Bodies({ desk }: { readonly desk: Desk }) {
           kind="mesh"
           desk={desk}
           title={t('Arranged plate')}
-          use="Each part where it stands, made of its sections: to check places, not to build from."
+          use={t('Each part where it stands, made of its sections: to check places, not to build from.')}
           form="3MF"
         />
       </ul>
@@ -184,7 +192,7 @@ function Bodies({ desk }: { readonly desk: Desk }) {
 /** Whether files may be used, or what they wait for. */
 function Standing({ ready, blocked }: { readonly ready: boolean; readonly blocked: boolean }) {
   const progress = useBench((state) => state.height.progress);
-  useSaid(ready ? null : 'The plate is being checked; files wait for it.');
+  useSaid(ready ? null : t('The plate is being checked; files wait for it.'));
   if (!ready)
     return (
       <p className="file-line" data-testid="files-wait">

@@ -100,7 +100,7 @@ interface CheckBodyProps {
 }
 
 function Waiting({ step, onClose }: { readonly step: ReadingStep; onClose(): void }) {
-  const words = `Reading ${STEPS[step]} …`;
+  const words = t('Reading {number} …', { number: STEPS[step] });
   useSaid(words);
   return (
     <>
@@ -130,12 +130,16 @@ export default function ImportCheck({ file, inRow, onClose }: ImportCheckProps) 
   const { imported, step } = useReading({ file, onClose, reader: choices, onReader });
   const place: FootProps['onPlace'] = (shapes) => {
     const before = bench.store.getState().layout;
-    edit.press(`Place outlines of ${file.name}`, (layout) => addShapes(layout, shapes));
+    edit.press(t('Place outlines of {name}', { name: file.name }), (layout) => addShapes(layout, shapes));
     bench.setView({ selection: addedParts(before, bench.store.getState().layout), tool: 'select' });
     onClose();
   };
   return (
-    <Sheet title={`Check ${file.name}${inRow}`} wide={imported !== null} onClose={onClose}>
+    <Sheet
+      title={t('Check {name}{inRow}', { name: file.name, inRow })}
+      wide={imported !== null}
+      onClose={onClose}
+    >
       {imported === null ? (
         <Waiting step={step ?? 'text'} onClose={onClose} />
       ) : (

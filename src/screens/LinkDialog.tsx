@@ -20,7 +20,7 @@ function RevisionFact({ layout }: { readonly layout: Layout }) {
     return (
       <>
         {revision.name}, {revision.state}, {revision.date}
-        {revision.state === 'draft' && ': what is edited later is not in the link'}
+        {revision.state === 'draft' && t(': what is edited later is not in the link')}
       </>
     );
   return (
@@ -57,10 +57,10 @@ export default function LinkDialog({ onClose }: { onClose(): void }) {
         <dt>{t('holds')}</dt>
         <dd>
           machine, process, parts, zones and calendar, whole; the height of {formatField(height_mm)} mm and{' '}
-          {camera ? 'the part of the plan on screen' : 'the whole plan'}
+          {camera ? t('the part of the plan on screen') : t('the whole plan')}
         </dd>
       </dl>
-      <LinkText linked={linked} file="layout file" onSave={save.run} />
+      <LinkText linked={linked} file={t('layout file')} onSave={save.run} />
     </Sheet>
   );
 }

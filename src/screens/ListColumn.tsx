@@ -81,7 +81,9 @@ function RailProblems({ onOpen }: { onOpen(): void }) {
     <button
       type="button"
       className="rail-problems"
-      aria-label={checks > 0 ? `${problems.length} problems` : 'Problems, being checked'}
+      aria-label={
+        checks > 0 ? t('{problems} problems', { problems: problems.length }) : t('Problems, being checked')
+      }
       data-warn={problems.length > 0 || undefined}
       onClick={onOpen}
     >

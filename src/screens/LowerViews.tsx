@@ -24,7 +24,7 @@ const VIEWS = [
 function RightView() {
   const [shown, setShown] = useState<Right>('times');
   return (
-    <section className="view times" aria-label={shown === 'times' ? 'Time per layer' : 'Blade'}>
+    <section className="view times" aria-label={shown === 'times' ? t('Time per layer') : 'Blade'}>
       <div className="view-head">
         <Segmented<Right>
           label={t('View beside the elevation')}

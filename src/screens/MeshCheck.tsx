@@ -107,12 +107,12 @@ export default function MeshCheck({ file, inRow, onClose }: MeshCheckProps) {
   const place = (found: MeshFileFound, cut: CutDone): void => {
     const before = bench.store.getState().layout;
     const shapes = newShapes(found, choices, cut.places, cut.bodies);
-    edit.press(`Place ${file.name}`, (layout) => addShapes(layout, shapes));
+    edit.press(t('Place {name}', { name: file.name }), (layout) => addShapes(layout, shapes));
     bench.setView({ selection: addedParts(before, bench.store.getState().layout), tool: 'select' });
     onClose();
   };
   return (
-    <Sheet title={`Check ${file.name}${inRow}`} wide onClose={onClose}>
+    <Sheet title={t('Check {name}{inRow}', { name: file.name, inRow })} wide onClose={onClose}>
       <CheckBody desk={desk} choices={choices} onChange={setChoices} onClose={onClose} onPlace={place} />
     </Sheet>
   );

@@ -141,8 +141,13 @@ function Filed({ layout, revision }: { readonly layout: Layout; readonly revisio
       )}
       <p className="hint">
         {fixed
-          ? `Revision ${revision.name} stays as it is: the next edit of the plate begins revision ${nextName(revision.name)}.`
-          : 'A draft is edited in place. Reviewed, it stays as it is, and an edit begins the next revision.'}
+          ? t('Revision {name} stays as it is: the next edit of the plate begins revision {name2}.', {
+              name: revision.name,
+              name2: nextName(revision.name),
+            })
+          : t(
+              'A draft is edited in place. Reviewed, it stays as it is, and an edit begins the next revision.',
+            )}
       </p>
       <div className="dialog-foot">{next && <NextStep key={next} layout={layout} to={next} />}</div>
     </>
@@ -164,7 +169,7 @@ function Unfiled() {
           className="button"
           data-main
           data-testid="revision-begin"
-          onClick={() => edit.press('begin revision A', (layout) => beginRevision(layout, today()))}
+          onClick={() => edit.press(t('begin revision A'), (layout) => beginRevision(layout, today()))}
         >
           {t('Begin revision A')}
         </button>
@@ -177,7 +182,10 @@ export default function RevisionDialog({ onClose }: { onClose(): void }) {
   const layout = useBench((state) => state.layout);
   const { revision } = layout;
   return (
-    <Sheet title={revision === null ? 'Revision' : `Revision ${revision.name}`} onClose={onClose}>
+    <Sheet
+      title={revision === null ? 'Revision' : t('Revision {name}', { name: revision.name })}
+      onClose={onClose}
+    >
       <div className="revision" data-testid="revision-dialog">
         <p className="hint">
           {t(

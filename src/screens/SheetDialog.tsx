@@ -48,7 +48,12 @@ function useSavePdf(desk: SheetDesk, paper: Paper) {
     const { layout } = bench.store.getState();
     const name = exportName({ layout, checksum, blocked: content.blocked }, 'sheet.pdf');
     const { sheetPdf } = await import('./sheet/pdf');
-    const bytes = await sheetPdf(pages.map(pageElement), `Sheet of ${content.name}`, paper, fonts);
+    const bytes = await sheetPdf(
+      pages.map(pageElement),
+      t('Sheet of {name}', { name: content.name }),
+      paper,
+      fonts,
+    );
     ports?.download(name, bytes, 'application/pdf');
     setDone(name);
   };
@@ -70,9 +75,13 @@ function standing({ content, pages, waiting }: SheetDesk): string {
   if (waiting !== null || content === null) return '';
   const count =
     pages.length === 1
-      ? 'One page.'
-      : `${pages.length} pages: not all has room on one, and the first says what is on the others.`;
-  return content.blocked ? `${count} Something blocks hand-over: every page says NOT FOR USE.` : count;
+      ? t('One page.')
+      : t('{pages} pages: not all has room on one, and the first says what is on the others.', {
+          pages: pages.length,
+        });
+  return content.blocked
+    ? t('{count} Something blocks hand-over: every page says NOT FOR USE.', { count })
+    : count;
 }
 
 interface BarProps {
@@ -85,7 +94,7 @@ interface BarProps {
 function Bar({ desk, at, ready, onAt }: BarProps) {
   const [paper, setPaper] = useState<Paper>('A4');
   const { saving, done, save } = useSavePdf(desk, paper);
-  const news = `${standing(desk)} ${done === '' ? '' : `Saved ${done}.`}`.trim();
+  const news = `${standing(desk)} ${done === '' ? '' : t('Saved {done}.', { done })}`.trim();
   useSaid(news === '' ? null : news);
   return (
     <div className="sheet-bar">

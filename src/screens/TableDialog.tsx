@@ -54,7 +54,7 @@ function Foot({ plan, onClose }: { readonly plan: readonly PlannedRow[]; onClose
   const place = (): void => {
     const next = placeTable(bench.store.getState().layout, plan);
     if (!next.ok) return bench.notify(next.fault);
-    bench.change('Place a table', () => next.value);
+    bench.change(t('Place a table'), () => next.value);
     bench.setView({ selection: plan.flatMap(({ part }) => part?.id ?? []), tool: 'select' });
     onClose();
   };

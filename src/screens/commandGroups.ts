@@ -1,6 +1,7 @@
 /**
  * In what order and under what words commands are listed, by their groups; which of them a list offers.
  */
+import { t } from '../language/index';
 import { hasSelection, layoutOf } from '../commands/make';
 import type { Command, CommandGroup, Context } from '../commands/types';
 
@@ -31,8 +32,8 @@ function whyNot({ when, group }: Command, context: Context): string | null {
   if (when(context)) return null;
   if (when.lack) return when.lack(context);
   if (group === 'part' || group === 'edit')
-    return hasSelection(context) ? 'not with these parts selected' : hasSelection.lack!(context);
-  return 'not on this plate as it is';
+    return hasSelection(context) ? t('not with these parts selected') : hasSelection.lack!(context);
+  return t('not on this plate as it is');
 }
 
 /** The commands to choose from: none for lasers that the machine does not have. */

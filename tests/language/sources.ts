@@ -97,6 +97,9 @@ const isHidden = (above: readonly Node[]): boolean =>
   );
 
 /** Words of a language: two letters or more, and not only a unit, an id or a path. */
+/** Ids, keys of the keyboard, cursors, media queries: lower case with hyphens, or one word that the browser gives. */
+const NO_WORDS =
+  /^([a-z0-9]+(-[a-z0-9]+)+|[a-z-]+:|(Shift|Alt|Control|Meta|Escape|Enter|Home|End|Delete|Backspace|Insert|Space|Tab)|\(prefers-.*\)|.*sans-serif|text\/.*|M[\d .-].*)$/;
 const WORDS = /\p{L}{2,}[ \u00a0\u202f,.:;–-]+\p{L}{2,}|^\p{Lu}\p{Ll}{2,}$/u;
 const LONE_WORD = /\p{L}{3,}/u;
 
@@ -108,7 +111,7 @@ export function leftovers(file: string, known: ReadonlySet<string>): Found[] {
   walk(treeOf(file), [], (node, above) => {
     if (isHidden(above)) return;
     const text = stringOf(node);
-    if (text !== null && WORDS.test(text) && !known.has(text)) note(node, text);
+    if (text !== null && WORDS.test(text) && !NO_WORDS.test(text) && !known.has(text)) note(node, text);
     if (node.type === 'TemplateElement') {
       const raw = String((node['value'] as { cooked?: string }).cooked ?? '');
       if (

@@ -3,6 +3,7 @@
  * the warning colour, cuts as thick lines with a mark where they meet the outline, and the part's name and tags.
  * Hatching tells lasers apart; it is not the scan direction.
  */
+import { t } from '../../language/index';
 import type { Piece, Seam } from '../../build/types';
 import type { Px, ScreenPoint } from '../../units/types';
 import { toScreen } from '../camera';
@@ -79,7 +80,10 @@ const frameOf = (item: PartItem, sheet: Sheet): Frame => {
 };
 
 const tagsOf = (item: PartItem): string =>
-  [item.part.laser ? `pinned ${item.part.laser}` : '', item.part.seams === 'none' ? 'no seam' : '']
+  [
+    item.part.laser ? t('pinned {laser}', { laser: item.part.laser }) : '',
+    item.part.seams === 'none' ? t('no seam') : '',
+  ]
     .filter(Boolean)
     .join(', ');
 

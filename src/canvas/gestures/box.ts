@@ -2,6 +2,7 @@
  * Choosing parts with a box: dragged to the right it takes what lies whole inside, to the left whatever it touches. The
  * footprint counts, not the box around it. Platform millimetres.
  */
+import { t } from '../../language/index';
 import type { Box } from '../../geometry/types';
 import { boxesMeet, containsPoint } from '../../geometry/region';
 import { untagged, clipToConvex, planesOfBox } from '../../geometry/halfPlane';
@@ -51,7 +52,7 @@ export const boxGesture = (host: PlanHost, start: Input): Gesture => {
         Math.hypot(to.screen.left - start.screen.left, to.screen.top - start.screen.top) >= DRAG_THRESHOLD_PX;
       if (!dragged) return;
       const chosen = chosenBy(bench.analysis().parts, start.at, to.at);
-      const way = to.at.x < start.at.x ? 'touched' : 'whole inside';
+      const way = to.at.x < start.at.x ? t('touched') : t('whole inside');
       ui.setState({
         draft: { kind: 'box', from: start.at, to: to.at },
         tip: { at: to.screen, lines: [`${chosen.length} ${way}`] },

@@ -2,6 +2,7 @@
  * Outlines drawn corner by corner (polygon, zone): a press per corner, or a drag along a side; Enter, a double click or a press on the first
  * corner ends the drawing, Backspace takes a corner back. Platform millimetres on the steps of a drag.
  */
+import { t } from '../../language/index';
 import type { PlatePoint } from '../../units/types';
 import { toScreen } from '../camera';
 import { snapPoint } from '../snapping';
@@ -54,8 +55,9 @@ export const cornerGesture = (host: PlanHost, tool: CornerTool, start: Input): G
 
 const missingWords = (corners: number): string => {
   const missing = CORNERS_NEEDED - corners;
-  const so = corners === 0 ? 'No corner yet' : `${corners} ${corners === 1 ? 'corner' : 'corners'} so far`;
-  return `${so}, ${missing} more needed`;
+  return corners === 0
+    ? t('No corner yet, {missing} more needed', { missing })
+    : t('{count} [corner|corners] so far, {missing} more needed', { count: corners, missing });
 };
 
 /** Ends the drawing; with too few corners it goes on, and words beside the last place say how many are missing. */

@@ -3,6 +3,7 @@
  * one with a second press. Polygon and zone are drawn in corners.ts. What a drawing becomes on the plate, and what is
  * said about it. Platform millimetres on the steps of a drag.
  */
+import { t } from '../../language/index';
 import { addedParts } from '../../commands/operations/edit';
 import { addDrawnPart, type Drawing } from '../../commands/operations/shapes';
 import { addDrawnZone } from '../../commands/operations/zones';
@@ -112,7 +113,9 @@ const draftWords = (draft: Draft, to: Input): readonly string[] => {
     case 'polygon':
     case 'zone': {
       const last = draft.points.at(-1);
-      return last ? [place, `side ${mmWords(distance(last, draft.to), to.held)}`] : [place];
+      return last
+        ? [place, t('side {length}', { length: mmWords(distance(last, draft.to), to.held) })]
+        : [place];
     }
     default:
       return [];

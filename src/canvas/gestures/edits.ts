@@ -2,6 +2,7 @@
  * Drags that change what stands on the plate: parts moved, zone lines. Each works on the present layout, so
  * nothing else that changed meanwhile is lost. Millimetres on the platform.
  */
+import { t } from '../../language/index';
 import { moveParts } from '../../commands/operations/parts';
 import { setZoneLine } from '../../commands/operations/zoneLines';
 import type { Layout, PartId } from '../../layout/types';
@@ -41,7 +42,11 @@ export const moveGesture = (
     const free = { x: from[0] + to.at.x - start.at.x, y: from[1] + to.at.y - start.at.y };
     return magnet?.({ x: from[0], y: from[1] }, free, to.held) ?? snapPoint(free, to.held);
   };
-  const label = `${take ? 'Copy' : 'Move'} ${ids.length > 1 ? `${ids.length} parts` : lead}`;
+  const several = { count: ids.length };
+  const label =
+    ids.length > 1
+      ? t(take ? 'Copy {count} parts' : 'Move {count} parts', several)
+      : t(take ? 'Copy {part}' : 'Move {part}', { part: lead });
   return editGesture(host, start, {
     label,
     begun: () => {
@@ -60,7 +65,7 @@ export const moveGesture = (
 };
 
 const lineName = ({ key }: ZoneLine): string => {
-  if (key.kind === 'strip') return `line ${key.index + 1}`;
+  if (key.kind === 'strip') return t('line {number}', { number: key.index + 1 });
   return key.kind === 'quadrantX' ? 'x' : 'y';
 };
 const sameKey = (a: ZoneLine['key'], b: ZoneLine['key']): boolean =>
@@ -79,7 +84,7 @@ export const lineGesture = (
   const present = (line: ZoneLine): Mm =>
     zoneLines(plateOf(host.bench).zoning).find((other) => sameKey(other.key, line.key))?.c ?? line.c;
   return editGesture(host, start, {
-    label: lines.length > 1 ? 'Move the crossing point' : 'Move a zone line',
+    label: lines.length > 1 ? t('Move the crossing point') : t('Move a zone line'),
     change: onShown(host.bench, (plate, to: Input) =>
       lines.reduce((so, line) => setZoneLine(so, line.key, target(line, to)), plate),
     ),

@@ -1,6 +1,7 @@
 /**
  * Drags of the arrows of gas flow and blade. Degrees counter-clockwise from +x, towards which they move.
  */
+import { t } from '../../language/index';
 import { setGasFlow, setRecoater } from '../../commands/operations/streams';
 import type { Layout } from '../../layout/types';
 import type { Degrees } from '../../units/types';
@@ -29,8 +30,12 @@ export const streamGesture = (host: PlanHost, start: Input, stream: Stream): Ges
     return (Math.round((directionOf({ x: 0, y: 0 }, to.at) + 180) / step) * step) % 360;
   };
   return editGesture(host, start, {
-    label: stream === 'gas' ? 'Turn the gas flow' : 'Turn the blade',
+    label: stream === 'gas' ? t('Turn the gas flow') : t('Turn the blade'),
     change: (layout, to) => setStream(layout, stream, target(to)),
-    words: (to) => [`${stream === 'gas' ? 'gas flows' : 'blade moves'} towards ${target(to)}°`],
+    words: (to) => [
+      t(stream === 'gas' ? 'gas flows towards {towards}°' : 'blade moves towards {towards}°', {
+        towards: target(to),
+      }),
+    ],
   });
 };

@@ -2,6 +2,7 @@
  * Dragging the turn handle: one part about its own origin, several about the middle of their common box. Degrees
  * counter-clockwise from +x.
  */
+import { t } from '../../language/index';
 import { turnParts } from '../../commands/operations/partFields';
 import { groupPivot, keepPivot, swingParts } from '../../commands/operations/turn';
 import type { Layout, PartId } from '../../layout/types';
@@ -20,7 +21,7 @@ const turnGroupGesture = (host: PlanHost, start: Input, ids: readonly PartId[]):
   const first = directionOf(centre, start.at);
   const target = (to: Input): Degrees => snapTurn(directionOf(centre, to.at) - first, to.held);
   return editGesture(host, start, {
-    label: `Turn ${ids.length} parts`,
+    label: t('Turn {count} parts', { count: ids.length }),
     begun: () => host.ui.setState({ moving: ids }),
     change: (layout, to) => {
       const next = swingParts(layout, ids, target(to), pivot, before);
@@ -41,7 +42,7 @@ export const turnGesture = (host: PlanHost, start: Input, lead: PartId, ids: rea
   const offset = (part?.turn_deg ?? 0) - directionOf(centre, start.at);
   const target = (to: Input): Degrees => snapTurn(directionOf(centre, to.at) + offset, to.held);
   return editGesture(host, start, {
-    label: `Turn ${lead}`,
+    label: t('Turn {lead}', { lead }),
     begun: () => host.ui.setState({ moving: ids }),
     change: (layout, to) => turnParts(layout, ids, target(to) - (partOf(layout, lead)?.turn_deg ?? 0)),
     words: (to) => [turnWords(target(to))],

@@ -2,11 +2,13 @@
  * Words beside the pointer: coordinates and sizes as they change, at a fixed number of decimals so that they do not
  * jump in width while dragging. Millimetres, degrees.
  */
+import { withDecimalSign } from '../../language/index';
 import { NARROW_SPACE } from '../../units/format';
 import type { Degrees, Mm, PlatePoint } from '../../units/types';
 import type { Modifiers } from '../snapping';
 
-const signed = (value: number, decimals: number): string => (value + 0).toFixed(decimals).replace(/^-/, '−');
+const signed = (value: number, decimals: number): string =>
+  withDecimalSign((value + 0).toFixed(decimals)).replace(/^-/, '−');
 
 const decimals = (held: Modifiers): number => (held.alt ? 3 : 1);
 

@@ -2,6 +2,7 @@
  * Drags that reshape a drawn zone: the whole zone, one corner, a new corner on a side, a circle's radius. Corners of
  * other zones on the same point go along unless Ctrl is held. Platform millimetres.
  */
+import { t } from '../../language/index';
 import {
   addZoneCorner,
   cornersTogether,
@@ -42,7 +43,7 @@ export const moveZoneGesture = (
     y: snapMm(y + to.at.y - start.at.y, to.held) - y,
   });
   return editGesture(host, start, {
-    label: `Move zone ${zone + 1}`,
+    label: t('Move zone {number}', { number: zone + 1 }),
     change: onShown(host.bench, (plate, to: Input) => {
       const [presentX, presentY] = anchorOf(plate, zone);
       const wanted = by(to);
@@ -55,7 +56,7 @@ export const moveZoneGesture = (
 
 /** Moves a corner; Shift and a click take it away. */
 export const cornerGesture = (host: PlanHost, start: Input, place: ZoneCorner): Gesture => {
-  const label = `Reshape zone ${place.zone + 1}`;
+  const label = t('Reshape zone {number}', { number: place.zone + 1 });
   const before = plateOf(host.bench);
   const from = outlineOf(before, place)?.[place.corner] ?? [0, 0];
   const [x, y] = from;
@@ -79,7 +80,7 @@ export const cornerGesture = (host: PlanHost, start: Input, place: ZoneCorner): 
 
 /** Pulls a new corner out of the side that begins at the corner named; a click alone adds it where it was pressed. */
 export const newCornerGesture = (host: PlanHost, start: Input, after: ZoneCorner): Gesture => {
-  const label = `Reshape zone ${after.zone + 1}`;
+  const label = t('Reshape zone {number}', { number: after.zone + 1 });
   const target = (to: Input): PlatePoint => snapPoint(to.at, to.held);
   let added = false;
   return editGesture(host, start, {
@@ -103,8 +104,8 @@ export const radiusGesture = (host: PlanHost, start: Input, zone: number, ring: 
   const [x, y] = found && 'circle_mm' in found ? found.circle_mm : [0, 0];
   const target = (to: Input) => snapMm(Math.hypot(to.at.x - x, to.at.y - y), to.held);
   return editGesture(host, start, {
-    label: `Reshape zone ${zone + 1}`,
+    label: t('Reshape zone {number}', { number: zone + 1 }),
     change: onShown(host.bench, (plate, to: Input) => setZoneRadius(plate, zone, ring, target(to))),
-    words: (to) => [`radius ${mmWords(target(to), to.held)}`],
+    words: (to) => [t('radius {length}', { length: mmWords(target(to), to.held) })],
   });
 };

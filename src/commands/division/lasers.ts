@@ -1,4 +1,5 @@
 /** Switches a laser on or off by its number on the machine: what the plate would be like without it. */
+import { t } from '../../language/index';
 import { MOST_LASERS } from '../../layout/limits';
 import { documentCommand, hasLaser } from '../make';
 import { switchLaser } from '../operations';
@@ -8,7 +9,7 @@ const switchCommand = (number: number): Command =>
   documentCommand(
     {
       id: `switch-laser-${number}`,
-      label: `Laser ${number} on or off`,
+      label: t('Laser {number} on or off', { number }),
       group: 'division',
       keys: [],
       when: hasLaser(number),

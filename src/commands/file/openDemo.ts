@@ -1,4 +1,5 @@
 /** The demo plate: ferry spares. */
+import { t } from '../../language/index';
 import { demoLayout } from '../../layout/demo';
 import { always } from '../make';
 import type { Command } from '../types';
@@ -10,5 +11,5 @@ export const openDemo: Command = {
   group: 'file',
   keys: [],
   when: always,
-  run: ({ bench }) => openLayout(bench, 'Open the demo plate', demoLayout()),
+  run: ({ bench }) => openLayout(bench, t('Open the demo plate'), demoLayout()),
 };

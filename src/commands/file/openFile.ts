@@ -2,6 +2,7 @@
  * Opens a file by its kind: a layout file replaces the layout, outlines and meshes go to their check page. What cannot be opened is
  * reported in one sentence and the open layout stays as it is.
  */
+import { t } from '../../language/index';
 import { fail, ok, type Fault, type Result } from '../../layout/result';
 import type { Layout } from '../../layout/types';
 import type { Context } from '../types';
@@ -58,7 +59,7 @@ export async function readLayoutFile(file: File): Promise<Result<Layout>> {
 async function openLayoutFile({ bench }: Context, file: File): Promise<Fault | null> {
   const read = await readLayoutFile(file);
   if (!read.ok) return read.fault;
-  openLayout(bench, `Open ${file.name}`, read.value);
+  openLayout(bench, t('Open {name}', { name: file.name }), read.value);
   return null;
 }
 

@@ -3,6 +3,7 @@
  * its sender did; a comparison goes to its screen. What is no link, or a broken one, is reported in one sentence and the
  * open plate stays as it is.
  */
+import { t } from '../../language/index';
 import type { Result } from '../../layout/result';
 import type { AnyLinked } from '../../link/index';
 import type { Workbench } from '../../store/types';
@@ -14,7 +15,7 @@ type Opener = Pick<Context['ports'], 'showComparison'>;
 function openPlate(bench: Workbench, { layouts, view }: AnyLinked): void {
   const [layout] = layouts;
   if (layout === undefined) return;
-  openLayout(bench, `Open ${layout.name} by its link`, layout);
+  openLayout(bench, t('Open {name} by its link', { name: layout.name }), layout);
   bench.setView({ height_mm: view.height_mm ?? 0, camera: view.camera ?? null });
 }
 

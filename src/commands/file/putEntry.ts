@@ -2,6 +2,7 @@
  * Puts a copy of a library's entry on the workbench as one history entry: a layout in place of the open one, a machine or
  * a process in place of the plate's, a shape as one more part.
  */
+import { t } from '../../language/index';
 import { ok, type Fault, type Result } from '../../layout/result';
 import type { Layout, Machine } from '../../layout/types';
 import type { Entry } from '../../store/library';
@@ -27,7 +28,7 @@ function changedBy({ head, ...entry }: Entry, layout: Layout): Result<Layout> {
 function lasersMoved(before: Machine, next: Machine): Fault | null {
   const moves = heirs(before, next);
   if (moves.length === 0) return null;
-  const text = moves.map(({ from, to }) => `${to} takes over from ${from}`).join(', ');
+  const text = moves.map(({ from, to }) => t('{to} takes over from {from}', { to, from })).join(', ');
   return { code: 'library-machine-lasers', params: { moves: text } };
 }
 
@@ -38,11 +39,11 @@ export function putEntry(bench: Workbench, entry: Entry): Result<readonly string
   if (!next.ok) return next;
   const { kind, name } = entry.head;
   if (kind === 'layout') {
-    openLayout(bench, `Open “${name}” of the library`, next.value);
+    openLayout(bench, t('Open “{name}” of the library', { name }), next.value);
     return ok([]);
   }
   bench.endGesture();
-  bench.change(`${kind} “${name}” of the library`, () => next.value);
+  bench.change(t('{kind} “{name}” of the library', { kind, name }), () => next.value);
   const added = addedParts(before, next.value);
   if (added.length > 0) bench.setView({ selection: added });
   const moved = lasersMoved(before.machine, next.value.machine);

@@ -1,4 +1,5 @@
 /** Arrow keys move the selected parts: 1 mm, with Shift 10 mm, with Ctrl 0.1 mm. A held key is one history entry. */
+import { t } from '../../language/index';
 import { documentCommand, hasSelection } from '../make';
 import { moveParts } from '../operations';
 import type { Command } from '../types';
@@ -20,7 +21,7 @@ const moves = (step: (typeof STEPS)[number]): Command[] =>
     documentCommand(
       {
         id: `move-${name}-${step.name}`,
-        label: `Move ${step.step_mm} mm to the ${name}`,
+        label: t('Move {step} mm to the {name}', { step: step.step_mm, name }),
         group: 'part',
         keys: [`${step.modifier}${key}`],
         repeats: true,

@@ -1,4 +1,5 @@
 /** Pins the selected parts to a laser by its number on the machine. */
+import { t } from '../../language/index';
 import { MOST_LASERS } from '../../layout/limits';
 import { all, documentCommand, hasLaser, hasSelection } from '../make';
 import { setPartFields } from '../operations';
@@ -11,7 +12,7 @@ const pinCommand = (number: number): Command =>
   documentCommand(
     {
       id: `pin-laser-${number}`,
-      label: `Pin to laser ${number}`,
+      label: t('Pin to laser {number}', { number }),
       group: 'part',
       keys: number <= NUMBERED_LASERS ? [String(number)] : [],
       when: all(hasSelection, hasLaser(number)),

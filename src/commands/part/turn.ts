@@ -2,6 +2,7 @@
  * Turns the selected part about its own origin, several about the middle of their common box: counter-clockwise, with
  * Shift clockwise.
  */
+import { t } from '../../language/index';
 import { documentCommand, hasSelection } from '../make';
 import { turnTogether } from '../operations';
 import type { Command } from '../types';
@@ -17,7 +18,7 @@ const turnCommand = (by_deg: number, key: string): Command => {
   return documentCommand(
     {
       id: `turn-${way}-${Math.abs(by_deg)}`,
-      label: `Turn ${Math.abs(by_deg)}° ${way}`,
+      label: t('Turn {by}° {way}', { by: Math.abs(by_deg), way }),
       group: 'part',
       keys: [key],
       repeats: true,

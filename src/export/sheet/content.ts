@@ -2,6 +2,7 @@
  * All that the sheet says, in words: identity, revision, figures with their spread, service events, who exposes what, seams,
  * failing lasers, cautions. Hours carry the correction factor; stops are not in them.
  */
+import { t } from '../../language/index';
 import { CAUTIONS, EVENT_NAMES, STANDARDS, WHO_DECIDES } from '../../build/cautions';
 import { eventsOf, type EventKind, type ServiceEvent } from '../../build/events';
 import { shownClock } from '../../build/scheduleFaults';
@@ -20,7 +21,8 @@ const SMALLEST_CM3 = 0.005;
 function hoursWords({ layout, build, stretches }: Analysis): string {
   const { factor, spread_pct } = layout.schedule?.correction ?? { factor: 1, spread_pct: null };
   const hours = build.time_h * factor;
-  const spread = spread_pct === null ? ', spread unknown' : ` ± ${formatHours((hours * spread_pct) / 100)}`;
+  const spread =
+    spread_pct === null ? t(', spread unknown') : ` ± ${formatHours((hours * spread_pct) / 100)}`;
   const left = stretches.reduce(
     (sum, { from_mm, to_mm, figures }) => sum + (to_mm - from_mm) * figures.unassigned_mm2,
     0,
@@ -28,7 +30,7 @@ function hoursWords({ layout, build, stretches }: Analysis): string {
   const without =
     left / MM3_PER_CM3 < SMALLEST_CM3
       ? ''
-      : `, without ${formatCm3(left / MM3_PER_CM3)} that no laser exposes`;
+      : t(', without {value} that no laser exposes', { value: formatCm3(left / MM3_PER_CM3) });
   return `${formatHours(hours)}${spread}${without}`;
 }
 
@@ -38,9 +40,9 @@ function reasonsOf(analysis: Analysis): string[] {
   const faults = problems.filter(({ blocks }) => blocks);
   const reasons = faults.map(({ code, params }) => messageText(code, params));
   if (layout.revision?.state === 'superseded')
-    reasons.push(`Revision ${layout.revision.name} is superseded.`);
-  if (!isChecked(analysis)) reasons.push('The plate has not been checked.');
-  if (reasons.length === 0) reasons.push('Some section area is exposed by no laser.');
+    reasons.push(t('Revision {name} is superseded.', { name: layout.revision.name }));
+  if (!isChecked(analysis)) reasons.push(t('The plate has not been checked.'));
+  if (reasons.length === 0) reasons.push(t('Some section area is exposed by no laser.'));
   return reasons;
 }
 
@@ -56,7 +58,7 @@ function stateOf({ revision }: Layout, blocked: boolean): string {
 }
 
 function revisionWords({ revision }: Layout): string {
-  if (revision === null) return 'no revision: nobody has filed this layout yet';
+  if (revision === null) return t('no revision: nobody has filed this layout yet');
   const { name, state, date, reason } = revision;
   return `revision ${name}, ${state} ${date}${reason === '' ? '' : `: ${reason}`}`;
 }
@@ -71,28 +73,31 @@ function factsOf(analysis: Analysis, events: readonly ServiceEvent[], printed: s
     ['machine', machine.name],
     ['process', process.name],
     ['layers', `${build.layers} × ${formatField(process.layer_mm)} mm`],
-    ['build, estimate', hoursWords(analysis)],
-    ['start', schedule ? shownClock(schedule.start) : 'not planned'],
-    ['end, estimate', end ? shownClock(end.at) : 'unknown without a start'],
-    ['lasers on', `${on.join(', ') || 'none'}${off.length > 0 ? ` (off: ${off.join(', ')})` : ''}`],
+    [t('build, estimate'), hoursWords(analysis)],
+    ['start', schedule ? shownClock(schedule.start) : t('not planned')],
+    [t('end, estimate'), end ? shownClock(end.at) : t('unknown without a start')],
+    [
+      t('lasers on'),
+      `${on.join(', ') || 'none'}${off.length > 0 ? t(' (off: {list})', { list: off.join(', ') }) : ''}`,
+    ],
     ['printed', printed],
   ];
 }
 
 function eventRow({ kind, layer, hour, at, attended }: ServiceEvent, spread_pct: number): SheetRow {
-  const after = layer === 0 ? 'before layer 1' : `after layer ${layer}`;
+  const after = layer === 0 ? t('before layer 1') : t('after layer {layer}', { layer });
   const hours = `${formatHours(hour)} ± ${formatHours((hour * spread_pct) / 100)}`;
-  const there = attended ? '' : '. NOBODY THERE';
+  const there = attended ? '' : t('. NOBODY THERE');
   return { head: EVENT_NAMES[kind], body: `${shownClock(at)}, ${after}, ${hours}${there}`, tick: true };
 }
 
 function eventTable({ schedule, machine }: Layout, events: readonly ServiceEvent[]): SheetTable {
-  const table = { title: 'SERVICE EVENTS', rest: 'more events' };
+  const table = { title: t('SERVICE EVENTS'), rest: t('more events') };
   if (schedule === null)
-    return { ...table, hint: 'No start is planned: events and their times are unknown.', rows: [] };
+    return { ...table, hint: t('No start is planned: events and their times are unknown.'), rows: [] };
   const stores =
-    machine.powder === null ? 'The machine’s stores are not stated: only the end is known. ' : '';
-  const hint = `${stores}Estimates, stops not in them; each store served in full at its event.`;
+    machine.powder === null ? t('The machine’s stores are not stated: only the end is known. ') : '';
+  const hint = t('{stores}Estimates, stops not in them; each store served in full at its event.', { stores });
   return { ...table, hint, rows: events.map((event) => eventRow(event, schedule.correction.spread_pct)) };
 }
 
@@ -104,7 +109,7 @@ function cautionTable(events: readonly ServiceEvent[]): SheetTable {
   for (const kind of kinds)
     heads.set(CAUTIONS[kind], [...(heads.get(CAUTIONS[kind]) ?? []), EVENT_NAMES[kind]]);
   const rows = [...heads].map(([body, names]) => ({ head: names.join(', '), body }));
-  return { title: 'CAUTIONS', hint: '', rows, rest: 'more cautions' };
+  return { title: 'CAUTIONS', hint: '', rows, rest: t('more cautions') };
 }
 
 const OUTAGE_HINT =
@@ -119,22 +124,22 @@ export const NOTES: readonly string[] = [
 function tablesOf(layout: Layout, facts: SheetFacts): Pick<SheetContent, 'parts' | 'seams' | 'outages'> {
   return {
     parts: {
-      title: 'PART, LASER, HEIGHTS z IN mm',
+      title: t('PART, LASER, HEIGHTS z IN mm'),
       hint: '',
       rows: partRows(layout, facts.holdings),
-      rest: 'more parts',
+      rest: t('more parts'),
     },
     seams: {
       title: 'SEAMS',
       hint: seamSummary(facts),
       rows: seamRows(layout, facts.seams),
-      rest: 'more parts with seams',
+      rest: t('more parts with seams'),
     },
     outages: {
-      title: 'IF A LASER FAILS',
+      title: t('IF A LASER FAILS'),
       hint: OUTAGE_HINT,
       rows: outageRows(layout, facts.outages),
-      rest: 'more lasers',
+      rest: t('more lasers'),
     },
   };
 }
@@ -158,19 +163,19 @@ export function sheetContent(analysis: Analysis, facts: SheetFacts, printed: str
     signatures: [
       ['planned', layout.revision?.author ?? ''],
       ['reviewed', layout.revision?.reviewer ?? ''],
-      ['set up by', ''],
-      ['taken out by', ''],
+      [t('set up by'), ''],
+      [t('taken out by'), ''],
     ],
     blanks: [
-      'job no.',
-      'machine no.',
-      'platform no.',
-      'powder, batch',
+      t('job no.'),
+      t('machine no.'),
+      t('platform no.'),
+      t('powder, batch'),
       'blade',
-      'actual start',
-      'actual end',
-      'actual stops, h',
-      'actual last layer',
+      t('actual start'),
+      t('actual end'),
+      t('actual stops, h'),
+      t('actual last layer'),
       'remarks',
     ],
     notes: NOTES,

@@ -1,6 +1,7 @@
 /**
  * Rows of the sheet: part → laser → heights, seams, and what to do where a laser fails. Heights in mm above the platform.
  */
+import { t } from '../../language/index';
 import type { Layout } from '../../layout/types';
 import { formatCm3, formatField, formatHours, formatMm } from '../../units/format';
 import type { Hours } from '../../units/types';
@@ -19,18 +20,24 @@ export function rangeWords(ranges: readonly HeightRange[]): string {
   const span = ({ from_mm, to_mm }: HeightRange): string => `${formatField(from_mm)}–${formatField(to_mm)}`;
   const [first, last] = [ranges[0], ranges.at(-1)];
   if (!first || !last) return '';
-  if (ranges.length <= MOST_RANGES) return ranges.map(span).join(' and ');
-  return `${span({ from_mm: first.from_mm, to_mm: last.to_mm })} in ${ranges.length} ranges`;
+  if (ranges.length <= MOST_RANGES) return ranges.map(span).join(t(' and '));
+  return t('{span} in {ranges} ranges', {
+    span: span({ from_mm: first.from_mm, to_mm: last.to_mm }),
+    ranges: ranges.length,
+  });
 }
 
-const laserName = ({ machine }: Layout, laser: number): string => machine.lasers[laser]?.id ?? 'NO LASER';
+const laserName = ({ machine }: Layout, laser: number): string => machine.lasers[laser]?.id ?? t('NO LASER');
 const partName = ({ parts }: Layout, part: number): string => parts[part]?.id ?? '?';
 
 /** "P01, P02 and 9 more parts". */
 export function partNames(layout: Layout, parts: readonly number[]): string {
   const names = parts.map((part) => partName(layout, part));
   if (names.length <= MOST_PARTS) return names.join(', ');
-  return `${names.slice(0, MOST_PARTS - 1).join(', ')} and ${names.length - MOST_PARTS + 1} more parts`;
+  return t('{list} and {number} more parts', {
+    list: names.slice(0, MOST_PARTS - 1).join(', '),
+    number: names.length - MOST_PARTS + 1,
+  });
 }
 
 /** Rows of one part are one row: the words of each, joined. */
@@ -60,29 +67,38 @@ export const seamRows = (layout: Layout, seams: readonly SeamRun[]): SheetRow[] 
   );
 
 export function seamSummary({ seams, mostSeams, longestSeams_mm }: SheetFacts): string {
-  if (seams.length === 0) return 'No part is cut.';
+  if (seams.length === 0) return t('No part is cut.');
   const parts = new Set(seams.map(({ part }) => part)).size;
   const sum = `at most ${mostSeams} ${mostSeams === 1 ? 'seam' : 'seams'} and ${formatMm(longestSeams_mm)} in one layer`;
-  return `${parts} ${parts === 1 ? 'part is' : 'parts are'} cut; ${sum}. Lengths are of the layer where they are longest.`;
+  return `${parts} ${parts === 1 ? t('part is') : t('parts are')} cut; ${sum}. Lengths are of the layer where they are longest.`;
 }
 
 const correctedHours = ({ schedule }: Layout, time_h: Hours): string =>
-  `about ${formatHours(time_h * (schedule?.correction.factor ?? 1))}`;
+  t('about {value}', { value: formatHours(time_h * (schedule?.correction.factor ?? 1)) });
 
 const leaves = (layout: Layout, { parts, volume_cm3 }: Rest): string =>
   `${partNames(layout, parts)} (${formatCm3(volume_cm3)})`;
 
 /** What the failing of one laser comes to. */
 function outageWords(layout: Layout, { asZoned, anew, pinned }: Outage): string {
-  if (asZoned === null) return 'No other laser is on: the plate must stop.';
+  if (asZoned === null) return t('No other laser is on: the plate must stop.');
   if (asZoned.parts.length === 0)
-    return `The others expose all within the present zones: ${correctedHours(layout, asZoned.time_h)}.`;
-  const unexposed = `Unexposed as zoned: ${leaves(layout, asZoned)}.`;
+    return t('The others expose all within the present zones: {layout}.', {
+      layout: correctedHours(layout, asZoned.time_h),
+    });
+  const unexposed = t('Unexposed as zoned: {layout}.', { layout: leaves(layout, asZoned) });
   if (anew === null) return unexposed;
   if (anew.parts.length > 0)
-    return `${unexposed} Even with zones anew: ${leaves(layout, anew)}. The plate must stop.`;
-  const freed = pinned.length > 0 ? ` ${partNames(layout, pinned)} set free,` : '';
-  return `${unexposed} Zones divided anew among the others,${freed} all exposed: ${correctedHours(layout, anew.time_h)}.`;
+    return t('{unexposed} Even with zones anew: {layout}. The plate must stop.', {
+      unexposed,
+      layout: leaves(layout, anew),
+    });
+  const freed = pinned.length > 0 ? t(' {layout} set free,', { layout: partNames(layout, pinned) }) : '';
+  return t('{unexposed} Zones divided anew among the others,{freed} all exposed: {layout}.', {
+    unexposed,
+    freed,
+    layout: correctedHours(layout, anew.time_h),
+  });
 }
 
 export const outageRows = (layout: Layout, outages: readonly Outage[]): SheetRow[] =>

@@ -8,7 +8,8 @@ import { PANELS_MACHINE } from './panels/machine';
 import { PANELS_PARTS } from './panels/parts';
 import { PANELS_PLAN_MENU } from './panels/planMenu';
 import { PANELS_PROCESS } from './panels/process';
-import { PANELS_READOUT } from './panels/readout';
+import { PANELS_READOUT1 } from './panels/readout1';
+import { PANELS_READOUT2 } from './panels/readout2';
 import { PANELS_SCHEDULE } from './panels/schedule';
 import { PANELS_SPOKEN } from './panels/spoken';
 import { PANELS_TITLE } from './panels/title';
@@ -31,7 +32,8 @@ export const REST = {
   ...PANELS_PARTS,
   ...PANELS_PLAN_MENU,
   ...PANELS_PROCESS,
-  ...PANELS_READOUT,
+  ...PANELS_READOUT1,
+  ...PANELS_READOUT2,
   ...PANELS_SCHEDULE,
   ...PANELS_SPOKEN,
   ...PANELS_TITLE,

@@ -108,7 +108,7 @@ function Advice({ layout, study }: { readonly layout: Layout; readonly study: Bl
       <button
         type="button"
         className="button"
-        onClick={() => edit.press('Turn against the blade', (now) => turnTogether(now, [part], turn_deg))}
+        onClick={() => edit.press(t('Turn against the blade'), (now) => turnTogether(now, [part], turn_deg))}
       >
         Turn {part} by {degreesText(turn_deg)}
       </button>
@@ -134,7 +134,7 @@ function SideEntry({ problem }: { readonly problem: Problem }) {
 }
 
 const newsText = (study: BladeStudy | null, progress: number): string =>
-  `${study ? 'before the last change; ' : ''}being computed: ${Math.floor(100 * progress)} %`;
+  `${study ? t('before the last change; ') : ''}being computed: ${Math.floor(100 * progress)} %`;
 
 function WholeBuild({ layout }: { readonly layout: Layout }) {
   const { study, progress } = useBladeStudy(layout);

@@ -3,6 +3,7 @@
  * step (with Shift ten steps; a held arrow is one history entry). Text that cannot be read shows its message and the
  * old value stays in the layout.
  */
+import { t } from '../../language/index';
 import type { KeyboardEvent } from 'react';
 import { useState } from 'react';
 import type { Fault } from '../../layout/result';
@@ -116,7 +117,11 @@ export function TypedField(props: TypedFieldProps) {
       hint={props.hint === undefined ? MANNERS : `${props.hint} ${MANNERS}`}
       unit={props.unit}
       fault={fault}
-      kept={mixed ? 'Kept: the values that differ' : `Kept: ${props.format(props.value)} ${props.unit}`}
+      kept={
+        mixed
+          ? t('Kept: the values that differ')
+          : t('Kept: {value} {unit}', { value: props.format(props.value), unit: props.unit })
+      }
       testId={props.testId}
       drag={props.disabled === true ? undefined : keys.label}
       input={{

@@ -2,6 +2,7 @@
  * What a typed field makes of the text in it: a number inside its limits, or one sentence. The text is read by a parser
  * of src/units; the limits are the field's own, in the unit of the value.
  */
+import { t } from '../../language/index';
 import type { Fault, Result } from '../../layout/result';
 import { fail } from '../../layout/result';
 
@@ -23,8 +24,8 @@ export interface Reading extends FieldLimits {
 const withUnit = (accepted: string, unit: string): string => (unit === '' ? accepted : `${accepted} ${unit}`);
 const range = ({ min, max }: FieldLimits): string => {
   if (min !== undefined && max !== undefined) return `${min} to ${max}`;
-  if (min !== undefined) return `${min} or more`;
-  return max === undefined ? 'any number' : `up to ${max}`;
+  if (min !== undefined) return t('{min} or more', { min });
+  return max === undefined ? t('any number') : `up to ${max}`;
 };
 
 /** "+=5", "-=1/4 in": added to what is there, each value of several for itself. */
@@ -65,7 +66,7 @@ export function readField(text: string, reading: Reading): Result<number> {
   const { min = -Infinity, max = Infinity, whole = false, clamp = false } = reading;
   if (clamp) return { ok: true, value: Math.min(max, Math.max(min, read.value)) };
   if (read.value >= min && read.value <= max && (!whole || Number.isInteger(read.value))) return read;
-  const kind = whole ? 'a whole number, ' : '';
+  const kind = whole ? t('a whole number, ') : '';
   return fail('field-range', {
     what: reading.what,
     found: text.trim(),

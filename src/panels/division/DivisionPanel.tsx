@@ -21,7 +21,7 @@ function useWhere(): { readonly note?: string } {
   const from_mm = useBench(({ layout, view }) =>
     layout.zoning.length === 1 ? null : layout.zoning[shownStep(layout, view.height_mm)]!.from_mm,
   );
-  return from_mm === null ? {} : { note: `from ${formatField(from_mm)} mm` };
+  return from_mm === null ? {} : { note: t('from {from} mm', { from: formatField(from_mm) }) };
 }
 
 export function DivisionPanel() {
@@ -43,7 +43,7 @@ export function DivisionPanel() {
           <SharedBandFields width_mm={zoning.sharedBand_mm} platform={platform} />
         </Block>
       )}
-      <Block {...(zoning.strategy === 'drawn' ? { title: 'DRAWN ZONES', ...where } : LASERS)}>
+      <Block {...(zoning.strategy === 'drawn' ? { title: t('DRAWN ZONES'), ...where } : LASERS)}>
         <ZoneLaserFields zoning={zoning} />
       </Block>
       <Block title={t('SHARED LOAD')}>
@@ -51,14 +51,14 @@ export function DivisionPanel() {
           label={t('rule')}
           value={allocation}
           options={[
-            { value: 'balanced', label: 'Balanced: shared load may be cut', content: 'balanced' },
+            { value: 'balanced', label: t('Balanced: shared load may be cut'), content: 'balanced' },
             {
               value: 'wholeParts',
-              label: 'Whole parts: each to one laser, where a zone holds it whole',
+              label: t('Whole parts: each to one laser, where a zone holds it whole'),
               content: 'whole',
             },
           ]}
-          onChoose={(rule) => edit.press('rule for shared load', (layout) => setAllocation(layout, rule))}
+          onChoose={(rule) => edit.press(t('rule for shared load'), (layout) => setAllocation(layout, rule))}
         />
       </Block>
     </div>

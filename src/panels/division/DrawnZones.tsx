@@ -54,7 +54,7 @@ function CornerFields({ outline, place }: { readonly outline: Outline; readonly 
   const edit = useEdit();
   const onShown = useOnShown();
   const [x, y] = outline[place.corner]!;
-  const name = `corner ${place.corner + 1}`;
+  const name = t('corner {number}', { number: place.corner + 1 });
   const next = outline[(place.corner + 1) % outline.length]!;
   const field = (axis: 'x' | 'y', value: number, to: (value: number) => Point) => (
     <LengthField
@@ -70,12 +70,12 @@ function CornerFields({ outline, place }: { readonly outline: Outline; readonly 
   const middle: Point = [(x + next[0]) / 2, (y + next[1]) / 2];
   const add = (): void =>
     edit.press(
-      'add a corner',
+      t('add a corner'),
       onShown((plate) => addZoneCorner(plate, place, middle)),
     );
   const remove = (): void =>
     edit.press(
-      'remove a corner',
+      t('remove a corner'),
       onShown((plate) => removeZoneCorner(plate, place)),
     );
   return (
@@ -83,8 +83,13 @@ function CornerFields({ outline, place }: { readonly outline: Outline; readonly 
       <legend>{name}</legend>
       {field('x', x, (value) => [value, y])}
       {field('y', y, (value) => [x, value])}
-      <SmallButton sign="+" label={`A new corner after ${name}`} onPress={add} />
-      <SmallButton sign="×" label={`Remove ${name}`} disabled={outline.length <= 3} onPress={remove} />
+      <SmallButton sign="+" label={t('A new corner after {name}', { name })} onPress={add} />
+      <SmallButton
+        sign="×"
+        label={t('Remove {name}', { name })}
+        disabled={outline.length <= 3}
+        onPress={remove}
+      />
     </fieldset>
   );
 }
@@ -122,12 +127,12 @@ function ZoneLasers({ zone, index }: ZoneProps) {
       ? zone.lasers.filter((other) => other !== id)
       : [...zone.lasers, id];
     edit.press(
-      'lasers of a zone',
+      t('lasers of a zone'),
       onShown((plate) => setZoneLasers(plate, index, next)),
     );
   };
   return (
-    <fieldset className="row" aria-label={`Lasers of zone ${index + 1}`}>
+    <fieldset className="row" aria-label={t('Lasers of zone {number}', { number: index + 1 })}>
       {lasers.map(({ id }, laser) => (
         <button
           key={id}
@@ -151,7 +156,7 @@ function DrawnZoneRow({ zone, index }: ZoneProps) {
   const chosen = useBench((state) => state.view.activeZone === index);
   const remove = (): void =>
     edit.press(
-      'remove a zone',
+      t('remove a zone'),
       onShown((plate) => removeDrawnZone(plate, index)),
     );
   return (
@@ -166,7 +171,7 @@ function DrawnZoneRow({ zone, index }: ZoneProps) {
         zone {index + 1}: {chosen ? 'done' : 'reshape'}
       </button>
       <ZoneLasers zone={zone} index={index} />
-      <SmallButton sign="×" label={`Remove zone ${index + 1}`} onPress={remove} />
+      <SmallButton sign="×" label={t('Remove zone {number}', { number: index + 1 })} onPress={remove} />
       {chosen && (
         <div className="drawn-zone-outline">
           {zone.rings.map((ring, i) => (

@@ -59,7 +59,7 @@ function StripButtons({ count }: { readonly count: number }) {
         disabled={count >= MOST_STRIPS}
         onClick={() =>
           edit.press(
-            'add a strip',
+            t('add a strip'),
             onShown((plate) => addStrip(plate)),
           )
         }
@@ -72,7 +72,7 @@ function StripButtons({ count }: { readonly count: number }) {
         disabled={count <= FEWEST_STRIPS}
         onClick={() =>
           edit.press(
-            'remove a strip',
+            t('remove a strip'),
             onShown((plate) => removeStrip(plate)),
           )
         }
@@ -113,7 +113,7 @@ export function StripFields({ zoning, platform }: StripProps) {
       {zoning.lines_mm.map((c, index) => (
         <LengthField
           key={`${index} of ${zoning.lines_mm.length}`}
-          label={`line ${index + 1}, ${axis}`}
+          label={t('line {number}, {axis}', { number: index + 1, axis })}
           value={c}
           {...stripLineLimits(platform, zoning, index)}
           testId={`strip-line-${index}`}
@@ -153,10 +153,10 @@ export function SharedBandFields({ width_mm, platform }: BandProps) {
         step={5}
         valueText={formatMm(width_mm)}
         testId="shared-band-slider"
-        onHold={edit.hold('shared band')}
+        onHold={edit.hold(t('shared band'))}
         onChange={(value) =>
           edit.press(
-            'shared band',
+            t('shared band'),
             onShown((plate) => setSharedBand(plate, value)),
           )
         }

@@ -32,7 +32,11 @@ function StepName({ index, shown }: StepProps) {
       className="step-line-name"
       aria-current={shown || undefined}
       disabled={middle === null}
-      title={middle === null ? 'It holds in no layer' : `Look at ${formatField(middle)} mm`}
+      title={
+        middle === null
+          ? t('It holds in no layer')
+          : t('Look at {middle} mm', { middle: formatField(middle) })
+      }
       data-testid={`step-${index}`}
       onClick={() => middle !== null && bench.setView({ height_mm: middle })}
     >
@@ -51,14 +55,14 @@ function StepLine({ index, shown }: StepProps) {
   const edit = useEdit();
   const layout = useBench((state) => state.layout);
   const limits = stepLimits(layout, index);
-  const name = `zones ${index + 1}`;
+  const name = t('zones {number}', { number: index + 1 });
   return (
     <li className="step" data-shown={shown || undefined}>
       <StepName index={index} shown={shown} />
       {index > 0 && (
         <>
           <LengthField
-            label={`${name} from`}
+            label={t('{name} from', { name })}
             value={layout.zoning[index]!.from_mm}
             min={limits?.min}
             max={limits?.max}
@@ -72,10 +76,10 @@ function StepLine({ index, shown }: StepProps) {
             type="button"
             className="button"
             data-bare
-            title={`Remove ${name}: those below hold there, too`}
-            aria-label={`Remove ${name}`}
+            title={t('Remove {name}: those below hold there, too', { name })}
+            aria-label={t('Remove {name}', { name })}
             data-testid={`step-remove-${index}`}
-            onClick={() => edit.press('Remove this change of zones', (plate) => removeStep(plate, index))}
+            onClick={() => edit.press(t('Remove this change of zones'), (plate) => removeStep(plate, index))}
           >
             ×
           </button>
@@ -88,9 +92,9 @@ function StepLine({ index, shown }: StepProps) {
 /** The button tells the height at which the change would begin. */
 function ChangeFromHere() {
   const from_mm = useBench(({ layout, view }) => stepHeight(layout, bottomOfLayer(layout, view.height_mm)));
-  const words = from_mm === null ? 'from here' : `from ${formatField(from_mm)} mm`;
+  const words = from_mm === null ? t('from here') : t('from {from} mm', { from: formatField(from_mm) });
   return (
-    <CommandButton id="change-from-here" label={`Change ${words} on: other zones`}>
+    <CommandButton id="change-from-here" label={t('Change {words} on: other zones', { words })}>
       Change {words} on
     </CommandButton>
   );

@@ -2,6 +2,7 @@
  * Offers the whole field over the range of height that wastes most, with the hours it takes; once it is done, the hours
  * before and now stand there until the plate changes. Hours are estimates.
  */
+import { t } from '../../language/index';
 import { useState } from 'react';
 import { useAnalysisLater } from '../../canvas/bench';
 import type { WorstRange } from '../../build/worst';
@@ -20,14 +21,19 @@ interface Done {
 
 const wholeFieldWords = ({ from_mm, to_mm, toTop }: WorstRange): string =>
   toTop
-    ? `Whole field from ${formatField(from_mm)} mm on`
-    : `Whole field from ${formatField(from_mm)} to ${formatField(to_mm)} mm`;
+    ? t('Whole field from {from} mm on', { from: formatField(from_mm) })
+    : t('Whole field from {from} to {to} mm', { from: formatField(from_mm), to: formatField(to_mm) });
 
 function figures(now_h: Hours, found: Found | null): string {
-  if (found === null) return `${formatHours(now_h)} now (estimate)`;
+  if (found === null) return t('{now} now (estimate)', { now: formatHours(now_h) });
   const { time_h, cutParts } = found;
-  const cuts = cutParts === 0 ? 'no part' : cutParts === 1 ? '1 part' : `up to ${cutParts} parts`;
-  return `${formatHours(now_h)} now, ${formatHours(time_h)} with it, ${cuts} cut there (estimates)`;
+  const cuts =
+    cutParts === 0 ? t('no part') : cutParts === 1 ? '1 part' : t('up to {cutParts} parts', { cutParts });
+  return t('{now} now, {time} with it, {cuts} cut there (estimates)', {
+    now: formatHours(now_h),
+    time: formatHours(time_h),
+    cuts,
+  });
 }
 
 export function StepSuggestion() {
@@ -38,7 +44,10 @@ export function StepSuggestion() {
   const { layout, build, whole } = analysis;
   const gained =
     done?.layout === layout && whole === 'present'
-      ? `${formatHours(done.before_h)} before, ${formatHours(build.time_h)} now (estimates).`
+      ? t('{before} before, {time} now (estimates).', {
+          before: formatHours(done.before_h),
+          time: formatHours(build.time_h),
+        })
       : null;
   useSaid(gained);
   return (

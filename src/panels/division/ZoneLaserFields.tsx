@@ -18,13 +18,17 @@ function SingleLasers({ lasers, named }: { readonly lasers: readonly LaserId[]; 
   return lasers.map((laser, index) => (
     <Choice
       key={`${index} of ${lasers.length}`}
-      label={named ? (QUADRANT_NAMES[index] ?? `zone ${index + 1}`) : `strip ${index + 1}`}
+      label={
+        named
+          ? (QUADRANT_NAMES[index] ?? t('zone {number}', { number: index + 1 }))
+          : t('strip {number}', { number: index + 1 })
+      }
       value={laser}
       testId={`zone-laser-${index}`}
       options={known.map(({ id, on }) => ({ value: id, label: on ? id : `${id} (off)` }))}
       onChoose={(id) =>
         edit.press(
-          'lasers of a zone',
+          t('lasers of a zone'),
           onShown((plate) => setZoneLasers(plate, index, [id])),
         )
       }

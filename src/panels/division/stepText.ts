@@ -1,4 +1,5 @@
 /** Steps of the zoning in words: from where to where, divided how. Millimetres above the platform. */
+import { t } from '../../language/index';
 import { buildTop } from '../../layout/height';
 import type { Layout, Zoning } from '../../layout/types';
 import { formatField } from '../../units/format';
@@ -6,11 +7,12 @@ import type { Mm } from '../../units/types';
 
 const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
 
-const band = (width_mm: Mm): string => (width_mm > 0 ? `, band ${formatField(width_mm)} mm` : '');
+const band = (width_mm: Mm): string =>
+  width_mm > 0 ? t(', band {width} mm', { width: formatField(width_mm) }) : '';
 
 function run(run_deg: number): string {
-  if (run_deg === 90) return 'side by side in x';
-  return run_deg === 0 ? 'front to back in y' : `along ${formatField(run_deg)}°`;
+  if (run_deg === 90) return t('side by side in x');
+  return run_deg === 0 ? t('front to back in y') : t('along {run}°', { run: formatField(run_deg) });
 }
 
 /** "quadrants, band 20 mm", "4 strips side by side in x", "whole field", "3 drawn zones" */
@@ -21,9 +23,9 @@ export function zoningWords(zoning: Zoning): string {
     case 'strips':
       return `${counted(zoning.lasers.length, 'strip')} ${run(zoning.run_deg)}${band(zoning.sharedBand_mm)}`;
     case 'wholeField':
-      return 'whole field';
+      return t('whole field');
     case 'drawn':
-      return counted(zoning.zones.length, 'drawn zone');
+      return counted(zoning.zones.length, t('drawn zone'));
   }
 }
 
@@ -32,8 +34,9 @@ export function stepRange(layout: Layout, index: number): string {
   const from_mm = layout.zoning[index]!.from_mm;
   const to_mm = layout.zoning[index + 1]?.from_mm ?? Infinity;
   const top = buildTop(layout);
-  if (index > 0 && from_mm >= top) return `${formatField(from_mm)} mm, above the top`;
-  if (to_mm >= top) return index === 0 ? '0 mm to the top' : `${formatField(from_mm)} mm to the top`;
+  if (index > 0 && from_mm >= top) return t('{from} mm, above the top', { from: formatField(from_mm) });
+  if (to_mm >= top)
+    return index === 0 ? t('0 mm to the top') : t('{from} mm to the top', { from: formatField(from_mm) });
   return `${formatField(from_mm)} – ${formatField(to_mm)} mm`;
 }
 
@@ -41,4 +44,8 @@ export function stepRange(layout: Layout, index: number): string {
 export const stepShown = ({ zoning }: Pick<Layout, 'zoning'>, index: number): string | null =>
   zoning.length === 1
     ? null
-    : `zones ${index + 1} of ${zoning.length}, from ${formatField(zoning[index]!.from_mm)} mm`;
+    : t('zones {number} of {zoning}, from {from} mm', {
+        number: index + 1,
+        zoning: zoning.length,
+        from: formatField(zoning[index]!.from_mm),
+      });

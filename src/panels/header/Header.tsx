@@ -35,7 +35,7 @@ function RuleSwitch() {
     <Segmented
       label={t('Rule for shared load')}
       value={rule}
-      options={[option('balanced', 'Balanced'), option('wholeParts', 'Whole parts')]}
+      options={[option('balanced', 'Balanced'), option('wholeParts', t('Whole parts'))]}
       onChoose={(next) => commands[next].run()}
     />
   );
@@ -45,10 +45,10 @@ function HistoryButtons() {
   const { undo, redo } = useHistory();
   return (
     <div className="row">
-      <CommandButton id="undo" label={undo === null ? 'Undo' : `Undo: ${undo}`}>
+      <CommandButton id="undo" label={undo === null ? 'Undo' : t('Undo: {undo}', { undo })}>
         <UndoIcon />
       </CommandButton>
-      <CommandButton id="redo" label={redo === null ? 'Redo' : `Redo: ${redo}`}>
+      <CommandButton id="redo" label={redo === null ? 'Redo' : t('Redo: {redo}', { redo })}>
         <RedoIcon />
       </CommandButton>
     </div>
@@ -94,7 +94,10 @@ function LayoutName() {
 function RevisionMark() {
   const revision = useBench((state) => state.layout.revision);
   const { run } = useCommand('revision');
-  const words = revision === null ? 'No revision yet' : `Revision ${revision.name}, ${revision.state}`;
+  const words =
+    revision === null
+      ? t('No revision yet')
+      : t('Revision {name}, {state}', { name: revision.name, state: revision.state });
   return (
     <button
       type="button"

@@ -29,7 +29,7 @@ function ReachFields({ laser, platform }: { readonly laser: Laser; readonly plat
   const edit = useEdit();
   const kind: ReachKind = laser.reach === null ? 'all' : formOf(laser.reach).kind;
   const options: { value: ReachKind; label: string }[] = [
-    { value: 'all', label: 'whole platform' },
+    { value: 'all', label: t('whole platform') },
     { value: 'disc', label: 'disc' },
     { value: 'rectangle', label: 'rectangle' },
   ];
@@ -43,7 +43,7 @@ function ReachFields({ laser, platform }: { readonly laser: Laser; readonly plat
         testId={`reach-${laser.id}`}
         onChoose={(next) => {
           const reach = firstReach(next, laser, platform);
-          edit.press(`reach of ${laser.id}`, (layout) => setLaser(layout, laser.id, { reach }));
+          edit.press(t('reach of {id}', { id: laser.id }), (layout) => setLaser(layout, laser.id, { reach }));
         }}
       />
       {laser.reach !== null && (
@@ -108,8 +108,10 @@ function LaserEntry({ laser, index, only }: LaserEntryProps) {
             type="button"
             className="button"
             data-bare
-            aria-label={`Remove the laser ${laser.id}`}
-            onClick={() => edit.press(`remove ${laser.id}`, (layout) => removeLaser(layout, laser.id))}
+            aria-label={t('Remove the laser {id}', { id: laser.id })}
+            onClick={() =>
+              edit.press(t('remove {id}', { id: laser.id }), (layout) => removeLaser(layout, laser.id))
+            }
           >
             {t('Remove')}
           </button>
@@ -139,7 +141,7 @@ export function LasersBlock() {
           <LaserEntry key={laser.id} laser={laser} index={index} only={lasers.length === 1} />
         ))}
       </ul>
-      <button type="button" className="button" onClick={() => edit.press('add a laser', addLaser)}>
+      <button type="button" className="button" onClick={() => edit.press(t('add a laser'), addLaser)}>
         {t('Add a laser')}
       </button>
     </Block>

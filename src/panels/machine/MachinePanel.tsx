@@ -71,8 +71,8 @@ function RecoatingFields({ recoater }: Pick<Machine, 'recoater'>) {
         label={t('recoats')}
         value={recoater.mode}
         options={[
-          { value: 'oneWay', label: 'Recoats one way', content: 'one way' },
-          { value: 'bothWays', label: 'Recoats both ways', content: 'both' },
+          { value: 'oneWay', label: t('Recoats one way'), content: t('one way') },
+          { value: 'bothWays', label: t('Recoats both ways'), content: 'both' },
         ]}
         onChoose={(mode) => edit.press('recoating', (layout) => setMachine(layout, { recoater: { mode } }))}
       />
@@ -129,7 +129,7 @@ function KeepOutsBlock({ machine }: { readonly machine: Machine }) {
   const edit = useEdit();
   const { keepOuts } = machine.platform;
   const add = (ring: LayoutRing) => (): void =>
-    edit.press('add a keep-out', (layout) => addKeepOut(layout, ring));
+    edit.press(t('add a keep-out'), (layout) => addKeepOut(layout, ring));
   return (
     <Block title={t('KEEP-OUTS')} note={String(keepOuts.length)} open={keepOuts.length > 0}>
       {keepOuts.map((ring, index) => (
@@ -142,7 +142,7 @@ function KeepOutsBlock({ machine }: { readonly machine: Machine }) {
           <button
             type="button"
             className="button"
-            onClick={() => edit.press('remove a keep-out', (layout) => removeKeepOut(layout, index))}
+            onClick={() => edit.press(t('remove a keep-out'), (layout) => removeKeepOut(layout, index))}
           >
             {t('Remove')}
           </button>
@@ -177,7 +177,7 @@ function PowderBlock({ machine }: { readonly machine: Machine }) {
           checked={powder !== null}
           onChange={(event) => {
             const next = event.target.checked ? DEFAULT_POWDER : null;
-            edit.press('powder stores', (layout) => setMachine(layout, { powder: next }));
+            edit.press(t('powder stores'), (layout) => setMachine(layout, { powder: next }));
           }}
         />
         stated

@@ -18,7 +18,7 @@ export function SearchLine({ text, found, all, onText }: SearchLineProps) {
   const bench = useWorkbench();
   const searching = text.trim() !== '';
   const counted = `${found.length} of ${all}`;
-  useSaid(searching ? `${counted} parts found` : null);
+  useSaid(searching ? t('{counted} parts found', { counted }) : null);
   return (
     <div className="part-search">
       <input
@@ -69,7 +69,11 @@ export function ColumnHeads({ sort, onSort }: HeadsProps) {
           className={column === 'height' || column === 'turn' ? 'number' : undefined}
           aria-sort={sort?.column === column ? way : undefined}
         >
-          <button type="button" title={`Sort by ${title}`} onClick={() => onSort(nextSort(sort, column))}>
+          <button
+            type="button"
+            title={t('Sort by {title}', { title })}
+            onClick={() => onSort(nextSort(sort, column))}
+          >
             {label}
             {sort?.column === column && <span aria-hidden="true">{sort.down ? '↓' : '↑'}</span>}
           </button>

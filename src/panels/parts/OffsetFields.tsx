@@ -24,16 +24,16 @@ function DistanceField({ still, moved }: { readonly still: PartId; readonly move
   const near = useMemo(() => (other && own ? nearestPoints(other, own) : null), [other, own]);
   return (
     <LengthField
-      label={`distance to ${still}`}
-      what={`distance from ${moved} to ${still}`}
+      label={t('distance to {still}', { still })}
+      what={t('distance from {moved} to {still}', { moved, still })}
       value={roundMm(near?.distance_mm ?? 0)}
       min={0.001}
       max={1000}
       disabled={near === null}
       hint={
         near === null
-          ? 'Their footprints overlap: move one first.'
-          : `Least distance of the footprints; ${moved} moves along it.`
+          ? t('Their footprints overlap: move one first.')
+          : t('Least distance of the footprints; {moved} moves along it.', { moved })
       }
       testId="part-distance"
       recipe={(layout, value) => {
@@ -51,7 +51,7 @@ export function OffsetFields({ ids }: { readonly ids: readonly PartId[] }) {
     <>
       <LengthField
         label={t('by dx')}
-        what="move by dx"
+        what={t('move by dx')}
         value={0}
         testId="offset-x"
         recipe={(layout, value) => moveParts(layout, ids, value, 0)}
@@ -59,7 +59,7 @@ export function OffsetFields({ ids }: { readonly ids: readonly PartId[] }) {
       />
       <LengthField
         label={t('by dy')}
-        what="move by dy"
+        what={t('move by dy')}
         value={0}
         testId="offset-y"
         recipe={(layout, value) => moveParts(layout, ids, 0, value)}

@@ -41,7 +41,7 @@ function LaserCell({ lasers, laserIds, pinned }: Pick<RowProps, 'lasers' | 'lase
   const all = indices.length > MOST_NAMES && !indices.includes(-1);
   const text = indices.map((laser) => names[laser] ?? 'none').join(' ');
   return (
-    <td className="part-lasers" title={pinned ? `${text}, pinned` : text}>
+    <td className="part-lasers" title={pinned ? t('{text}, pinned', { text }) : text}>
       {indices.length === 0 && '–'}
       {all && <span>{indices.length} lasers</span>}
       {(all ? [] : indices).map((laser) => (
@@ -111,7 +111,7 @@ function Padlock({ id }: { readonly id: string }) {
       type="button"
       className="padlock"
       tabIndex={-1}
-      aria-label={`Unlock ${id}`}
+      aria-label={t('Unlock {id}', { id })}
       title={t('Locked; a press unlocks it')}
       onClick={() =>
         bench.setView({ locked: bench.store.getState().view.locked.filter((other) => other !== id) })
@@ -148,7 +148,7 @@ const Row = memo(function Row(props: RowProps) {
           </span>
         )}
         {props.problem > 0 && (
-          <b className="problem-mark" aria-label={`problem ${props.problem}`}>
+          <b className="problem-mark" aria-label={t('problem {problem}', { problem: props.problem })}>
             {props.problem}
           </b>
         )}

@@ -52,7 +52,7 @@ function HeightField({ part, ids }: SelectedProps) {
       min={0.001}
       max={10_000}
       disabled={able.length === 0}
-      hint={able.length === ids.length ? undefined : 'A shape of several slabs keeps its steps.'}
+      hint={able.length === ids.length ? undefined : t('A shape of several slabs keeps its steps.')}
       testId="part-height"
       recipe={(now, value) => setPartHeight(now, able, value)}
       recipeEach={(now, to) => heightEach(now, able, height, to)}
@@ -65,7 +65,7 @@ function TurnFields({ part, ids }: SelectedProps) {
   return (
     <>
       <AngleField
-        label={ids.length === 1 ? 'turn' : 'turn, each'}
+        label={ids.length === 1 ? 'turn' : t('turn, each')}
         value={part.turn_deg}
         values={parts.map(({ turn_deg }) => turn_deg)}
         testId="part-turn"

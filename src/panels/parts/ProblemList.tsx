@@ -39,11 +39,14 @@ function ProblemRow({ problem, index }: { readonly problem: Problem; readonly in
 
 export function ProblemList() {
   const { problems, checks, whole } = useAnalysisLater();
-  const none = whole === 'present' && checks > 0 ? `No problems found (${checks} checks).` : 'Checking …';
+  const none =
+    whole === 'present' && checks > 0
+      ? t('No problems found ({checks} checks).', { checks })
+      : t('Checking …');
   return (
     <section className="problems" aria-label={t('Problems')} data-testid="problems">
       <h2 className="block-title">
-        PROBLEMS <span data-testid="problem-count">{checks > 0 ? problems.length : 'checking …'}</span>
+        PROBLEMS <span data-testid="problem-count">{checks > 0 ? problems.length : t('checking …')}</span>
       </h2>
       {problems.length === 0 ? (
         <p className="hint">{none}</p>

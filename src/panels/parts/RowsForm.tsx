@@ -2,6 +2,7 @@
  * Copies of the selection in rows: how many in x and in y, and from one to the next. The pitch starts at the part's own
  * size and the spacing. Nothing changes before the button is pressed, or Enter; both wait until every field is sound.
  */
+import { t } from '../../language/index';
 import { useState } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import type { Rows } from '../../commands/operations';
@@ -22,7 +23,7 @@ function usePlacing({ ids, onDone }: RowsFormProps) {
   const edit = useEdit();
   return (rows: Rows): void => {
     const before = bench.store.getState().layout;
-    edit.press('copies in rows', (layout) => copyInRows(layout, ids, rows));
+    edit.press(t('copies in rows'), (layout) => copyInRows(layout, ids, rows));
     const selection = addedParts(before, bench.store.getState().layout);
     if (selection.length > 0) bench.setView({ selection: [...ids, ...selection] });
     onDone?.();

@@ -25,8 +25,8 @@ function ShapeItem({ name, shape, count, onPlace, onRemove }: ShapeItemProps) {
       <button
         type="button"
         className="shape"
-        title={`${name}, ${shapeHeight(shape)} mm high, ${count} on the plate`}
-        aria-label={`Place one more ${name}; ${count} on the plate`}
+        title={t('{name}, {shape} mm high, {count} on the plate', { name, shape: shapeHeight(shape), count })}
+        aria-label={t('Place one more {name}; {count} on the plate', { name, count })}
         onClick={onPlace}
       >
         <ShapeIcon shape={shape} size={40} />
@@ -37,7 +37,7 @@ function ShapeItem({ name, shape, count, onPlace, onRemove }: ShapeItemProps) {
           type="button"
           className="button"
           data-bare
-          aria-label={`Remove the shape ${name}`}
+          aria-label={t('Remove the shape {name}', { name })}
           onClick={onRemove}
         >
           ×
@@ -54,12 +54,12 @@ export function ShapeList() {
   const parts = useBench((state) => state.layout.parts);
   const place = (name: string): void => {
     const before = bench.store.getState().layout;
-    edit.press(`place ${name}`, (layout) => addPart(layout, name));
+    edit.press(t('place {name}', { name }), (layout) => addPart(layout, name));
     bench.setView({ selection: addedParts(before, bench.store.getState().layout) });
   };
   const all = Object.entries(shapes);
   return (
-    <Block title={t('SHAPES')} note={`${all.length}, click to place one`}>
+    <Block title={t('SHAPES')} note={t('{all}, click to place one', { all: all.length })}>
       <ul className="shapes">
         {all.map(([name, shape]) => (
           <ShapeItem
@@ -68,7 +68,7 @@ export function ShapeList() {
             shape={shape}
             count={parts.filter((part) => part.shape === name).length}
             onPlace={() => place(name)}
-            onRemove={() => edit.press(`remove ${name}`, (layout) => removeShape(layout, name))}
+            onRemove={() => edit.press(t('remove {name}', { name }), (layout) => removeShape(layout, name))}
           />
         ))}
       </ul>

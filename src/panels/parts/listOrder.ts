@@ -2,6 +2,7 @@
  * Which rows of the part list are shown, and in which order: words that all have to be found in a row, and a column to
  * sort by. Names with numbers sort by the number ("P9" before "P10"); equal rows keep the layout's order.
  */
+import { t } from '../../language/index';
 import type { PartRow } from './partRows';
 
 export type SortColumn = 'id' | 'shape' | 'height' | 'turn' | 'laser';
@@ -49,7 +50,7 @@ function holds(row: PartRow, words: readonly string[], laserIds: readonly string
     row.locked ? 'locked' : '',
     row.hidden ? 'hidden' : '',
     row.pinned ? 'pinned' : '',
-    row.mayNotBeCut ? 'no seams' : '',
+    row.mayNotBeCut ? t('no seams') : '',
     row.problem > 0 ? 'problem' : '',
   ];
   const text = [row.id, row.shape, laserText(row, laserIds), ...tags].join(' ').toLowerCase();

@@ -2,6 +2,7 @@
  * What the copies form makes of its four texts: counts are whole numbers from 1 to 100, pitches lengths of up to 1 m in
  * either sense. Millimetres.
  */
+import { t } from '../../language/index';
 import type { Rows } from '../../commands/operations';
 import { MOST_COPIES, partBox } from '../../commands/operations';
 import { MOST_PARTS } from '../../layout/limits';
@@ -70,10 +71,10 @@ export const copiesOf = ({ countX, countY }: Rows): number => countX * countY - 
 
 /** "Place 5 copies", "Place 1 copy of each part": what the button does. */
 export function placeWords(rows: Rows | null, parts: number): string {
-  if (rows === null) return 'Place copies';
+  if (rows === null) return t('Place copies');
   const copies = copiesOf(rows);
-  if (copies === 0) return 'No copy to place';
-  return `Place ${copies} ${copies === 1 ? 'copy' : 'copies'}${parts > 1 ? ' of each part' : ''}`;
+  if (copies === 0) return t('No copy to place');
+  return `Place ${copies} ${copies === 1 ? 'copy' : 'copies'}${parts > 1 ? t(' of each part') : ''}`;
 }
 
 /** Why rows that can be read cannot be placed: a layout holds only so many parts. */

@@ -133,10 +133,12 @@ function ExposureBlock({ process }: { readonly process: Process }) {
         label={t('vectors by')}
         value={process.vectorCount}
         options={[
-          { value: 'areaAndOutline', label: 'Vectors by area and outline', content: 'A and P' },
-          { value: 'area', label: 'Vectors by area', content: 'A' },
+          { value: 'areaAndOutline', label: t('Vectors by area and outline'), content: t('A and P') },
+          { value: 'area', label: t('Vectors by area'), content: 'A' },
         ]}
-        onChoose={(vectorCount) => edit.press('vectors by', (layout) => setProcess(layout, { vectorCount }))}
+        onChoose={(vectorCount) =>
+          edit.press(t('vectors by'), (layout) => setProcess(layout, { vectorCount }))
+        }
       />
     </Block>
   );

@@ -2,7 +2,7 @@
  * The whole build, summed over its layers. Where no laser exposes part of it, every figure says what it leaves out;
  * where the whole height is not known yet, or only of an earlier plate, the head says so.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import type { Analysis, BuildFigures } from '../../build/types';
 import { useBench } from '../../canvas/bench';
 import type { Layout } from '../../layout/types';
@@ -16,7 +16,7 @@ import { NOTHING, nothingBuilt } from './nothing';
 
 interface Entry {
   readonly name: BuildFigureName;
-  readonly label: string | ((layout: Layout) => string);
+  readonly label: Text | ((layout: Layout) => Text);
   readonly value: (build: BuildFigures, layout: Layout) => string;
   readonly place?: 'third' | 'right';
 }
@@ -70,12 +70,12 @@ function headWords(
   const nothing = nothingBuilt(layout);
   if (nothing !== null) return nothing;
   const far = progress === null ? '' : ` ${formatCount(100 * progress)} %`;
-  if (whole === 'none') return `${build.layers} layers, being computed${far}`;
-  if (whole === 'earlier') return `of the plate before; computing${far}`;
-  if (whole === 'sampled') return `from a part of the layers; computing${far}`;
+  if (whole === 'none') return t('{layers} layers, being computed{far}', { layers: build.layers, far });
+  if (whole === 'earlier') return t('of the plate before; computing{far}', { far });
+  if (whole === 'sampled') return t('from a part of the layers; computing{far}', { far });
   return left === null
-    ? `${build.layers} layers, all figures estimates`
-    : `estimates ${leftOutVolume(left)}, ${leftOutHeights(left)}`;
+    ? t('{layers} layers, all figures estimates', { layers: build.layers })
+    : t('estimates {left}, {left2}', { left: leftOutVolume(left), left2: leftOutHeights(left) });
 }
 
 export function BuildList({ analysis }: { readonly analysis: Analysis }) {
@@ -89,7 +89,7 @@ export function BuildList({ analysis }: { readonly analysis: Analysis }) {
   return (
     <section aria-label={t('Build')}>
       <h3 className="figures-head">
-        BUILD{' '}
+        {t('BUILD')}{' '}
         <span data-warn={left !== null || undefined} data-testid="build-head">
           {headWords(analysis, left, progress)}
         </span>
@@ -99,7 +99,7 @@ export function BuildList({ analysis }: { readonly analysis: Analysis }) {
           <Figure
             key={name}
             name={name}
-            label={typeof label === 'string' ? label : label(layout)}
+            label={t(typeof label === 'string' ? label : label(layout))}
             value={
               nothing !== null ? NOTHING : analysis.whole === 'none' ? '…' : value(analysis.build, layout)
             }

@@ -3,7 +3,7 @@
  * the best possible through all rows, and the numbers at the end. A laser that is on and has nothing it may expose says
  * so in its row, and below them how to give it something.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { memo, Suspense, type CSSProperties } from 'react';
 import { useBench } from '../../canvas/bench';
 import { divisionAt } from '../../canvas/layerAt';
@@ -49,7 +49,7 @@ const Bar = memo(function Bar({ laser, on, load, slowest, lack }: BarProps) {
           style={{ width: load, background: hatchBackground(laser, theme), borderColor: stroke }}
         />
       )}
-      {lack !== null && <span className="bar-lack">{lack}</span>}
+      {lack !== null && <span className="bar-lack">{t(lack)}</span>}
     </div>
   );
 });
@@ -62,16 +62,20 @@ interface Cell {
 const CELLS: readonly Cell[] = [
   {
     kind: 'load',
-    label: (id) => `Load of ${id} in seconds`,
-    value: ({ on, load_s }) => (on ? bareSeconds(load_s) : 'off'),
+    label: (id) => t('Load of {id} in seconds', { id }),
+    value: ({ on, load_s }) => (on ? bareSeconds(load_s) : t('off')),
   },
   {
     kind: 'area',
-    label: (id) => `Scan area of ${id} in square millimetres`,
+    label: (id) => t('Scan area of {id} in square millimetres', { id }),
     value: ({ scanArea_mm2 }) => bareArea(scanArea_mm2),
   },
-  { kind: 'idle', label: (id) => `Idle of ${id} in seconds`, value: ({ idle_s }) => bareSeconds(idle_s) },
-  { kind: 'pieces', label: (id) => `Pieces of ${id}`, value: ({ pieces }) => formatCount(pieces) },
+  {
+    kind: 'idle',
+    label: (id) => t('Idle of {id} in seconds', { id }),
+    value: ({ idle_s }) => bareSeconds(idle_s),
+  },
+  { kind: 'pieces', label: (id) => t('Pieces of {id}', { id }), value: ({ pieces }) => formatCount(pieces) },
 ];
 
 interface LaserRowProps {
@@ -89,7 +93,7 @@ function LaserRow({ laser, own, axis, slowest_s, lack }: LaserRowProps) {
       <Figure
         look="cell"
         name={`laser-${own.id}`}
-        label={lack === null ? 'Laser' : `Laser, ${lack}`}
+        label={lack === null ? t('Laser') : t('Laser, {lack}', { lack: t(lack) })}
         value={own.id}
         lights={lights}
         warn={lack !== null}
@@ -138,7 +142,7 @@ const idle = ({ id, on }: Pick<LaserFigures, 'id' | 'on'>): LaserFigures => ({
   idle_s: 0,
 });
 
-const HEADS = ['', 'time, s', 'load s', 'area mm²', 'idle s', 'pcs'] as const;
+const HEADS: readonly (Text | '')[] = ['', 'time, s', 'load s', 'area mm²', 'idle s', 'pcs'];
 
 function Head() {
   return (

@@ -2,7 +2,7 @@
  * What the division costs in this layer: imbalance and layer time large, each with its neighbour beside it, the rest in
  * columns. What no laser exposes is missing from times and imbalance: they say so, and with every laser off they are dashes.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import type { LayerFigures } from '../../build/types';
 import { formatCount, formatMm, formatMm2, formatPercent, formatSeconds } from '../../units/format';
 import type { Lights } from '../lights';
@@ -28,7 +28,7 @@ interface ListProps {
 }
 interface Entry {
   readonly name: LayerFigureName;
-  readonly label: string;
+  readonly label: Text;
   readonly value: (figures: LayerFigures) => string;
   readonly lights?: Lights;
   /** It means nothing while every laser is off. */
@@ -79,7 +79,7 @@ export function LargeFigures({ figures }: ListProps) {
           <Figure
             look="large"
             name={large.name}
-            label={large.label}
+            label={t(large.label)}
             value={shown(figures, large)}
             lights={lights}
             missing={missing}
@@ -87,7 +87,7 @@ export function LargeFigures({ figures }: ListProps) {
           <Figure
             look="stack"
             name={beside.name}
-            label={beside.label}
+            label={t(beside.label)}
             value={shown(figures, beside)}
             lights={lights}
             missing={missing}
@@ -139,7 +139,9 @@ export function SmallFigures({ figures }: ListProps) {
         name="best-possible"
         label={t('Best possible')}
         value={shown(figures, { value: (f) => formatSeconds(f.bestPossible_s), timed: true })}
-        note={shown(figures, { value: (f) => nothingExposed(f) ?? `set by ${f.bestSetBy.join(' ')}` })}
+        note={shown(figures, {
+          value: (f) => nothingExposed(f) ?? t('set by {lasers}', { lasers: f.bestSetBy.join(' ') }),
+        })}
         lights="binding"
         missing={nothingExposed(figures) === null ? missing : undefined}
       />
@@ -147,7 +149,7 @@ export function SmallFigures({ figures }: ListProps) {
         <Figure
           key={entry.name}
           name={entry.name}
-          label={entry.label}
+          label={t(entry.label)}
           value={shown(figures, entry)}
           lights={entry.lights ?? 'none'}
           warn={entry.name === 'unassigned' && missing !== undefined}

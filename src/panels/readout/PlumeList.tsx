@@ -27,7 +27,7 @@ const PlumeFigures = memo(function PlumeFigures({ analysis, figures }: PlumesPro
   return (
     <section className="plumes" aria-label={t('Plumes over each beam, by geometry only')}>
       <h3 title={t('Mean number of plumes over each beam, by geometry only')}>
-        PLUMES <span>{t('by geometry')}</span>
+        {t('PLUMES')} <span>{t('by geometry')}</span>
       </h3>
       {analysis.layout.machine.lasers.map(({ id }, laser) => (
         <Figure

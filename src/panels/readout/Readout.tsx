@@ -44,7 +44,11 @@ export function Readout() {
         <div className="view-head">
           <h2>{t('LASERS')}</h2>
           <span className="view-note">
-            layer {layer} of {analysis.build.layers}, z {formatNumber(height_mm, 5, 2)} mm
+            {t('layer {layer} of {layers}, z {height} mm', {
+              layer,
+              layers: analysis.build.layers,
+              height: formatNumber(height_mm, 5, 2),
+            })}
           </span>
         </div>
         <div className="readout-body" tabIndex={-1}>

@@ -15,9 +15,9 @@ export function WholeChoices() {
       <Figure
         name="whole-choices"
         label={t('Whole parts with a choice of laser')}
-        value={`${several} of ${parts.length}`}
+        value={t('{part} of {whole}', { part: several, whole: parts.length })}
         warn={several === 0}
-        missing={several === 0 ? 'this rule decides nothing here' : undefined}
+        missing={several === 0 ? t('this rule decides nothing here') : undefined}
       />
     </div>
   );

@@ -2,6 +2,7 @@
  * From a figure's name to its explanation. Names are those of the data-testid on the screen: "load-L1",
  * "imbalance-time", "build-hours" …
  */
+import { t } from '../../language/index';
 import type { Analysis, LayerFigures } from '../../build/types';
 import { BUILD_EXPLANATIONS } from './explainBuild';
 import { explainArea, explainIdle, explainOptics, explainPieces, explainPlumes } from './explainLaser';
@@ -39,7 +40,7 @@ const LEAVE_OUT: readonly FigureName[] = [
 
 function leavingOut(said: Explanation, line: string | undefined): Explanation {
   if (line === undefined) return said;
-  return { ...said, numbers: [...said.numbers, `${line} that no laser exposes`] };
+  return { ...said, numbers: [...said.numbers, t('{line} that no laser exposes', { line })] };
 }
 
 function explainBuild(name: keyof typeof BUILD_EXPLANATIONS, analysis: Analysis): Explanation {

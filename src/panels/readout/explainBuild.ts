@@ -1,6 +1,7 @@
 /**
  * Why the build's figures are what they are: sums over layers, grouped by stretches; never from one layer. Hours.
  */
+import { t } from '../../language/index';
 import type { Analysis, LayerTotals, Stretch } from '../../build/types';
 import type { Hours, Seconds } from '../../units/types';
 import { correctedTime, totalVolume, UNCORRECTED } from './buildValues';
@@ -31,7 +32,7 @@ function perStretch(
       value: (count(stretch) * each) / S_PER_H,
     };
   });
-  return sumTable(terms, { label, value, format: formatHours, more: 'stretches' });
+  return sumTable(terms, { label, value, format: formatHours, more: '{count} more stretches' });
 }
 
 /** Hours per laser, which come to the figure shown. */
@@ -45,31 +46,40 @@ function perLaser(
     label: id,
     value: stretches.reduce((sum, s) => sum + (count(s) * seconds(s.figures, laser)) / S_PER_H, 0),
   }));
-  return sumTable(terms, { label, value, format: formatHours, more: 'lasers' });
+  return sumTable(terms, { label, value, format: formatHours, more: '{count} more lasers' });
 }
 
 const hours: Explain = (analysis) => ({
-  title: 'Build time (estimate)',
-  meaning: 'Every layer’s time added up. Service stops, heating and cooling are not in it.',
-  formula: 'Σ over stretches of layers · layer time',
+  title: t('Build time (estimate)'),
+  meaning: t('Every layer’s time added up. Service stops, heating and cooling are not in it.'),
+  formula: t('Σ over stretches of layers · layer time'),
   numbers: [
-    `recoating ${formatHours(analysis.build.recoat_h)} of it`,
+    t('recoating {recoat} of it', { recoat: formatHours(analysis.build.recoat_h) }),
     ...(analysis.build.choiceProven
       ? []
-      : ['lasers of whole parts: a good choice, not proven to be the best']),
+      : [t('lasers of whole parts: a good choice, not proven to be the best')]),
   ],
-  table: perStretch(analysis, 'build time, h', analysis.build.time_h, (figures) => figures.time_s),
+  table: perStretch(analysis, t('build time, h'), analysis.build.time_h, (figures) => figures.time_s),
 });
 const otherWay: Explain = ({ layout, build }) => {
   const { recoater } = layout.machine;
-  const set = recoater.mode === 'oneWay' ? 'one way' : 'both ways';
+  const set = recoater.mode === 'oneWay' ? t('one way') : t('both ways');
   return {
-    title: 'Build time one way and both ways (estimate)',
-    meaning: `The same exposure with either way of recoating; ${set} is set. A layer still takes at least the minimum.`,
-    formula: 'Σ over layers of max(minimum, recoat + exposure)',
+    title: t('Build time one way and both ways (estimate)'),
+    meaning: t(
+      'The same exposure with either way of recoating; {set} is set. A layer still takes at least the minimum.',
+      { set },
+    ),
+    formula: t('Σ over layers of max(minimum, recoat + exposure)'),
     numbers: [
-      `one way, ${formatSeconds(recoater.oneWay_s)} a layer: ${formatHours(build.timeOneWay_h)}`,
-      `both ways, ${formatSeconds(recoater.bothWays_s)} a layer: ${formatHours(build.timeBothWays_h)}`,
+      t('one way, {oneWay} a layer: {timeOneWay}', {
+        oneWay: formatSeconds(recoater.oneWay_s),
+        timeOneWay: formatHours(build.timeOneWay_h),
+      }),
+      t('both ways, {bothWays} a layer: {timeBothWays}', {
+        bothWays: formatSeconds(recoater.bothWays_s),
+        timeBothWays: formatHours(build.timeBothWays_h),
+      }),
     ],
   };
 };
@@ -77,10 +87,11 @@ const correctedHours: Explain = ({ layout, build }) => {
   const correction = layout.schedule?.correction ?? UNCORRECTED;
   const spread_h = (correctedTime(layout, build) * correction.spread_pct) / PERCENT;
   return {
-    title: 'Corrected build time (estimate)',
-    meaning:
+    title: t('Corrected build time (estimate)'),
+    meaning: t(
       'The build time times what finished builds took of their planned hours, with one standard deviation; set in the calendar.',
-    formula: 'build time · factor ± spread',
+    ),
+    formula: t('build time · factor ± spread'),
     numbers: [
       `${formatHours(build.time_h)} · ${formatField(correction.factor)} = ${formatHours(correctedTime(layout, build))}`,
       `± ${formatField(correction.spread_pct)} %: ± ${formatHours(spread_h)}`,
@@ -88,65 +99,76 @@ const correctedHours: Explain = ({ layout, build }) => {
   };
 };
 const scanVolume: Explain = ({ layout, build }) => ({
-  title: 'Scan volume',
-  meaning: 'What each laser exposes over the whole height: scan area times layer thickness.',
-  formula: 'Σ over layers of scan area · layer thickness',
+  title: t('Scan volume'),
+  meaning: t('What each laser exposes over the whole height: scan area times layer thickness.'),
+  formula: t('Σ over layers of scan area · layer thickness'),
   numbers: [],
   table: sumTable(
     layout.machine.lasers.map(({ id }) => ({ label: id, value: build.scanVolume_cm3[id] ?? 0 })),
-    { label: 'scan volume, cm³', value: totalVolume(build), format: formatCm3, more: 'lasers' },
+    {
+      label: t('scan volume, cm³'),
+      value: totalVolume(build),
+      format: formatCm3,
+      more: '{count} more lasers',
+    },
   ),
 });
 const exposureHours: Explain = (analysis) => ({
-  title: 'Exposure of the build (estimate)',
-  meaning: 'Time in which at least one laser exposes.',
-  formula: 'Σ over stretches of layers · slowest laser',
+  title: t('Exposure of the build (estimate)'),
+  meaning: t('Time in which at least one laser exposes.'),
+  formula: t('Σ over stretches of layers · slowest laser'),
   numbers: [],
-  table: perStretch(analysis, 'exposure, h', analysis.build.exposure_h, (figures) => figures.exposure_s),
+  table: perStretch(analysis, t('exposure, h'), analysis.build.exposure_h, (figures) => figures.exposure_s),
 });
 const held: Explain = (analysis) => ({
-  title: 'Held by the minimum layer time (estimate)',
-  meaning: 'Hours in which every laser is done and the layer waits. Balancing does not shorten them.',
-  formula: 'Σ over stretches of layers · max(0, minimum − recoat − exposure)',
-  numbers: [`minimum layer time ${formatSeconds(analysis.layout.process.minLayer_s)}`],
-  table: perStretch(analysis, 'held, h', analysis.build.heldByMinLayer_h, (figures) => figures.wait_s),
+  title: t('Held by the minimum layer time (estimate)'),
+  meaning: t('Hours in which every laser is done and the layer waits. Balancing does not shorten them.'),
+  formula: t('Σ over stretches of layers · max(0, minimum − recoat − exposure)'),
+  numbers: [
+    t('minimum layer time {minLayer}', { minLayer: formatSeconds(analysis.layout.process.minLayer_s) }),
+  ],
+  table: perStretch(analysis, t('held, h'), analysis.build.heldByMinLayer_h, (figures) => figures.wait_s),
 });
 const imbalance: Explain = (analysis) => {
   const lasers = analysis.layout.machine.lasers.filter((laser) => laser.on).length;
   const { exposure_h, load_laserH, imbalance_pct } = analysis.build;
   const mean = load_laserH / Math.max(1, lasers);
   return {
-    title: 'Imbalance of the build',
-    meaning: 'From the sums over all layers: equal totals can hide layers that are far from even.',
-    formula: 'Σ exposure / Σ mean load − 1',
+    title: t('Imbalance of the build'),
+    meaning: t('From the sums over all layers: equal totals can hide layers that are far from even.'),
+    formula: t('Σ exposure / Σ mean load − 1'),
     numbers: [
-      `mean load: ${formatHours(load_laserH)} / ${lasers} lasers that are on = ${formatHours(mean)}`,
+      t('mean load: {load} / {lasers} lasers that are on = {mean}', {
+        load: formatHours(load_laserH),
+        lasers,
+        mean: formatHours(mean),
+      }),
       mean === 0
-        ? 'nothing to expose: 0'
+        ? t('nothing to expose: 0')
         : `${formatHours(exposure_h)} / ${formatHours(mean)} − 1 = ${formatPercent(imbalance_pct)}`,
     ],
   };
 };
 const laserHours: Explain = (analysis) => ({
-  title: 'Laser-hours (estimate)',
-  meaning: 'All loads of all lasers added up; filter and residue count in these, not in clock hours.',
-  formula: 'Σ over layers and lasers of the loads',
+  title: t('Laser-hours (estimate)'),
+  meaning: t('All loads of all lasers added up; filter and residue count in these, not in clock hours.'),
+  formula: t('Σ over layers and lasers of the loads'),
   numbers: [],
   table: perLaser(
     analysis,
-    'laser-hours, h',
+    t('laser-hours, h'),
     analysis.build.load_laserH,
     (figures, laser) => figures.lasers[laser]?.load_s ?? 0,
   ),
 });
 const idle: Explain = (analysis) => ({
-  title: 'Idle laser-hours (estimate)',
-  meaning: 'Time lasers wait for the slowest one, summed over all of them.',
-  formula: 'Σ over layers and lasers of (exposure − load)',
+  title: t('Idle laser-hours (estimate)'),
+  meaning: t('Time lasers wait for the slowest one, summed over all of them.'),
+  formula: t('Σ over layers and lasers of (exposure − load)'),
   numbers: [],
   table: perLaser(
     analysis,
-    'idle, h',
+    t('idle, h'),
     analysis.build.idle_laserH,
     (figures, laser) => figures.lasers[laser]?.idle_s ?? 0,
   ),

@@ -1,6 +1,7 @@
 /**
  * Why whole parts can or cannot be balanced: how many lasers may take each part whole under the division.
  */
+import { t } from '../../language/index';
 import { wholePartChoices } from '../../build/choices';
 import type { Analysis } from '../../build/types';
 import type { Explanation } from './explanation';
@@ -9,15 +10,19 @@ export function explainChoices({ layout, divisions, parts }: Analysis): Explanat
   const { several, one, none } = wholePartChoices(layout, divisions, parts);
   const count = parts.length;
   return {
-    title: 'Parts with a choice of laser',
+    title: t('Parts with a choice of laser'),
     meaning:
       several === 0
-        ? 'No part can go to more than one laser whole, so giving whole parts to lasers decides nothing here. A wider shared band, zones for several lasers or the whole field give them a choice.'
-        : 'Under “whole parts” each part goes to one laser that may expose all of it; only parts with two such lasers or more can be balanced.',
-    formula: 'count of parts that two lasers or more hold whole',
+        ? t(
+            'No part can go to more than one laser whole, so giving whole parts to lasers decides nothing here. A wider shared band, zones for several lasers or the whole field give them a choice.',
+          )
+        : t(
+            'Under “whole parts” each part goes to one laser that may expose all of it; only parts with two such lasers or more can be balanced.',
+          ),
+    formula: t('count of parts that two lasers or more hold whole'),
     numbers: [
-      `${several} of ${count} have two lasers or more, ${one} have one`,
-      `${none} fit no laser’s zone whole: cut along the zones, or unassigned in part`,
+      t('{several} of {count} have two lasers or more, {one} have one', { several, count, one }),
+      t('{none} fit no laser’s zone whole: cut along the zones, or unassigned in part', { none }),
     ],
   };
 }

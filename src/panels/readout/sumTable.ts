@@ -3,6 +3,7 @@
  * shown, and the rounding left over goes to the terms that lost most by it (largest remainders), so that no term is off
  * by a whole last digit. Of many terms the biggest stand alone and the rest in one line.
  */
+import { t, withDecimalSign, type Text } from '../../language/index';
 
 /** What is added up, in the unit of the total. */
 export interface Term {
@@ -24,8 +25,8 @@ export interface SumWords {
   readonly value: number;
   /** How the total is shown elsewhere on the screen. */
   readonly format: (value: number) => string;
-  /** Of what there are more: "stretches". */
-  readonly more: string;
+  /** How many more there are: "{count} more stretches". */
+  readonly more: Text;
 }
 
 /** Terms written out; from one more on the smallest are one line. */
@@ -33,12 +34,17 @@ const MOST = 8;
 
 /** The number that a formatted quantity shows. */
 export const shownNumber = (text: string): number =>
-  Number(text.replaceAll('−', '-').match(/-?\d+(\.\d+)?/)?.[0] ?? 0);
+  Number(
+    text
+      .replaceAll('−', '-')
+      .replace(',', '.')
+      .match(/-?\d+(\.\d+)?/)?.[0] ?? 0,
+  );
 
 /** The worth of the last digit of `text`, which `value` was rounded to: its decimals, or the least power of ten that explains it. */
 export function lastDigit(value: number, text: string): { readonly step: number; readonly decimals: number } {
   const shown = shownNumber(text);
-  const written = text.match(/\.(\d+)/)?.[1]?.length;
+  const written = text.match(/[.,](\d+)/)?.[1]?.length;
   if (written !== undefined) return { step: 10 ** -written, decimals: written };
   let step = 1;
   while (Math.abs(value - shown) > step * (0.5 + 1e-6) && step < shown) step *= 10;
@@ -58,12 +64,12 @@ export function sharesOf(values: readonly number[], whole: number): number[] {
   return shares;
 }
 
-function grouped(terms: readonly Term[], more: string): readonly Term[] {
+function grouped(terms: readonly Term[], more: Text): readonly Term[] {
   if (terms.length <= MOST) return terms;
   const sorted = [...terms].sort((a, b) => b.value - a.value);
   const rest = sorted.slice(MOST - 1);
   const value = rest.reduce((sum, term) => sum + term.value, 0);
-  return [...sorted.slice(0, MOST - 1), { label: `${rest.length} more ${more}`, value }];
+  return [...sorted.slice(0, MOST - 1), { label: t(more, { count: rest.length }), value }];
 }
 
 /** The terms as rows and their total; more than eight are grouped, the biggest first. */
@@ -79,7 +85,7 @@ export function sumTable(terms: readonly Term[], { label, value, format, more }:
   return {
     rows: rows.map((term, i) => ({
       label: term.label,
-      value: (shares[i] * step).toFixed(decimals),
+      value: withDecimalSign((shares[i] * step).toFixed(decimals)),
     })),
     total: { label, value: total },
   };

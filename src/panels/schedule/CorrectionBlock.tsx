@@ -54,7 +54,7 @@ function RecordTable({ records }: { readonly records: Records }) {
                 type="button"
                 className="button"
                 data-bare
-                aria-label={`Remove the record of ${name}`}
+                aria-label={t('Remove the record of {name}', { name })}
                 onClick={() => records.remove(index)}
               >
                 ×
@@ -95,7 +95,7 @@ function RecordForm({ plate, onAdd }: RecordFormProps) {
       <TypedField
         {...field}
         label={t('planned hours')}
-        what="planned hours"
+        what={t('planned hours')}
         value={planned_h}
         format={plannedText}
         testId="record-planned"
@@ -104,7 +104,7 @@ function RecordForm({ plate, onAdd }: RecordFormProps) {
       <TypedField
         {...field}
         label={t('real hours')}
-        what="real hours"
+        what={t('real hours')}
         value={real_h}
         testId="record-real"
         onCommit={setReal}
@@ -135,14 +135,16 @@ function Learning({ records }: { readonly records: Records }) {
       <p className="hint" data-testid="learned">
         Σ real / Σ planned = {formatNumber(factor, 4, 3)},{' '}
         {spread_pct === null
-          ? 'spread unknown: one build has none, so the given one stays.'
-          : `spread ${formatPercent(spread_pct)} of it (root mean square of the ratios about it, n − 1).`}
+          ? t('spread unknown: one build has none, so the given one stays.')
+          : t('spread {spread} of it (root mean square of the ratios about it, n − 1).', {
+              spread: formatPercent(spread_pct),
+            })}
       </p>
       <button
         type="button"
         className="button"
         data-testid="learned-use"
-        onClick={() => edit.press('learned correction', (layout) => setLearned(layout, learned.value))}
+        onClick={() => edit.press(t('learned correction'), (layout) => setLearned(layout, learned.value))}
       >
         {t('Take over')}
       </button>
@@ -166,7 +168,7 @@ export function CorrectionBlock({ correction, plate }: CorrectionBlockProps) {
     <Block title={t('CORRECTION')}>
       <NumberField
         label={t('real / planned hours')}
-        what="correction factor"
+        what={t('correction factor')}
         value={correction.factor}
         step={0.01}
         testId="correction-factor"
@@ -174,7 +176,7 @@ export function CorrectionBlock({ correction, plate }: CorrectionBlockProps) {
       />
       <NumberField
         label={t('spread (one σ)')}
-        what="spread of the correction"
+        what={t('spread of the correction')}
         unit="%"
         value={correction.spread_pct}
         testId="correction-spread"

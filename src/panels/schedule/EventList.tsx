@@ -28,12 +28,12 @@ function EventRow({ event: { kind, layer, hour, at, attended }, spread_pct }: Ev
     <li className="event" data-kind={kind} data-unattended={!attended || undefined}>
       <button type="button" className="event-line" title={t('Cut the plan at this layer')} onClick={show}>
         <b>{EVENT_NAMES[kind]}</b>
-        <span>{layer === 0 ? 'before layer 1' : `after layer ${layer}`}</span>
+        <span>{layer === 0 ? t('before layer 1') : t('after layer {layer}', { layer })}</span>
         <span>{shownClock(at)}</span>
         <span>
           {formatHours(hour)} ± {formatHours((hour * spread_pct) / 100)}
         </span>
-        <em>{attended ? 'attended' : 'nobody there'}</em>
+        <em>{attended ? 'attended' : t('nobody there')}</em>
       </button>
       <p className="event-caution">{CAUTIONS[kind]}</p>
     </li>

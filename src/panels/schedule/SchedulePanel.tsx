@@ -63,14 +63,14 @@ function BetterStart({ schedule, events }: WithSchedule & { readonly events: rea
   const { start, withEnd } = better;
   return (
     <p className="hint better-start" data-testid="better-start">
-      Next attended start that puts every service{withEnd ? ' and the end' : ''} into attended hours
-      {withEnd ? '' : ', though not the end'}
+      Next attended start that puts every service{withEnd ? t(' and the end') : ''} into attended hours
+      {withEnd ? '' : t(', though not the end')}
       {SPREAD_WORDS}:{' '}
       <button
         type="button"
         className="button"
         data-testid="better-start-use"
-        onClick={() => edit.press('start of the build', (layout) => planStart(layout, start))}
+        onClick={() => edit.press(t('start of the build'), (layout) => planStart(layout, start))}
       >
         {shownClock(start)}
       </button>
@@ -89,7 +89,9 @@ function EventsBlock({ schedule, analysis }: WithSchedule & { readonly analysis:
         </p>
       )}
       {events.length === 0 ? (
-        <p className="hint">{layout.parts.length === 0 ? 'No parts, no events.' : 'Being computed …'}</p>
+        <p className="hint">
+          {layout.parts.length === 0 ? t('No parts, no events.') : t('Being computed …')}
+        </p>
       ) : (
         <>
           <BetterStart schedule={schedule} events={events} />

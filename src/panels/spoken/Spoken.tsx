@@ -65,7 +65,7 @@ const PlanWords = memo(function PlanWords({ rests }: { readonly rests: number })
         {layout.parts.map(({ id }, index) => (
           <li key={id}>
             {parts[index]}
-            {view.selection.includes(id) && ', selected'}
+            {view.selection.includes(id) && t(', selected')}
           </li>
         ))}
       </ul>

@@ -2,6 +2,7 @@
  * What is worth saying after a change, and that it is said once: the part that was moved or chosen, the zone line that
  * was moved or chosen with the imbalance it leads to, a new message. Nothing during a gesture: its end is what counts.
  */
+import { t } from '../../language/index';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { layerFiguresAt } from '../../canvas/layerAt';
 import { plateOf } from '../../store/shown';
@@ -18,18 +19,20 @@ const figuresOf = (bench: Workbench) =>
 function selectionText(bench: Workbench): string {
   const { layout, view } = bench.store.getState();
   const id = view.selection.at(-1);
-  if (id === undefined) return 'Nothing is selected';
+  if (id === undefined) return t('Nothing is selected');
   const index = layout.parts.findIndex((part) => part.id === id);
   const words = partTexts(layout, figuresOf(bench))[index] ?? id;
-  return view.selection.length === 1 ? words : `${view.selection.length} parts selected; ${words}`;
+  return view.selection.length === 1
+    ? words
+    : t('{count} parts selected; {words}', { count: view.selection.length, words });
 }
 
 function lineNews(bench: Workbench): string {
   const { view } = bench.store.getState();
-  const words = lineText(plateOf(bench).zoning, view.activeLine) || 'Division without lines';
+  const words = lineText(plateOf(bench).zoning, view.activeLine) || t('Division without lines');
   const imbalance = figuresOf(bench)?.imbalanceTime_pct;
   if (imbalance === undefined) return words;
-  return `${words}, imbalance ${formatPercent(imbalance)}`;
+  return t('{words}, imbalance {imbalance}', { words, imbalance: formatPercent(imbalance) });
 }
 
 const partsDiffer = (a: Seen, b: Seen): boolean =>

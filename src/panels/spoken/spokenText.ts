@@ -2,6 +2,7 @@
  * What a screen reader says about parts, zones and zone lines: names, places and who exposes how much of a part in the
  * layer shown. Millimetres on the platform; shares in per cent of the part's section area, whole numbers.
  */
+import { t } from '../../language/index';
 import type { LayerFigures } from '../../build/types';
 import type { Layout, Part, Zoning } from '../../layout/types';
 import { zoneLines } from '../../zoning/lines';
@@ -22,17 +23,20 @@ function areasByPart(figures: LayerFigures | null): ReadonlyMap<number, Readonly
 /** "38 % on L2, 62 % on L4"; what is in no zone is named. */
 function sharesText({ machine }: Layout, areas: ReadonlyMap<number, number> | undefined): string {
   const whole = [...(areas?.values() ?? [])].reduce((sum, area) => sum + area, 0);
-  if (!areas || whole === 0) return 'no section at this height';
+  if (!areas || whole === 0) return t('no section at this height');
   return [...areas]
     .sort(([a], [b]) => a - b)
     .map(([laser, area]) => {
-      const on = laser < 0 ? 'on no laser' : `on ${machine.lasers[laser]?.id}`;
-      return `${Math.round((100 * area) / whole)} % ${on}`;
+      const percent = Math.round((100 * area) / whole);
+      return laser < 0
+        ? t('{percent} % on no laser', { percent })
+        : t('{percent} % on {laser}', { percent, laser: machine.lasers[laser]?.id ?? '?' });
     })
     .join(', ');
 }
 
-const turned = ({ turn_deg }: Part): string => (turn_deg === 0 ? '' : `, turned ${formatField(turn_deg)}°`);
+const turned = ({ turn_deg }: Part): string =>
+  turn_deg === 0 ? '' : t(', turned {turn}°', { turn: formatField(turn_deg) });
 
 /** Of every part: "P07, x 120.5 mm, y 40 mm, 38 % on L2". */
 export function partTexts(layout: Layout, figures: LayerFigures | null): readonly string[] {
@@ -48,17 +52,22 @@ export function lineText(zoning: Zoning, index: number): string {
   const lines = zoneLines(zoning);
   const line = lines[index];
   if (!line) return '';
-  const axis = line.nx === 1 ? 'x' : line.ny === 1 ? 'y' : 'distance from the middle';
-  return `Zone line ${index + 1} of ${lines.length}, ${axis} ${mm(line.c)}`;
+  const axis = line.nx === 1 ? 'x' : line.ny === 1 ? 'y' : t('distance from the middle');
+  return t('Zone line {number} of {lines}, {axis} {c}', {
+    number: index + 1,
+    lines: lines.length,
+    axis,
+    c: mm(line.c),
+  });
 }
 
 /** What each laser exposes in the layer shown: "L1: 6 parts, section 11850 mm²". */
 export function zoneTexts(layout: Layout, figures: LayerFigures | null): readonly string[] {
   return layout.machine.lasers.map(({ id, on }, laser) => {
-    if (!on) return `${id}: off`;
+    if (!on) return t('{id}: off', { id });
     const own = (figures?.pieces ?? []).filter((piece) => piece.laser === laser);
     const parts = new Set(own.map(({ part }) => part)).size;
     const area = own.reduce((sum, { area_mm2 }) => sum + area_mm2, 0);
-    return `${id}: ${parts === 1 ? '1 part' : `${parts} parts`}, section ${Math.round(area)} mm²`;
+    return t('{id}: {count} [part|parts], section {area} mm²', { id, count: parts, area: Math.round(area) });
   });
 }

@@ -43,7 +43,7 @@ export default function RevisionLine({ revision }: { readonly revision: Revision
       />
       <Item
         label={t('reviewer')}
-        value={alone ? `${reviewer}, the author` : reviewer}
+        value={alone ? t('{reviewer}, the author', { reviewer }) : reviewer}
         testId="title-reviewer"
         title={`${reviewer || 'nobody'}, ${RECORDED}`}
       />

@@ -85,14 +85,14 @@ export function TitleBlock() {
         <Cell label={t('process')} value={process.name} />
         <Cell label={t('layers')} value={`${layers} × ${process.layer_mm} mm`} testId="layers" />
         <Cell
-          label={corrected ? 'build, corrected' : 'build, estimate'}
+          label={corrected ? t('build, corrected') : t('build, estimate')}
           value={hours}
           testId="title-hours"
           warn={left !== null}
         />
         <Checksum layout={analysis.layout} />
         <Cell
-          label={state.blocked ? 'blocks hand-over' : 'state'}
+          label={state.blocked ? t('blocks hand-over') : 'state'}
           value={state.text}
           testId="sheet-state"
           warn={state.blocked}

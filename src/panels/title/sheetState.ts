@@ -2,6 +2,7 @@
  * Whether the plate may be handed over, and what the title block says of it: "NOT FOR USE" while anything blocks hand-over
  * or the revision is superseded, else the state of the revision.
  */
+import { t } from '../../language/index';
 import type { Analysis } from '../../build/types';
 import { isBlocked, isChecked, NOT_FOR_USE } from '../../export/forUse';
 import type { RevisionState } from '../../layout/types';
@@ -25,9 +26,9 @@ const open = (text: string): SheetState => ({ text, blocked: false, why: '' });
 /** In a few words, of a plate that is blocked: the first of unassigned area, faults, its revision. */
 function whyBlocked({ problems, layout }: Analysis, left: LeftOut | null): string {
   const faults = problems.filter(({ blocks }) => blocks).length;
-  if (left !== null) return 'unassigned area blocks hand-over';
-  if (faults > 0) return `${faults} ${faults === 1 ? 'fault blocks' : 'faults block'} hand-over`;
-  return `revision ${layout.revision?.name} is superseded`;
+  if (left !== null) return t('unassigned area blocks hand-over');
+  if (faults > 0) return `${faults} ${faults === 1 ? t('fault blocks') : t('faults block')} hand-over`;
+  return t('revision {number} is superseded', { number: layout.revision?.name });
 }
 
 /**
@@ -37,9 +38,9 @@ function whyBlocked({ problems, layout }: Analysis, left: LeftOut | null): strin
 export function sheetState(analysis: Analysis, left: LeftOut | null): SheetState {
   const { layout } = analysis;
   if (left !== null || isBlocked(analysis)) return blockedBy(whyBlocked(analysis, left));
-  if (layout.parts.length === 0) return open('empty plate');
+  if (layout.parts.length === 0) return open(t('empty plate'));
   const state = layout.revision?.state ?? 'draft';
-  return open(isChecked(analysis) && state !== 'superseded' ? WORDS[state] : 'being checked');
+  return open(isChecked(analysis) && state !== 'superseded' ? WORDS[state] : t('being checked'));
 }
 
 /** Whether it may be released: nothing blocks hand-over, there are parts, and all of it has been checked. */
@@ -49,8 +50,8 @@ export function handOverOf(
 ): { readonly cleared: boolean; readonly why: string } {
   const { blocked, why } = sheetState(analysis, left);
   if (blocked) return { cleared: false, why };
-  if (analysis.layout.parts.length === 0) return { cleared: false, why: 'the plate is empty' };
+  if (analysis.layout.parts.length === 0) return { cleared: false, why: t('the plate is empty') };
   return isChecked(analysis)
     ? { cleared: true, why: '' }
-    : { cleared: false, why: 'the plate is still being checked' };
+    : { cleared: false, why: t('the plate is still being checked') };
 }

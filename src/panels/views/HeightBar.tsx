@@ -15,7 +15,12 @@ import { SliderLine } from '../controls/SliderLine';
 import { TypedField } from '../controls/TypedField';
 
 const stretchText = (stretch: Stretch): string =>
-  `z ${formatField(stretch.from_mm)}–${formatField(stretch.to_mm)} mm, layers ${stretch.firstLayer}–${stretch.lastLayer}`;
+  t('z {from}–{to} mm, layers {firstLayer}–{lastLayer}', {
+    from: formatField(stretch.from_mm),
+    to: formatField(stretch.to_mm),
+    firstLayer: stretch.firstLayer,
+    lastLayer: stretch.lastLayer,
+  });
 
 interface FieldProps {
   readonly analysis: Analysis;
@@ -27,7 +32,7 @@ function HeightField({ analysis, height_mm, set }: FieldProps) {
   return (
     <TypedField
       label="z"
-      what="height"
+      what={t('height')}
       unit="mm"
       parse={parseLength}
       format={formatField}
@@ -52,7 +57,11 @@ function HeightSlider({ analysis, height_mm, set }: FieldProps) {
       min={0}
       max={Math.max(build.height_mm, layer_mm)}
       step={layer_mm}
-      valueText={`${formatMm(height_mm)}, layer ${layerNumber(analysis, height_mm)} of ${build.layers}`}
+      valueText={t('{height}, layer {layer} of {layers}', {
+        height: formatMm(height_mm),
+        layer: layerNumber(analysis, height_mm),
+        layers: build.layers,
+      })}
       testId="height-slider"
       onChange={set}
     />
@@ -70,8 +79,8 @@ const StretchOptions = memo(function StretchOptions({ stretches }: Pick<Analysis
 
 /** Where the list names no stretch. */
 const noStretch = ({ stretches, build }: Analysis): string => {
-  if (build.layers === 0) return 'nothing to build';
-  return stretches.length === 0 ? 'stretches being computed' : 'no stretch';
+  if (build.layers === 0) return t('nothing to build');
+  return stretches.length === 0 ? t('stretches being computed') : t('no stretch');
 };
 
 /** A longer list is no help: nearly every layer is another one then. */
@@ -81,7 +90,9 @@ const MOST_LISTED = 100;
 function StretchChoice({ analysis, height_mm, set }: FieldProps) {
   const { stretches } = analysis;
   if (stretches.length > MOST_LISTED)
-    return <span className="stretch-count">{stretches.length} different sections</span>;
+    return (
+      <span className="stretch-count">{t('{count} different sections', { count: stretches.length })}</span>
+    );
   const at = stretchIndexAt(analysis, height_mm);
   return (
     <select

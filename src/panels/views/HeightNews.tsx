@@ -2,6 +2,7 @@
  * What is known of the whole height: nothing is said while it is of the present plate, else of which plate or of how many
  * layers it is and how far the computation has come. And the range of height that wastes most, in words.
  */
+import { t } from '../../language/index';
 import { useMemo } from 'react';
 import { worstRange } from '../../build/worst';
 import { useAnalysisLater, useBench, useWorkbench } from '../../canvas/bench';
@@ -18,11 +19,11 @@ export function useHeightNews(): string | null {
       return null;
     case 'sampled':
       if (every === 1) return null;
-      return `from one of ${every} layers; ${percent} %`;
+      return t('from one of {every} layers; {percent} %', { every, percent });
     case 'earlier':
-      return `of the plate before; computing ${percent} %`;
+      return t('of the plate before; computing {percent} %', { percent });
     case 'none':
-      return `being computed: ${percent} %`;
+      return t('being computed: {percent} %', { percent });
   }
 }
 

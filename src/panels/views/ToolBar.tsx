@@ -38,7 +38,7 @@ function DrawHeight() {
   return (
     <TypedField
       label={t('height')}
-      what="height"
+      what={t('height')}
       unit="mm"
       parse={parseLength}
       format={formatField}
@@ -68,12 +68,12 @@ function SnapChoice() {
           data-testid="snapping"
           onChange={(event) => bench.setView({ snapping: event.target.checked })}
         />
-        snap
+        {t('snap')}
       </label>
       {on && (
         <TypedField
           label={t('grid')}
-          what="grid"
+          what={t('grid')}
           unit="mm"
           hint={t('0: no grid. It holds the origin of the part where nothing else does.')}
           parse={parseLength}

@@ -1,20 +1,26 @@
 /** The height range that wastes most, in words. Millimetres, hours (estimates). */
+import { t } from '../../language/index';
 import type { WorstRange } from '../../build/worst';
 import { formatField, formatHours } from '../../units/format';
 
 const place = ({ from_mm, to_mm, toTop }: WorstRange): string => {
-  if (from_mm === 0 && toTop) return 'over the whole height';
-  const end = toTop ? 'mm to the top' : `to ${formatField(to_mm)} mm`;
-  return `from ${formatField(from_mm)} ${end}`;
+  if (from_mm === 0 && toTop) return t('over the whole height');
+  const [from, to] = [formatField(from_mm), formatField(to_mm)];
+  return toTop ? t('from {from} mm to the top', { from }) : t('from {from} to {to} mm', { from, to });
 };
 
-const some = (ids: readonly string[], verb: string): string =>
-  ids.length === 1 ? `${ids[0]} ${verb}s` : `${ids.length} ${verb}`;
+/** One by its name, several by their number. */
+const named = (ids: readonly string[]) => ({
+  count: ids.length,
+  who: ids.length === 1 ? ids[0]! : ids.length,
+});
 
 function who({ working, waiting }: WorstRange): string {
   if (waiting.length === 0)
-    return working.length === 1 ? `${working[0]} is alone` : `all ${working.length} lasers work unevenly`;
-  return `${some(working, 'work')}, ${some(waiting, 'wait')}`;
+    return working.length === 1
+      ? t('{laser} is alone', { laser: working[0]! })
+      : t('all {count} lasers work unevenly', { count: working.length });
+  return `${t('{who} [works|work]', named(working))}, ${t('{who} [waits|wait]', named(waiting))}`;
 }
 
 /** Less than this part of the exposure is not worth naming a height for. */
@@ -23,9 +29,23 @@ const EVEN = 0.01;
 /** "55.01 h lost from 60 mm to the top: L4 works, 3 wait" */
 export const worstText = (worst: WorstRange): string =>
   worst.lost_h < EVEN * worst.exposure_h
-    ? `Loads are even: no height loses more than ${formatHours(worst.lost_h)}`
-    : `${formatHours(worst.lost_h)} lost ${place(worst)}: ${who(worst)}`;
+    ? t('Loads are even: no height loses more than {lost}', { lost: formatHours(worst.lost_h) })
+    : t('{lost} lost {where}: {who}', {
+        lost: formatHours(worst.lost_h),
+        where: place(worst),
+        who: who(worst),
+      });
 
 /** What "lost" means, and who waits. */
 export const worstMeaning = ({ working, waiting, lost_h, exposure_h }: WorstRange): string =>
-  `An even share of the same loads would take ${formatHours(exposure_h - lost_h)} instead of ${formatHours(exposure_h)} there (estimate). Working: ${working.join(' ')}${waiting.length > 0 ? `; waiting: ${waiting.join(' ')}` : ''}. Press to see the middle of this range.`;
+  t(
+    waiting.length > 0
+      ? 'An even share of the same loads would take {even} instead of {exposure} there (estimate). Working: {working}; waiting: {waiting}. Press to see the middle of this range.'
+      : 'An even share of the same loads would take {even} instead of {exposure} there (estimate). Working: {working}. Press to see the middle of this range.',
+    {
+      even: formatHours(exposure_h - lost_h),
+      exposure: formatHours(exposure_h),
+      working: working.join(' '),
+      waiting: waiting.join(' '),
+    },
+  );

@@ -122,7 +122,7 @@ export function AddColumn() {
         type="button"
         className="button"
         data-testid="compare-open-plate"
-        onClick={() => addColumn('open plate', bench.store.getState().layout)}
+        onClick={() => addColumn(t('open plate'), bench.store.getState().layout)}
       >
         {t('Add the open plate')}
       </button>

@@ -42,7 +42,7 @@ export function Picture({ found, width_px, height_mm }: PictureProps) {
       className="plan-picture"
       width={Math.round(width_px)}
       src={source}
-      alt={`Plan of ${found.layout.name}`}
+      alt={t('Plan of {name}', { name: found.layout.name })}
     />
   );
 }
@@ -65,7 +65,7 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
   const lines = useMemo(() => changeLines(whatChanged(reference.layout, layout)), [reference, layout]);
   const { revision } = layout;
   const open = (): void => {
-    openLayout(bench, `Open ${layout.name}`, layout);
+    openLayout(bench, t('Open {name}', { name: layout.name }), layout);
     onClose();
   };
   return (
@@ -86,7 +86,7 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
           disabled={isReference}
           onClick={() => setReference(key)}
         >
-          {isReference ? 'Reference' : 'Make reference'}
+          {isReference ? 'Reference' : t('Make reference')}
         </button>
         <button type="button" className="button" onClick={open}>
           {t('Open this one')}
@@ -94,7 +94,7 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
         <button
           type="button"
           className="button"
-          aria-label={`Take ${layout.name} away`}
+          aria-label={t('Take {name} away', { name: layout.name })}
           onClick={() => removeColumn(key)}
         >
           ×

@@ -28,7 +28,13 @@ function Opened({ columns, reference, height_mm }: Columns) {
   const save = async (): Promise<void> => {
     for (const { layout } of columns) await saveFile(context, layout);
   };
-  return <LinkText linked={linked} file={`${columns.length} layout files`} onSave={() => void save()} />;
+  return (
+    <LinkText
+      linked={linked}
+      file={t('{columns} layout files', { columns: columns.length })}
+      onSave={() => void save()}
+    />
+  );
 }
 
 /** A button that opens the link under it; nothing while fewer than two layouts stand there. */

@@ -78,11 +78,11 @@ const priceText = (hours: number): string =>
 
 /** "3.2 h", or why a seam has no price here. */
 function priceWords(from: Compared, to: Compared, of: 'perSeam_h' | 'perMm_h'): string {
-  if (!sameWork(from.layout, to.layout)) return 'another job';
-  if (!isWhole(from) || !isWhole(to)) return 'not exposed whole';
+  if (!sameWork(from.layout, to.layout)) return t('another job');
+  if (!isWhole(from) || !isWhole(to)) return t('not exposed whole');
   const price = seamPrice(from, to)[of];
   if (price !== null) return priceText(price);
-  return of === 'perSeam_h' ? 'as many seams' : 'as long seams';
+  return of === 'perSeam_h' ? t('as many seams') : t('as long seams');
 }
 
 /** One line of the price of seams. */
@@ -117,7 +117,10 @@ export function FigureTable(props: TableProps) {
       <tbody>
         <Heading words={t('BUILD, all figures estimates')} columns={columns.length} />
         <Rows {...props} figures={BUILD_FIGURES} />
-        <Heading words={`LAYER AT z ${formatField(height_mm)} mm`} columns={columns.length} />
+        <Heading
+          words={t('LAYER AT z {height} mm', { height: formatField(height_mm) })}
+          columns={columns.length}
+        />
         <Rows {...props} figures={LAYER_FIGURES} />
         <Heading words={t('WHAT A SEAM BUYS, against the reference')} columns={columns.length} />
         <tr>

@@ -1,4 +1,5 @@
 /** What changed between two layouts, in short lines: the most telling parts by name, the rest by number. */
+import { t } from '../../language/index';
 import type { Changes } from '../../build/whatChanged';
 import type { PartId } from '../../layout/types';
 import { formatDegrees, formatMm } from '../../units/format';
@@ -8,7 +9,9 @@ const MOST_NAMED = 4;
 
 const list = (words: readonly string[]): string => {
   const shown = words.slice(0, MOST_NAMED).join(', ');
-  return words.length > MOST_NAMED ? `${shown} and ${words.length - MOST_NAMED} more` : shown;
+  return words.length > MOST_NAMED
+    ? t('{shown} and {number} more', { shown, number: words.length - MOST_NAMED })
+    : shown;
 };
 
 const named = (what: string, ids: readonly PartId[]): string[] =>
@@ -41,13 +44,13 @@ const keyWords = (keys: readonly string[]): readonly string[] =>
 export function changeLines(changes: Changes): readonly string[] {
   return [
     ...(changes.zoning ? ['zones'] : []),
-    ...(changes.allocation ? ['rule for shared load'] : []),
+    ...(changes.allocation ? [t('rule for shared load')] : []),
     ...moved(changes),
     ...turned(changes),
     ...named('added', changes.added),
-    ...named('not there', changes.removed),
-    ...named('other seams, laser or time factor', changes.ruled),
-    ...named('other shape', changes.reshaped),
+    ...named(t('not there'), changes.removed),
+    ...named(t('other seams, laser or time factor'), changes.ruled),
+    ...named(t('other shape'), changes.reshaped),
     ...named('process', keyWords(changes.process)),
     ...named('machine', keyWords(changes.machine)),
     ...named('limits', keyWords(changes.limits)),

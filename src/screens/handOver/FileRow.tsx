@@ -1,4 +1,5 @@
 /** One file that can be made: what it is, what it is for, how it is to be written, and the button; or how far it is. */
+import { t } from '../../language/index';
 import type { ReactNode } from 'react';
 import type { FileKind } from '../../export/files/types';
 import type { Job } from './useHandOver';
@@ -52,7 +53,7 @@ interface RowProps {
 function Working({ title, share }: { readonly title: string; readonly share: number }) {
   return (
     <div className="file-working">
-      <progress value={share} aria-label={`${title}, being made`} />
+      <progress value={share} aria-label={t('{title}, being made', { title })} />
       <span>{Math.floor(100 * share)} %</span>
     </div>
   );
@@ -66,13 +67,17 @@ function SaveButton({ kind, desk, title, form }: Omit<RowProps, 'use' | 'childre
     <button
       type="button"
       className="button"
-      aria-label={mine ? `Cancel ${title.toLowerCase()}` : `Save ${form}: ${title.toLowerCase()}`}
+      aria-label={
+        mine
+          ? t('Cancel {toLowerCase}', { toLowerCase: title.toLowerCase() })
+          : t('Save {form}: {toLowerCase}', { form, toLowerCase: title.toLowerCase() })
+      }
       data-testid={mine ? 'file-cancel' : `make-${kind}`}
       disabled={!mine && (job !== null || !ready)}
       // the second press of a double click is not meant for what the first one made of the button
       onClick={({ detail }) => detail < 2 && (mine ? cancel() : run(kind))}
     >
-      {mine ? 'Cancel' : `Save ${form}`}
+      {mine ? 'Cancel' : t('Save {form}', { form })}
     </button>
   );
 }

@@ -1,4 +1,5 @@
 /** Makes one file at a time, tells how far it is, hands it to the browser's downloads, can be dropped. */
+import { t } from '../../language/index';
 import { useContext, useEffect, useRef, useState } from 'react';
 import { useWorkbench } from '../../canvas/bench';
 import type { FileKind, FileMade } from '../../export/files/types';
@@ -62,7 +63,7 @@ export function useHandOver(choices: Choices, checksum: string) {
   const cancel = (): void => {
     running.current?.abort();
     setJob(null);
-    setDone('Dropped; no file was made.');
+    setDone(t('Dropped; no file was made.'));
   };
   return { job, done, run: (kind: FileKind): void => void run(kind), cancel };
 }

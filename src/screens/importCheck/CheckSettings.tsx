@@ -23,13 +23,14 @@ interface SettingsProps {
 
 /** Asks for the unit where the file says none; null where it does. */
 function unitQuestion({ unit }: OutlineImport): string | null {
-  if (unit === null) return 'The drawing does not say its unit. Compare the size with the part and choose.';
+  if (unit === null)
+    return t('The drawing does not say its unit. Compare the size with the part and choose.');
   if (unit.from !== 'css') return null;
   return 'No unit in the file: taken as px, 1/96 in. Compare the size with the part and choose.';
 }
 
 function UnitChoice({ imported, choices, onChange }: SettingsProps) {
-  const said = imported.unit?.from === 'chosen' ? 'as the file says' : unitText(imported);
+  const said = imported.unit?.from === 'chosen' ? t('as the file says') : unitText(imported);
   const asks = unitQuestion(imported);
   return (
     <div className="check-unit" data-ask={asks !== null || undefined}>
@@ -55,7 +56,7 @@ function GapField({ imported, choices, onChange }: SettingsProps) {
   return (
     <TypedField
       label={t('close gaps up to')}
-      what="distance of ends"
+      what={t('distance of ends')}
       unit="mm"
       step={0.01}
       min={0}

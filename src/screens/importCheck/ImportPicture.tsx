@@ -2,6 +2,7 @@
  * What was found in the file, as one drawing: outlines in ink, lines that were left out dash-dot in the warning colour,
  * with the size of the whole.
  */
+import { t } from '../../language/index';
 import { useMemo } from 'react';
 import { ringFromLayout } from '../../geometry/ring';
 import type { OutlineImport, PlacedShape } from '../../import/types';
@@ -83,7 +84,10 @@ export function ImportPicture({ imported, placed, plain }: ImportPictureProps) {
       <svg
         viewBox={viewBoxOf(shown)}
         role="img"
-        aria-label={`${placed.length} outlines, ${left.length} lines left out`}
+        aria-label={t('{placed} outlines, {left} lines left out', {
+          placed: placed.length,
+          left: left.length,
+        })}
       >
         {placed.map((shape) => (
           <path
@@ -103,7 +107,7 @@ export function ImportPicture({ imported, placed, plain }: ImportPictureProps) {
       <figcaption data-testid="import-size">
         {placed.length > 0 && `${formatMm(w)} × ${formatMm(h)}`}
         {placed.length > 0 && left.length > 0 && ', '}
-        {left.length > 0 && `dash-dot: left out${gaps.length > 0 ? '; dots: ends that do not meet' : ''}`}
+        {left.length > 0 && `dash-dot: left out${gaps.length > 0 ? t('; dots: ends that do not meet') : ''}`}
       </figcaption>
     </figure>
   );

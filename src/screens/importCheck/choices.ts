@@ -1,6 +1,7 @@
 /**
  * What the check page lets a person choose, and what of it goes to the plate. Millimetres, degrees.
  */
+import { t } from '../../language/index';
 import type { NewShape } from '../../commands/operations';
 import type { ImportUnit, OutlineImport, PlacedShape } from '../../import/types';
 import type { Degrees, Mm } from '../../units/types';
@@ -58,8 +59,8 @@ export function chosenShapes(placed: readonly PlacedShape[], choices: Choices): 
 
 /** How the unit was found, in words. */
 export function unitText({ unit, kind }: Pick<OutlineImport, 'unit' | 'kind'>): string {
-  if (unit === null) return 'not said, taken as mm';
+  if (unit === null) return t('not said, taken as mm');
   if (unit.from === 'css') return 'not said, taken as px';
-  if (unit.from === 'chosen') return `${unit.unit}, chosen here`;
+  if (unit.from === 'chosen') return t('{unit}, chosen here', { unit: unit.unit });
   return `${unit.unit}, as the ${kind === 'svg' ? 'SVG' : 'DXF'} says`;
 }

@@ -1,6 +1,7 @@
 /**
  * What was left out of a drawing, in words: how many of what, why, and where.
  */
+import { t } from '../../language/index';
 import type { LeftOut, LeftOutKind } from '../../import/types';
 import { formatMm } from '../../units/format';
 
@@ -39,8 +40,11 @@ const plain = (value: number): string => String(Number(value.toFixed(3)));
 /** One line for the check page. */
 export function leftOutText({ kind, what, count, places, gap_mm }: LeftOut): string {
   const [place] = places;
-  const where = place === undefined ? '' : `, first at x ${plain(place[0])}, y ${plain(place[1])} mm`;
-  const gap = gap_mm === null ? '' : `, narrowest gap ${formatMm(gap_mm)}`;
+  const where =
+    place === undefined
+      ? ''
+      : t(', first at x {plain}, y {plain2} mm', { plain: plain(place[0]), plain2: plain(place[1]) });
+  const gap = gap_mm === null ? '' : t(', narrowest gap {gap}', { gap: formatMm(gap_mm) });
   const [one, several] = REASONS[kind];
   return `${count} × ${count === 1 ? one : several} (${what})${gap}${where}`;
 }

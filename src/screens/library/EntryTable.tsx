@@ -39,7 +39,7 @@ function Rename({ name, onDone }: RenameProps) {
   return (
     <input
       className="library-rename"
-      aria-label={`New name of ${name}`}
+      aria-label={t('New name of {name}', { name })}
       data-testid="library-rename"
       data-own-escape
       value={text}
@@ -63,7 +63,11 @@ function usePut({ head, library, onClose }: RowProps): () => void {
     if (!placed.ok) return placed;
     if (head.kind !== 'shape') onClose();
     const parts = placed.value.join(', ');
-    return ok(parts === '' ? null : { text: `“${head.name}” stands on the plate as ${parts}.`, undo: null });
+    return ok(
+      parts === ''
+        ? null
+        : { text: t('“{name}” stands on the plate as {parts}.', { name: head.name, parts }), undo: null },
+    );
   };
   return () => void library.act(put);
 }

@@ -49,7 +49,7 @@ function KeptRow({ kept, library, onClose }: KeptProps) {
   const { read } = kept;
   const open = (): void => {
     if (!read.ok) return;
-    openLayout(bench, `Open “${read.value.name}”, kept aside`, read.value);
+    openLayout(bench, t('Open “{name}”, kept aside', { name: read.value.name }), read.value);
     onClose();
   };
   const button = (word: string, press: () => void) => (
@@ -57,17 +57,19 @@ function KeptRow({ kept, library, onClose }: KeptProps) {
       {word}
     </button>
   );
-  const away = async () => putAwayNow(kept, 'It is put away for good.');
+  const away = async () => putAwayNow(kept, t('It is put away for good.'));
   return (
     <li className="library-kept" data-testid="library-kept">
       <span>
         <b>{TITLES[kept.from]}:</b> {aboutKept(kept)}
       </span>
       {read.ok && button('Open', open)}
-      {read.ok && button('Move into the library', () => void library.act(() => moved(kept)))}
+      {read.ok && button(t('Move into the library'), () => void library.act(() => moved(kept)))}
       {!read.ok &&
-        button('Save its text', () => ports?.download('kept-aside.json', kept.text, 'application/json'))}
-      {button('Put away for good', () => void library.act(away))}
+        button(t('Save its text'), () =>
+          ports?.download('kept-aside.json', kept.text, 'application/json'),
+        )}
+      {button(t('Put away for good'), () => void library.act(away))}
     </li>
   );
 }

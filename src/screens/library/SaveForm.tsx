@@ -101,7 +101,7 @@ export function SaveForm(props: SaveFormProps) {
       {kind === 'shape' && <span className="field-label">as</span>}
       <FieldBox
         bare
-        label={`Name of the ${words.one} in the library`}
+        label={t('Name of the {one} in the library', { one: words.one })}
         fault={null}
         testId="library-name"
         input={{

@@ -21,7 +21,7 @@ export function Transfer({ library }: { readonly library: LibraryState }) {
     if (!pieces.ok) return pieces;
     const name = `library-${savedText(Date.now()).slice(0, 10)}.json`;
     ports?.download(name, new TextEncoder().encode(pieces.value.join('')), 'application/json');
-    return ok({ text: `All of it is in ${name}.`, undo: null });
+    return ok({ text: t('All of it is in {name}.', { name }), undo: null });
   };
   const carryIn = async (): Promise<void> => {
     const file = await ports?.pickFile(FILES);

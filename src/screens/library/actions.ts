@@ -1,6 +1,7 @@
 /**
  * What can be done with the library, each with the words that say it was done and the way back.
  */
+import { t } from '../../language/index';
 import { ok, type Result } from '../../layout/result';
 import {
   deleteEntry,
@@ -20,13 +21,13 @@ const doneWords = (text: string, undo: Done['undo'] = null): Done => ({ text, un
 function savedWords({ head, outcome }: Saved, asked: string): string {
   switch (outcome) {
     case 'new':
-      return `“${head.name}” is in the library.`;
+      return t('“{name}” is in the library.', { name: head.name });
     case 'replaced':
-      return `“${head.name}” is replaced.`;
+      return t('“{name}” is replaced.', { name: head.name });
     case 'same':
-      return `“${head.name}” was in the library already, with the same content.`;
+      return t('“{name}” was in the library already, with the same content.', { name: head.name });
     case 'beside':
-      return `Saved as “${head.name}”, beside “${asked}”.`;
+      return t('Saved as “{name}”, beside “{asked}”.', { name: head.name, asked });
   }
 }
 
@@ -41,13 +42,13 @@ export async function save(request: SaveRequest): Promise<Result<Done>> {
 
 /** The words after a way back. */
 const restored = (back: Result<EntryHead>): Result<Done> =>
-  back.ok ? ok(doneWords(`“${back.value.name}” is back in the library.`)) : back;
+  back.ok ? ok(doneWords(t('“{name}” is back in the library.', { name: back.value.name }))) : back;
 
 export async function remove(head: EntryHead): Promise<Result<Done>> {
   const deleted = await deleteEntry(head);
   if (!deleted.ok) return deleted;
   const undo = async () => restored(await restoreEntry(deleted.value));
-  return ok(doneWords(`“${head.name}” is deleted.`, undo));
+  return ok(doneWords(t('“{name}” is deleted.', { name: head.name }), undo));
 }
 
 export async function rename(head: EntryHead, name: string): Promise<Result<Done>> {
@@ -58,19 +59,22 @@ export async function rename(head: EntryHead, name: string): Promise<Result<Done
     back &&
     (async () => {
       const again = await renameEntry(back, head.name);
-      return again.ok ? ok(doneWords(`“${again.value.name}” has its name back.`)) : again;
+      return again.ok ? ok(doneWords(t('“{name}” has its name back.', { name: again.value.name }))) : again;
     });
-  return ok(doneWords(`“${head.name}” is now “${renamed.value.name}”.`, undo));
+  return ok(doneWords(t('“{name}” is now “{name2}”.', { name: head.name, name2: renamed.value.name }), undo));
 }
 
 const entries = (n: number): string => `${n} ${n === 1 ? 'entry' : 'entries'}`;
 export function importedWords({ added, beside, renamed, known }: Imported): string {
   const also = [
-    ...(beside > 0 ? [`${beside} of them beside another state of the same entry`] : []),
-    ...(renamed > 0 ? [`${renamed} renamed`] : []),
-    ...(known > 0 ? [`${known} here already`] : []),
+    ...(beside > 0 ? [t('{beside} of them beside another state of the same entry', { beside })] : []),
+    ...(renamed > 0 ? [t('{renamed} renamed', { renamed })] : []),
+    ...(known > 0 ? [t('{known} here already', { known })] : []),
   ];
-  return `${entries(added)} added${also.map((words) => `, ${words}`).join('')}.`;
+  return t('{added} added{list}.', {
+    added: entries(added),
+    list: also.map((words) => `, ${words}`).join(''),
+  });
 }
 
 export async function bringIn(file: File): Promise<Result<Done>> {

@@ -2,6 +2,7 @@
  * What the plate has beside each entry of a kind: the same, or where its copy differs. A layout is compared by its
  * checksum, machines and processes value by value, a shape with the plate's shape of that name.
  */
+import { t } from '../../language/index';
 import { useEffect, useState } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { fitsAFrame } from '../../build/analysis';
@@ -35,17 +36,18 @@ function openChecksum({ store }: Workbench): string | null {
 
 function compareLayouts(bench: Workbench): Compare {
   const open = openChecksum(bench);
-  return async (head) => (open === null ? null : open === head.checksum ? SAME : only('another one'));
+  return async (head) => (open === null ? null : open === head.checksum ? SAME : only(t('another one')));
 }
 
 const compareValues =
   (plate: object): Compare =>
   async ({ id }) => {
     const entry = await readEntry(id);
-    if (!entry.ok) return only('cannot be read');
+    if (!entry.ok) return only(t('cannot be read'));
     const found = differences(entry.value.content, plate);
     if (found.length === 0) return SAME;
-    const word = found.length === 1 ? '1 value differs' : `${found.length} values differ`;
+    const word =
+      found.length === 1 ? t('1 value differs') : t('{found} values differ', { found: found.length });
     return { word, more: differencesText(found) };
   };
 
@@ -53,12 +55,12 @@ function compareShapes({ shapes }: Layout): Compare {
   const known = new Map<string, string>();
   return async ({ name, facts, checksum: digits }) => {
     const shape = Object.hasOwn(shapes, name) ? shapes[name] : undefined;
-    if (!shape) return only('no shape of that name');
+    if (!shape) return only(t('no shape of that name'));
     const held = { kind: 'shape', content: shape } as const;
-    if (!sameValue(factsOf(held), facts)) return only('another shape of that name');
-    if (charactersOf(shape) > MOST_COMPARED) return only('same size and slabs');
+    if (!sameValue(factsOf(held), facts)) return only(t('another shape of that name'));
+    if (charactersOf(shape) > MOST_COMPARED) return only(t('same size and slabs'));
     if (!known.has(name)) known.set(name, contentChecksum(held));
-    return known.get(name) === digits ? SAME : only('another shape of that name');
+    return known.get(name) === digits ? SAME : only(t('another shape of that name'));
   };
 }
 

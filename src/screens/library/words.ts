@@ -1,6 +1,7 @@
 /**
  * The words of the library's lists: what an entry is, when it was saved, where the plate's copy differs.
  */
+import { t } from '../../language/index';
 import type { Difference } from '../../store/library/differences';
 import type { EntryHead, EntryKind, FactsOf } from '../../store/library';
 import { formatField, formatMm, NARROW_SPACE } from '../../units/format';
@@ -93,7 +94,7 @@ export const COLUMNS: Readonly<Record<EntryKind, readonly Column[]>> = {
 /** "revision B, released"; '' where an entry has none. */
 export function revisionText(head: EntryHead): string {
   const revision = head.kind === 'layout' ? head.facts.revision : null;
-  return revision ? `revision ${revision.name}, ${revision.state}` : '';
+  return revision ? t('revision {name}, {state}', { name: revision.name, state: revision.state }) : '';
 }
 
 const two = (n: number): string => String(n).padStart(2, '0');
@@ -137,7 +138,7 @@ function shownValue(value: unknown, unit: string): string {
   if (typeof value === 'string') return value.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`);
   if (Array.isArray(value) && value.length > 0 && value.every((item) => typeof item === 'number'))
     return `(${value.map(formatField).join(', ')})${NARROW_SPACE}${unit}`;
-  if (Array.isArray(value)) return value.length === 0 ? 'none' : `${value.length} listed`;
+  if (Array.isArray(value)) return value.length === 0 ? 'none' : t('{value} listed', { value: value.length });
   return 'stated';
 }
 
@@ -145,7 +146,9 @@ function shownValue(value: unknown, unit: string): string {
 export function differenceText({ path, entry, plate }: Difference): string {
   const { words, unit } = called(path);
   const [here, there] = [shownValue(entry, unit), shownValue(plate, unit)];
-  return here === there ? `${words} differs` : `${words} ${there}, here ${here}`;
+  return here === there
+    ? t('{words} differs', { words })
+    : t('{words} {there}, here {here}', { words, there, here });
 }
 
 const MOST_SHOWN = 12;
@@ -153,5 +156,5 @@ const MOST_SHOWN = 12;
 export function differencesText(all: readonly Difference[]): string {
   const shown = all.slice(0, MOST_SHOWN).map(differenceText);
   const more = all.length - shown.length;
-  return [...shown, ...(more > 0 ? [`and ${more} more`] : [])].join('; ');
+  return [...shown, ...(more > 0 ? [t('and {more} more', { more })] : [])].join('; ');
 }

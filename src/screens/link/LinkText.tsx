@@ -13,7 +13,7 @@ import './link.css';
 
 /** What some browsers still open [memory: Chromium about 2,000,000, others far less]. */
 const LONGEST_OPENED = 60_000;
-const counted = (count: number): string => count.toLocaleString('en-GB');
+const counted = (count: number): string => count.toLocaleString(language() === 'de' ? 'de-DE' : 'en-GB');
 
 interface LinkTextProps {
   readonly linked: AnyLinked;
@@ -25,10 +25,12 @@ interface LinkTextProps {
 /** Why a file is better, in one sentence; null for a link that goes anywhere. */
 function whyFile(length: number): string | null {
   if (length <= COMFORTABLE_LINK) return null;
-  const limit = `Over ${counted(COMFORTABLE_LINK)} characters`;
+  const limit = t('Over {value} characters', { value: counted(COMFORTABLE_LINK) });
   return length > LONGEST_OPENED
-    ? `${limit}: mail and chat break it, and some browsers do not open it. Hand over the file.`
-    : `${limit}: many mail and chat programs break it. Hand over the file, or try the link first.`;
+    ? t('{limit}: mail and chat break it, and some browsers do not open it. Hand over the file.', { limit })
+    : t('{limit}: many mail and chat programs break it. Hand over the file, or try the link first.', {
+        limit,
+      });
 }
 
 const COPIED: Readonly<Record<Copied, string>> = {

@@ -117,7 +117,7 @@ function TakeIt({ file, choices, place, onChange }: BodyProps) {
         disabled={choices.shown === place}
         onClick={() => onChange({ ...choices, shown: place })}
       >
-        {choices.shown === place ? 'in the picture' : 'show'}
+        {choices.shown === place ? t('in the picture') : 'show'}
       </button>
     </div>
   );

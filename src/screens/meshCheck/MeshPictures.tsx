@@ -64,12 +64,12 @@ export function MeshPictures({ views, size: [x, y, z] }: { readonly views: MeshV
       <Picture
         view={views.front}
         label={t('from the front')}
-        caption={`front: ${formatMm(x)}, ${formatMm(z)} high`}
+        caption={t('front: {x}, {z} high', { x: formatMm(x), z: formatMm(z) })}
       />
       <Picture
         view={views.above}
         label={t('from above')}
-        caption={`above: ${formatMm(x)} × ${formatMm(y)}`}
+        caption={t('above: {x} × {y}', { x: formatMm(x), y: formatMm(y) })}
       />
       <Picture view={views.oblique} label={t('obliquely')} caption={t('from the front right')} />
     </div>

@@ -28,7 +28,10 @@ function UnitChoice({ file, look, choices, onChange }: SettingsProps) {
     const factor = scaleFor(file, unit) / now;
     return sizeText(shown.map((value) => value * factor) as unknown as Size);
   };
-  const said = file.unit === null ? 'not said, taken as mm' : `${UNIT_WORDS[file.unit]}, as the file says`;
+  const said =
+    file.unit === null
+      ? t('not said, taken as mm')
+      : t('{number}, as the file says', { number: UNIT_WORDS[file.unit] });
   const options = UNITS.map((unit) => ({ value: unit, label: `${UNIT_WORDS[unit]}: ${under(unit)}` }));
   return (
     <div className="mesh-unit" data-ask={(file.unit === null && choices.unit === null) || undefined}>
@@ -57,8 +60,8 @@ function TurnLine({ axis, name, choices, onChange }: SettingsProps & { axis: Axi
     <button
       type="button"
       className="button"
-      title={`Turn what is seen by ${deg}° about ${axis}`}
-      aria-label={`Turn by ${deg} degrees about ${axis}`}
+      title={t('Turn what is seen by {deg}° about {axis}', { deg, axis })}
+      aria-label={t('Turn by {deg} degrees about {axis}', { deg, axis })}
       data-testid={`mesh-turn-${axis}${deg > 0 ? '+' : '-'}`}
       onClick={() => further(deg)}
     >

@@ -2,6 +2,7 @@
  * Words of the check page for meshes: what is being done, what a body is like, what came out of cutting it, whether it
  * fits the machine. Millimetres, mm³.
  */
+import { t } from '../../language/index';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { meshLayers } from '../../import/mesh/layers';
 import type { LayerRun } from '../../import/mesh/types';
@@ -23,11 +24,15 @@ export function doingText(at: MeshDoing): string {
   const percent = `${Math.floor(100 * at.share)} %`;
   switch (at.doing) {
     case 'reading':
-      return `Reading, ${percent}`;
+      return t('Reading, {percent}', { percent });
     case 'checking':
-      return `Checking ${at.body}`;
+      return t('Checking {body}', { body: at.body });
     case 'cutting':
-      return `Cutting ${at.body}: layer ${at.layer} of ${at.layers}`;
+      return t('Cutting {body}: layer {layer} of {layers}', {
+        body: at.body,
+        layer: at.layer,
+        layers: at.layers,
+      });
   }
 }
 
@@ -36,15 +41,15 @@ export const sentence = ({ code, params }: Fault): string =>
 
 /** "up to 0.0040 mm"; below the grid of a layout no figure says anything. */
 export const crackText = (width_mm: Mm): string =>
-  width_mm < 0.001 ? 'under 0.001 mm' : `up to ${width_mm.toPrecision(2)} mm`;
+  width_mm < 0.001 ? t('under 0.001 mm') : `up to ${width_mm.toPrecision(2)} mm`;
 
 export const sizeText = (size: Size): string => size.map((value) => formatNumber(value)).join(' × ') + ' mm';
 
 /** "12 triangles in 1 shell, watertight, 8.00 cm³". */
 export function factsText({ check }: MeshBodyLook): string {
   const made = `${counted(check.triangles, 'triangle')} in ${counted(check.shells, 'shell')}`;
-  if (check.volume_mm3 === null) return `${made}, not watertight`;
-  return `${made}, watertight, ${formatCm3(check.volume_mm3 / MM3_PER_CM3)}`;
+  if (check.volume_mm3 === null) return t('{made}, not watertight', { made });
+  return t('{made}, watertight, {value}', { made, value: formatCm3(check.volume_mm3 / MM3_PER_CM3) });
 }
 
 export interface Fit {
@@ -57,11 +62,20 @@ export function fitOf([x, y, z]: Size, { platform, buildHeight_mm }: Machine): F
   const width = platform.width_mm - 2 * platform.margin_mm;
   const depth = platform.depth_mm - 2 * platform.margin_mm;
   const inside = (x <= width && y <= depth) || (y <= width && x <= depth);
-  const height = `height ${formatNumber(z)} of ${formatMm(buildHeight_mm)}`;
-  const foot = `footprint ${formatNumber(x)} × ${formatNumber(y)} of ${formatNumber(width)} × ${formatMm(depth)}`;
-  if (z <= buildHeight_mm && inside) return { fits: true, text: `Fits the machine: ${height}, ${foot}.` };
-  const found = [...(z > buildHeight_mm ? ['too high'] : []), ...(inside ? [] : ['too large'])];
-  return { fits: false, text: `It is ${found.join(' and ')}: ${height}, ${foot}.` };
+  const height = t('height {z} of {buildHeight}', {
+    z: formatNumber(z),
+    buildHeight: formatMm(buildHeight_mm),
+  });
+  const foot = t('footprint {x} × {y} of {width} × {depth}', {
+    x: formatNumber(x),
+    y: formatNumber(y),
+    width: formatNumber(width),
+    depth: formatMm(depth),
+  });
+  if (z <= buildHeight_mm && inside)
+    return { fits: true, text: t('Fits the machine: {height}, {foot}.', { height, foot }) };
+  const found = [...(z > buildHeight_mm ? [t('too high')] : []), ...(inside ? [] : [t('too large')])];
+  return { fits: false, text: `It is ${found.join(t(' and '))}: ${height}, ${foot}.` };
 }
 
 /** Layers of a body so high; one at least. */
@@ -74,38 +88,45 @@ export function outcomeLines(cut: MeshBodyCut): string[] {
   const volume = formatCm3(volume_mm3 / MM3_PER_CM3);
   lines.push(
     meshVolume_mm3 === null
-      ? `slabs hold ${volume}; the mesh is not watertight and has no volume to compare with`
-      : `slabs hold ${volume}, ${formatNumber((100 * volume_mm3) / meshVolume_mm3, 5, 2)} % of the mesh`,
+      ? t('slabs hold {volume}; the mesh is not watertight and has no volume to compare with', { volume })
+      : t('slabs hold {volume}, {value} % of the mesh', {
+          volume,
+          value: formatNumber((100 * volume_mm3) / meshVolume_mm3, 5, 2),
+        }),
   );
   const layersWith = (count: number, what: string): string[] =>
     count === 0 ? [] : [`${counted(count, 'layer')} ${what}`];
   return [
     ...lines,
     ...equalText(cut),
-    ...(cut.topCovered ? [`layer ${layers} is empty at its middle: the slab below reaches the top`] : []),
+    ...(cut.topCovered
+      ? [t('layer {layers} is empty at its middle: the slab below reaches the top', { layers })]
+      : []),
     ...emptyText(cut),
-    ...layersWith(cut.openLayers, `with open outlines, left out there${gapText(cut)}`),
-    ...layersWith(cut.unitedLayers, 'with overlapping outlines, united'),
+    ...layersWith(cut.openLayers, t('with open outlines, left out there{cut}', { cut: gapText(cut) })),
+    ...layersWith(cut.unitedLayers, t('with overlapping outlines, united')),
   ];
 }
 
 const runLength = ([from, to]: LayerRun): number => to - from + 1;
-const runName = ([from, to]: LayerRun): string => (from === to ? `layer ${from}` : `layers ${from} to ${to}`);
+const runName = ([from, to]: LayerRun): string =>
+  from === to ? t('layer {from}', { from }) : t('layers {from} to {to}', { from, to });
 
 /** Which layers share a slab with the one below. */
 function equalText({ equalLayers, firstEqual }: MeshBodyCut): string[] {
   if (firstEqual === null) return [];
-  if (equalLayers === runLength(firstEqual) - 1) return [`${runName(firstEqual)} are equal`];
+  if (equalLayers === runLength(firstEqual) - 1)
+    return [t('{firstEqual} are equal', { firstEqual: runName(firstEqual) })];
   return [`${counted(equalLayers, 'layer')} equal to the one below, first in ${runName(firstEqual)}`];
 }
 
 function emptyText({ emptyLayers, firstEmpty }: MeshBodyCut): string[] {
   if (firstEmpty === null) return [];
-  const which = emptyLayers === runLength(firstEmpty) ? ': ' : ', first ';
+  const which = emptyLayers === runLength(firstEmpty) ? ': ' : t(', first ');
   return [`${counted(emptyLayers, 'layer')} with nothing solid${which}${runName(firstEmpty)}`];
 }
 
 const gapText = ({ widestGap_mm }: MeshBodyCut): string =>
   widestGap_mm === null || !Number.isFinite(widestGap_mm)
     ? ''
-    : `; the widest gap is ${formatField(Math.ceil(widestGap_mm * 1000) / 1000)} mm`;
+    : t('; the widest gap is {value} mm', { value: formatField(Math.ceil(widestGap_mm * 1000) / 1000) });

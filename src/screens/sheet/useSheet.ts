@@ -1,4 +1,5 @@
 /** The sheet of the plate that is open: its facts gathered beside the page, its font loaded, its pages drawn. */
+import { t } from '../../language/index';
 import { useEffect, useMemo, useState } from 'react';
 import { useAnalysis, useBench } from '../../canvas/bench';
 import { isChecked } from '../../export/forUse';
@@ -92,9 +93,9 @@ export function useSheet(at: 'shown' | 'fullest'): SheetDesk {
     [content, analysis, height_mm, fonts],
   );
   const wait = (): string | null => {
-    if (facts === null) return 'Gathering who exposes what over the whole height';
-    if (!checked) return 'The plate is still being checked';
-    return fonts === null ? 'Loading the font' : null;
+    if (facts === null) return t('Gathering who exposes what over the whole height');
+    if (!checked) return t('The plate is still being checked');
+    return fonts === null ? t('Loading the font') : null;
   };
   return {
     waiting: wait(),

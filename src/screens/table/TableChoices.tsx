@@ -21,7 +21,7 @@ const DECIMAL_WORDS: Readonly<Record<Decimal, string>> = { '.': 'point, 1.5', ',
 
 /** As told from the table, and each of the others. */
 const options = <Value extends string>(words: Readonly<Record<Value, string>>, told: Value) => [
-  { value: '' as const, label: `${words[told]} (as told)` },
+  { value: '' as const, label: t('{number} (as told)', { number: words[told] }) },
   ...(Object.keys(words) as Value[]).map((value) => ({ value, label: words[value] })),
 ];
 
@@ -48,8 +48,8 @@ export function TableChoices({ reading, choices, onTaken, onChange, onOnTaken }:
           testId="table-on-taken"
           value={onTaken}
           options={[
-            { value: 'change', label: 'changes that part' },
-            { value: 'add', label: 'adds a new part' },
+            { value: 'change', label: t('changes that part') },
+            { value: 'add', label: t('adds a new part') },
           ]}
           onChoose={onOnTaken}
         />

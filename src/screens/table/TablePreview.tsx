@@ -23,7 +23,7 @@ function shownRows(plan: readonly PlannedRow[]): readonly PlannedRow[] {
 }
 
 function FieldPick({ column, at, onField }: { column: Column; at: number } & Pick<PreviewProps, 'onField'>) {
-  const name = column.heading ?? `column ${at + 1}`;
+  const name = column.heading ?? t('column {number}', { number: at + 1 });
   return (
     <th scope="col">
       <span className="table-heading">{name}</span>

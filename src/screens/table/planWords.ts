@@ -1,4 +1,5 @@
 /** What a planned table does, in words: for a row, for its count, for the button that does it. */
+import { t } from '../../language/index';
 import type { Effect, PlannedRow } from '../../commands/operations/placeTable';
 import { messageAdvice, messageText } from '../../layout/messages';
 
@@ -22,7 +23,7 @@ export function countEffects(plan: readonly PlannedRow[]): Counts {
 export function countWords(counts: Counts): string {
   const told = (Object.keys(EFFECTS) as Effect[]).filter((effect) => counts[effect] > 0);
   const total = told.reduce((sum, effect) => sum + counts[effect], 0);
-  if (total === 0) return 'No row of values yet.';
+  if (total === 0) return t('No row of values yet.');
   const list = told.map((effect) => `${counts[effect]} ${EFFECTS[effect]}`).join(', ');
   return `${total} ${total === 1 ? 'row' : 'rows'}: ${list}`;
 }
@@ -31,8 +32,10 @@ const parts = (count: number): string => `${count} ${count === 1 ? 'part' : 'par
 
 /** "Place 3 parts", "Change 2 parts", "Place 3, change 2 parts". */
 export function buttonWords({ add, change }: Counts): string {
-  if (change === 0) return `Place ${parts(add)}`;
-  return add === 0 ? `Change ${parts(change)}` : `Place ${add}, change ${parts(change)}`;
+  if (change === 0) return t('Place {add}', { add: parts(add) });
+  return add === 0
+    ? t('Change {change}', { change: parts(change) })
+    : t('Place {add}, change {change}', { add, change: parts(change) });
 }
 
 /** "new, as P07", "refused: No shape. A part that is new needs …". */

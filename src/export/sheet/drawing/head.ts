@@ -1,4 +1,5 @@
 /** The head of the sheet: name, state, checksum, revision, why it is not for use, and the figures. Millimetres. */
+import { t } from '../../../language/index';
 import type { Mm } from '../../../units/types';
 import type { SheetContent } from '../types';
 import { frame, INK, LINE, NOTE, rule, THICK, words, wrapWithin, type Measure } from './pen';
@@ -41,7 +42,7 @@ function stateBox({ state, blocked, checksum }: SheetContent, x: Mm, y: Mm, meas
       align: 'middle',
       colour: blocked ? '#ffffff' : INK,
     }),
-    words(`checksum ${checksum}`, x + STATE_WIDTH, y + STATE_HEIGHT + 5, {
+    words(t('checksum {checksum}', { checksum }), x + STATE_WIDTH, y + STATE_HEIGHT + 5, {
       size: 4,
       bold: true,
       align: 'end',
@@ -66,8 +67,14 @@ function reasonLines({ reasons }: SheetContent, width: Mm, measure: Measure): st
   const first = reasons.slice(0, MOST_REASONS);
   const more = reasons.length - first.length;
   return first.flatMap((reason, i) => {
-    const last = i === first.length - 1 && more > 0 ? ` (and ${more} more)` : '';
-    return wrapWithin(`Not for use: ${reason}${last}`, width, 2, { size: REASON, bold: true }, measure);
+    const last = i === first.length - 1 && more > 0 ? t(' (and {more} more)', { more }) : '';
+    return wrapWithin(
+      t('Not for use: {reason}{last}', { reason, last }),
+      width,
+      2,
+      { size: REASON, bold: true },
+      measure,
+    );
   });
 }
 

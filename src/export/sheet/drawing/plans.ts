@@ -2,6 +2,7 @@
  * The plan at one height with rulers and arrows; where the zoning changes over the height, smaller plans of its other
  * steps beside it. Millimetres.
  */
+import { t } from '../../../language/index';
 import { middleOfLayer, layerAt } from '../../../build/layers';
 import type { Analysis } from '../../../build/types';
 import { stepAt } from '../../../layout/steps';
@@ -37,11 +38,19 @@ function stepView({ layout, build }: Analysis, step: number, height_mm: Mm | nul
   const layer = layerAt(at, layer_mm, build.height_mm);
   const shown = layer === 0 ? at : middleOfLayer(layer, layer_mm);
   const range =
-    to >= build.height_mm ? `from ${formatField(from)}` : `${formatField(from)}–${formatField(to)}`;
-  const zones = layout.zoning.length === 1 ? 'zones hold over the whole height' : `zones for z ${range} mm`;
+    to >= build.height_mm
+      ? t('from {from}', { from: formatField(from) })
+      : `${formatField(from)}–${formatField(to)}`;
+  const zones =
+    layout.zoning.length === 1
+      ? t('zones hold over the whole height')
+      : t('zones for z {range} mm', { range });
   return {
     height_mm: at,
-    caption: height_mm === null ? `z ${range} mm` : `PLAN at z ${formatField(shown)} mm, ${zones}`,
+    caption:
+      height_mm === null
+        ? `z ${range} mm`
+        : t('PLAN at z {shown} mm, {zones}', { shown: formatField(shown), zones }),
   };
 }
 
@@ -91,7 +100,12 @@ function sidePlans(analysis: Analysis, steps: readonly number[], place: Place): 
     const picture = planSvg(planPictureOf(analysis, view.height_mm), style);
     const height = place.width * ratioOf(picture);
     if (at + height + 9 > place.y + place.height) {
-      marks.push(words(`and ${steps.length - i} more divisions`, place.x, at + 3, { size: 2.8, bold: true }));
+      marks.push(
+        words(t('and {number} more divisions', { number: steps.length - i }), place.x, at + 3, {
+          size: 2.8,
+          bold: true,
+        }),
+      );
       return { marks, bottom: at + 4 };
     }
     marks.push(words(view.caption, place.x, at + 3, { size: 2.8, bold: true }));
@@ -122,7 +136,7 @@ export function drawPlans(analysis: Analysis, height_mm: Mm, place: Place, large
   const pxPerMm = large ? LARGE_PX_PER_MM : PX_PER_MM;
   const main = mainPlan(analysis, view, { x: place.x, y: top, width, height }, pxPerMm);
   const unnamed = unnamedIn(main.picture, analysis);
-  const caption = unnamed > 0 && !large ? 'PLAN, with all part numbers: next page' : view.caption;
+  const caption = unnamed > 0 && !large ? t('PLAN, with all part numbers: next page') : view.caption;
   const beside = { x: place.x + place.width - SIDE, y: top, width: SIDE, height };
   const sides = sidePlans(analysis, others, beside);
   return {

@@ -3,6 +3,7 @@
  * white; what matters most reads from a metre away. One page; only rows that have no room on it at the least size of words
  * go to a next one, and the page says so. Millimetres.
  */
+import { t } from '../../../language/index';
 import type { Analysis } from '../../../build/types';
 import { escapeXml } from '../../plan/marks';
 import type { Mm } from '../../../units/types';
@@ -91,11 +92,14 @@ function nextPage(tables: readonly SheetTable[], measure: Measure): Page {
 function everyPage({ content, measure }: SheetDrawing, page: number, pages: number): string[] {
   const { name, state, checksum, blocked } = content;
   const { width, height, margin } = PAGE;
-  const number = `page ${page} of ${pages}`;
+  const number = t('page {page} of {pages}', { page, pages });
   const [line = ''] = wrapWithin(name, INSIDE.width, 1, { size: 5, bold: true }, measure);
   const brief = [
     words(line, margin, margin + 5, { size: 5, bold: true }),
-    words(`${state}, checksum ${checksum}`, margin, margin + 10, { size: 3.4, bold: true }),
+    words(t('{state}, checksum {checksum}', { state, checksum }), margin, margin + 10, {
+      size: 3.4,
+      bold: true,
+    }),
   ];
   return [
     ...(page > 1 ? brief : []),
@@ -108,7 +112,7 @@ function everyPage({ content, measure }: SheetDrawing, page: number, pages: numb
 
 function pageSvg({ content, font }: SheetDrawing, marks: readonly string[], of: string): string {
   const { width, height } = PAGE;
-  const title = escapeXml(`Sheet of ${content.name}${of}`);
+  const title = escapeXml(t('Sheet of {name}{of}', { name: content.name, of }));
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" font-family="${font}" role="img" aria-label="${title}">`,
     `<title>${title}</title>`,
@@ -139,6 +143,10 @@ export function sheetPages(drawing: SheetDrawing): string[] {
   }
   return pages.map((marks, i) => {
     const all = [...marks, ...everyPage(drawing, i + 1, pages.length)];
-    return pageSvg(drawing, all, pages.length > 1 ? `, page ${i + 1} of ${pages.length}` : '');
+    return pageSvg(
+      drawing,
+      all,
+      pages.length > 1 ? t(', page {number} of {pages}', { number: i + 1, pages: pages.length }) : '',
+    );
   });
 }

@@ -2,6 +2,7 @@
  * Tables of the sheet: rows of a bold head and words beside it, set into a place as large as they can be read, at most as
  * many as fit it. Millimetres.
  */
+import { t } from '../../../language/index';
 import type { Mm } from '../../../units/types';
 import type { SheetRow, SheetTable } from '../types';
 import { frame, LINE, NOTE, rule, THICK, words, wrap, type Measure } from './pen';
@@ -169,6 +170,11 @@ export function drawTable(set: SetTable, x: Mm, y: Mm, height: Mm): Tables {
     }
   }
   if (left > 0)
-    marks.push(words(`and ${left} ${table.rest}: next page`, x, y + height - GAP, { size, bold: true }));
+    marks.push(
+      words(t('and {left} {rest}: next page', { left, rest: table.rest }), x, y + height - GAP, {
+        size,
+        bold: true,
+      }),
+    );
   return { marks, left: leftOf(set, left) };
 }
