@@ -2,13 +2,14 @@
  * Whether what is handed over may be used: files of a plate with something that blocks hand-over say "NOT FOR USE", in
  * their names and, where their form allows it, inside. Areas in mm².
  */
+import { type Text } from '../language/index';
 import { t } from '../language/index';
 import { leavesOut } from '../build/leftOut';
 import type { Analysis } from '../build/types';
 import { reviewedByAuthor } from '../layout/revisionNames';
 import type { Layout } from '../layout/types';
 
-export const NOT_FOR_USE = 'NOT FOR USE';
+export const NOT_FOR_USE = 'NOT FOR USE' satisfies Text;
 
 /** Looked through as it is now: only then it is known whether something blocks hand-over. */
 export const isChecked = ({ whole, checks }: Analysis): boolean => whole === 'present' && checks > 0;

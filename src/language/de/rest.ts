@@ -1,7 +1,10 @@
 /** German of all that comes after the first paint, by where it is shown; no text stands in two files. */
 import { CANVAS } from './canvas';
 import { COMMON } from './common';
+import { ENGINE } from './engine';
+import { FILES } from './files';
 import { PANELS_BLADE } from './panels/blade';
+import { PANELS_CONTROLS } from './panels/controls';
 import { PANELS_DIVISION } from './panels/division';
 import { PANELS_HEADER } from './panels/header';
 import { PANELS_MACHINE } from './panels/machine';
@@ -25,7 +28,10 @@ import { SCREENS_TABLE } from './screens/table';
 export const REST = {
   ...CANVAS,
   ...COMMON,
+  ...ENGINE,
+  ...FILES,
   ...PANELS_BLADE,
+  ...PANELS_CONTROLS,
   ...PANELS_DIVISION,
   ...PANELS_HEADER,
   ...PANELS_MACHINE,

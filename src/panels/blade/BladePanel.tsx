@@ -2,6 +2,7 @@
  * The blade: what it meets in the layer shown, where over the build it meets most, rises most steeply and runs along most
  * sides, and what turning the part would change. Heights are links that set the height; parts light up.
  */
+import { rich } from '../../canvas/rich';
 import { t } from '../../language/index';
 import { useMemo } from 'react';
 import { settingsOf } from '../../build/blade';
@@ -57,10 +58,13 @@ function LayerLines({ layout, at }: { readonly layout: Layout; readonly at: Blad
   return (
     <ul className="blade-lines" data-testid="blade-layer">
       <li>
-        meets {metText(contact.largest.met_mm)} at most, at {metText(contact.largest.at_mm)}
+        {t('meets {met} at most, at {at}', {
+          met: metText(contact.largest.met_mm),
+          at: metText(contact.largest.at_mm),
+        })}
       </li>
       <li>
-        rises by {riseText(contact.steepest)}
+        {t('rises by {rise}', { rise: riseText(contact.steepest) })}
         {part !== undefined && (
           <>
             {' '}
@@ -79,18 +83,29 @@ function BuildLines({ layout, study }: { readonly layout: Layout; readonly study
   return (
     <ul className="blade-lines" data-testid="blade-build">
       <li>
-        meets most, {metText(largest.value.met_mm)}, from <HeightLink heights={largest.heights} />
+        {rich('meets most, {met}, from {height}', {
+          met: metText(largest.value.met_mm),
+          height: <HeightLink heights={largest.heights} />,
+        })}
       </li>
       {part !== undefined && (
         <li>
-          rises most, by {riseText(steepest.value.rise)}, from{' '}
-          <HeightLink heights={steepest.heights} part={part} />; {part} adds {metText(steepest.value.part_mm)}
+          {rich('rises most, by {rise}, from {height}; {part} adds {own}', {
+            rise: riseText(steepest.value.rise),
+            height: <HeightLink heights={steepest.heights} part={part} />,
+            part,
+            own: metText(steepest.value.part_mm),
+          })}
         </li>
       )}
       {sides.value.count > 0 && (
         <li>
-          runs on to most sides from <HeightLink heights={sides.heights} part={sides.value.parts[0]} />:{' '}
-          {sides.value.count}, {metText(sides.value.length_mm)} in all ({partsText(sides.value.parts)})
+          {rich('runs on to most sides from {height}: {sides}, {length} in all ({parts})', {
+            height: <HeightLink heights={sides.heights} part={sides.value.parts[0]} />,
+            sides: sides.value.count,
+            length: metText(sides.value.length_mm),
+            parts: partsText(sides.value.parts),
+          })}
         </li>
       )}
     </ul>
@@ -110,7 +125,7 @@ function Advice({ layout, study }: { readonly layout: Layout; readonly study: Bl
         className="button"
         onClick={() => edit.press(t('Turn against the blade'), (now) => turnTogether(now, [part], turn_deg))}
       >
-        Turn {part} by {degreesText(turn_deg)}
+        {t('Turn {part} by {angle}', { part, angle: degreesText(turn_deg) })}
       </button>
     </div>
   );
@@ -134,14 +149,17 @@ function SideEntry({ problem }: { readonly problem: Problem }) {
 }
 
 const newsText = (study: BladeStudy | null, progress: number): string =>
-  `${study ? t('before the last change; ') : ''}being computed: ${Math.floor(100 * progress)} %`;
+  t(study ? 'before the last change; being computed: {percent} %' : 'being computed: {percent} %', {
+    percent: Math.floor(100 * progress),
+  });
 
 function WholeBuild({ layout }: { readonly layout: Layout }) {
   const { study, progress } = useBladeStudy(layout);
   return (
     <section aria-label={t('The blade over the whole build')} data-stale={progress !== null || undefined}>
       <h3 className="blade-head">
-        OVER THE BUILD <span data-testid="blade-news">{progress !== null && newsText(study, progress)}</span>
+        {t('OVER THE BUILD')}{' '}
+        <span data-testid="blade-news">{progress !== null && newsText(study, progress)}</span>
       </h3>
       {study && (
         <>
@@ -166,7 +184,7 @@ export function BladePanel() {
   return (
     <section className="blade" aria-label={t('Blade')} data-testid="blade">
       <h3 className="blade-head">
-        BLADE, LAYER {layer} <span>{t('geometry only')}</span>
+        {t('BLADE, LAYER {layer}', { layer })} <span>{t('geometry only')}</span>
       </h3>
       <BladeChart contact={at.contact} machine={layout.machine} />
       <LayerLines layout={layout} at={at} />

@@ -22,22 +22,27 @@ export const heightsText = ({ from_mm, to_mm }: Heights): string =>
 export function riseText({ rise_mm, from_mm, to_mm, back }: Rise): string {
   const within =
     from_mm === to_mm ? t('at once') : t('within {value}', { value: metText(Math.abs(to_mm - from_mm)) });
-  return `${metText(rise_mm)} ${within}, at ${metText(from_mm)}${back ? t(' on the way back') : ''}`;
+  const values = { rise: metText(rise_mm), within, at: metText(from_mm) };
+  return back ? t('{rise} {within}, at {at} on the way back', values) : t('{rise} {within}, at {at}', values);
 }
 
 /** Up to three names, then how many more. */
 export function partsText(parts: readonly PartId[]): string {
   const more = parts.length - 3;
-  return parts.slice(0, 3).join(', ') + (more > 0 ? t(' and {more} more', { more }) : '');
+  const list = parts.slice(0, 3).join(', ');
+  return more > 0 ? t('{list} and {more} more', { list, more }) : list;
 }
 
 export function sidesText(count: number, length_mm: number, { side_deg, side_mm }: BladeSettings): string {
-  const rule = t('of {side} or more within {side2} of the blade’s line', {
+  const values = {
+    count,
     side: exactText(side_mm),
-    side2: degreesText(side_deg),
-  });
-  if (count === 0) return t('no side {rule}', { rule });
-  return `${count} ${count === 1 ? 'side' : 'sides'} ${rule}, ${metText(length_mm)} in all`;
+    angle: degreesText(side_deg),
+    length: metText(length_mm),
+  };
+  return count === 0
+    ? t('no side of {side} or more within {angle} of the blade’s line', values)
+    : t('{count} [side|sides] of {side} or more within {angle} of the blade’s line, {length} in all', values);
 }
 
 export const adviceText = (part: PartId, { turn_deg, now_mm, then_mm }: TurnAdvice): string =>

@@ -3,7 +3,7 @@
  * step (with Shift ten steps; a held arrow is one history entry). Text that cannot be read shows its message and the
  * old value stays in the layout.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import type { KeyboardEvent } from 'react';
 import { useState } from 'react';
 import type { Fault } from '../../layout/result';
@@ -37,7 +37,7 @@ export interface TypedFieldProps extends Reading {
 }
 
 /** Said at the label of every field for a number. */
-const MANNERS =
+const MANNERS: Text =
   'Sums such as 3+2 mm; +=5 or -=5 change what is there. Drag here sideways, arrows or wheel: steps, Shift ten, Alt a tenth.';
 
 interface Draft {
@@ -114,7 +114,7 @@ export function TypedField(props: TypedFieldProps) {
   return (
     <FieldBox
       label={props.label}
-      hint={props.hint === undefined ? MANNERS : `${props.hint} ${MANNERS}`}
+      hint={props.hint === undefined ? t(MANNERS) : `${props.hint} ${t(MANNERS)}`}
       unit={props.unit}
       fault={fault}
       kept={
@@ -129,7 +129,7 @@ export function TypedField(props: TypedFieldProps) {
         inputMode: 'text',
         spellCheck: false,
         disabled: props.disabled,
-        placeholder: mixed ? 'mixed' : undefined,
+        placeholder: mixed ? t('mixed') : undefined,
         value: edit.draft?.text ?? (mixed ? '' : props.format(props.value)),
         onChange: (event) => edit.type(event.target.value),
         onFocus: (event) => event.target.select(),

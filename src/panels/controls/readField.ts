@@ -23,9 +23,9 @@ export interface Reading extends FieldLimits {
 
 const withUnit = (accepted: string, unit: string): string => (unit === '' ? accepted : `${accepted} ${unit}`);
 const range = ({ min, max }: FieldLimits): string => {
-  if (min !== undefined && max !== undefined) return `${min} to ${max}`;
+  if (min !== undefined && max !== undefined) return t('{min} to {max}', { min, max });
   if (min !== undefined) return t('{min} or more', { min });
-  return max === undefined ? t('any number') : `up to ${max}`;
+  return max === undefined ? t('any number') : t('up to {max}', { max });
 };
 
 /** "+=5", "-=1/4 in": added to what is there, each value of several for itself. */

@@ -14,8 +14,6 @@ import { CrossingFields, SharedBandFields, StripFields } from './LineFields';
 import { StepList } from './StepList';
 import { ZoneLaserFields } from './ZoneLaserFields';
 
-const LASERS = { title: 'LASERS OF THE ZONES' };
-
 /** Where several divisions stand over each other, the blocks say whose numbers they hold. */
 function useWhere(): { readonly note?: string } {
   const from_mm = useBench(({ layout, view }) =>
@@ -34,7 +32,7 @@ export function DivisionPanel() {
     <div className="fields-panel">
       <StepList />
       {'sharedBand_mm' in zoning && (
-        <Block title={zoning.strategy === 'quadrants' ? 'QUADRANTS' : 'STRIPS'} {...where}>
+        <Block title={t(zoning.strategy === 'quadrants' ? 'QUADRANTS' : 'STRIPS')} {...where}>
           {zoning.strategy === 'quadrants' ? (
             <CrossingFields zoning={zoning} platform={platform} />
           ) : (
@@ -43,7 +41,11 @@ export function DivisionPanel() {
           <SharedBandFields width_mm={zoning.sharedBand_mm} platform={platform} />
         </Block>
       )}
-      <Block {...(zoning.strategy === 'drawn' ? { title: t('DRAWN ZONES'), ...where } : LASERS)}>
+      <Block
+        {...(zoning.strategy === 'drawn'
+          ? { title: t('DRAWN ZONES'), ...where }
+          : { title: t('LASERS OF THE ZONES') })}
+      >
         <ZoneLaserFields zoning={zoning} />
       </Block>
       <Block title={t('SHARED LOAD')}>
@@ -51,11 +53,11 @@ export function DivisionPanel() {
           label={t('rule')}
           value={allocation}
           options={[
-            { value: 'balanced', label: t('Balanced: shared load may be cut'), content: 'balanced' },
+            { value: 'balanced', label: t('Balanced: shared load may be cut'), content: t('balanced') },
             {
               value: 'wholeParts',
               label: t('Whole parts: each to one laser, where a zone holds it whole'),
-              content: 'whole',
+              content: t('whole'),
             },
           ]}
           onChoose={(rule) => edit.press(t('rule for shared load'), (layout) => setAllocation(layout, rule))}

@@ -99,7 +99,7 @@ function OutlineFields({ ring, zone, place }: OutlineProps) {
   if ('circle_mm' in ring)
     return (
       <RingFields
-        name="zone"
+        name={t('zone')}
         ring={ring}
         recipe={onShown((plate, next: LayoutRing) =>
           setDrawnZone(plate, place.zone, zone.rings.with(place.ring, next)),
@@ -107,7 +107,11 @@ function OutlineFields({ ring, zone, place }: OutlineProps) {
       />
     );
   if (ring.length > MOST_CORNERS)
-    return <p className="hint">An outline of {ring.length} points; the handles on the plan move it.</p>;
+    return (
+      <p className="hint">
+        {t('An outline of {count} points; the handles on the plan move it.', { count: ring.length })}
+      </p>
+    );
   return ring.map((_, corner) => (
     <CornerFields key={`${corner} of ${ring.length}`} outline={ring} place={{ ...place, corner }} />
   ));
@@ -168,7 +172,7 @@ function DrawnZoneRow({ zone, index }: ZoneProps) {
         data-testid={`choose-zone-${index}`}
         onClick={() => bench.setView({ activeZone: chosen ? null : index, tool: 'select' })}
       >
-        zone {index + 1}: {chosen ? 'done' : 'reshape'}
+        {t(chosen ? 'zone {number}: done' : 'zone {number}: reshape', { number: index + 1 })}
       </button>
       <ZoneLasers zone={zone} index={index} />
       <SmallButton sign="×" label={t('Remove zone {number}', { number: index + 1 })} onPress={remove} />

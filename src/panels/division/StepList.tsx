@@ -95,7 +95,7 @@ function ChangeFromHere() {
   const words = from_mm === null ? t('from here') : t('from {from} mm', { from: formatField(from_mm) });
   return (
     <CommandButton id="change-from-here" label={t('Change {words} on: other zones', { words })}>
-      Change {words} on
+      {t('Change {words} on', { words })}
     </CommandButton>
   );
 }

@@ -28,7 +28,7 @@ function figures(now_h: Hours, found: Found | null): string {
   if (found === null) return t('{now} now (estimate)', { now: formatHours(now_h) });
   const { time_h, cutParts } = found;
   const cuts =
-    cutParts === 0 ? t('no part') : cutParts === 1 ? '1 part' : t('up to {cutParts} parts', { cutParts });
+    cutParts === 0 ? t('no part') : cutParts === 1 ? t('1 part') : t('up to {cutParts} parts', { cutParts });
   return t('{now} now, {time} with it, {cuts} cut there (estimates)', {
     now: formatHours(now_h),
     time: formatHours(time_h),

@@ -1,7 +1,7 @@
 /**
  * Which laser, or which lasers, each zone is given to.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import { setZoneLasers } from '../../commands/operations';
 import type { LaserId, Zoning } from '../../layout/types';
@@ -9,7 +9,7 @@ import { Choice } from '../controls/Choice';
 import { useEdit, useOnShown } from '../useEdit';
 import { DrawnZones } from './DrawnZones';
 
-const QUADRANT_NAMES = ['front left', 'front right', 'rear left', 'rear right'] as const;
+const QUADRANT_NAMES: readonly Text[] = ['front left', 'front right', 'rear left', 'rear right'];
 
 function SingleLasers({ lasers, named }: { readonly lasers: readonly LaserId[]; readonly named: boolean }) {
   const edit = useEdit();
@@ -20,12 +20,12 @@ function SingleLasers({ lasers, named }: { readonly lasers: readonly LaserId[]; 
       key={`${index} of ${lasers.length}`}
       label={
         named
-          ? (QUADRANT_NAMES[index] ?? t('zone {number}', { number: index + 1 }))
+          ? t(QUADRANT_NAMES[index] ?? 'zone {number}', { number: index + 1 })
           : t('strip {number}', { number: index + 1 })
       }
       value={laser}
       testId={`zone-laser-${index}`}
-      options={known.map(({ id, on }) => ({ value: id, label: on ? id : `${id} (off)` }))}
+      options={known.map(({ id, on }) => ({ value: id, label: on ? id : t('{laser} (off)', { laser: id }) }))}
       onChoose={(id) =>
         edit.press(
           t('lasers of a zone'),

@@ -1,6 +1,7 @@
 /**
  * One picture for each division: the platform and its lines, nothing else.
  */
+import { type Text } from '../../language/index';
 import type { Strategy } from '../../layout/types';
 
 export type DivisionChoice = 'quadrants' | 'strips-x' | 'strips-y' | 'wholeField' | 'drawn';
@@ -24,7 +25,7 @@ export function DivisionIcon({ choice }: { readonly choice: DivisionChoice }) {
 
 export const DIVISIONS: readonly {
   readonly choice: DivisionChoice;
-  readonly label: string;
+  readonly label: Text;
   readonly strategy: Strategy;
   readonly run_deg: number;
 }[] = [

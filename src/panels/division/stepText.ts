@@ -5,8 +5,6 @@ import type { Layout, Zoning } from '../../layout/types';
 import { formatField } from '../../units/format';
 import type { Mm } from '../../units/types';
 
-const counted = (count: number, word: string): string => `${count} ${word}${count === 1 ? '' : 's'}`;
-
 const band = (width_mm: Mm): string =>
   width_mm > 0 ? t(', band {width} mm', { width: formatField(width_mm) }) : '';
 
@@ -19,13 +17,17 @@ function run(run_deg: number): string {
 export function zoningWords(zoning: Zoning): string {
   switch (zoning.strategy) {
     case 'quadrants':
-      return `quadrants${band(zoning.sharedBand_mm)}`;
+      return t('quadrants{band}', { band: band(zoning.sharedBand_mm) });
     case 'strips':
-      return `${counted(zoning.lasers.length, 'strip')} ${run(zoning.run_deg)}${band(zoning.sharedBand_mm)}`;
+      return t('{count} [strip|strips] {run}{band}', {
+        count: zoning.lasers.length,
+        run: run(zoning.run_deg),
+        band: band(zoning.sharedBand_mm),
+      });
     case 'wholeField':
       return t('whole field');
     case 'drawn':
-      return counted(zoning.zones.length, t('drawn zone'));
+      return t('{count} drawn [zone|zones]', { count: zoning.zones.length });
   }
 }
 
@@ -44,8 +46,8 @@ export function stepRange(layout: Layout, index: number): string {
 export const stepShown = ({ zoning }: Pick<Layout, 'zoning'>, index: number): string | null =>
   zoning.length === 1
     ? null
-    : t('zones {number} of {zoning}, from {from} mm', {
+    : t('zones {number} of {count}, from {from} mm', {
         number: index + 1,
-        zoning: zoning.length,
+        count: zoning.length,
         from: formatField(zoning[index]!.from_mm),
       });

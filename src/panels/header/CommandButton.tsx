@@ -1,6 +1,7 @@
 /**
  * A button for one command: its label or picture, its keys in the title.
  */
+import { labelOf } from '../../commands/labels';
 import type { ReactNode } from 'react';
 import { keyText, useCommand } from '../useCommands';
 
@@ -20,7 +21,7 @@ function spokenName(shown: ReactNode, name: string): string {
 export function CommandButton({ id, children, label }: CommandButtonProps) {
   const { command, enabled, run } = useCommand(id);
   const keys = command.keys[0];
-  const name = label ?? command.label;
+  const name = label ?? labelOf(command);
   return (
     <button
       type="button"

@@ -26,12 +26,12 @@ export function choiceOf(zoning: Zoning): DivisionChoice | '' {
   return zoning.run_deg === 0 ? 'strips-y' : '';
 }
 
-const OPTIONS = DIVISIONS.map(({ choice, label }) => {
+const option = ({ choice, label }: (typeof DIVISIONS)[number]) => {
   const key = keyText(command(COMMAND_OF[choice]).keys[0] ?? '');
   return {
     value: choice,
-    label,
-    title: `${label} (${key})`,
+    label: t(label),
+    title: `${t(label)} (${key})`,
     content: (
       <>
         <DivisionIcon choice={choice} />
@@ -39,7 +39,7 @@ const OPTIONS = DIVISIONS.map(({ choice, label }) => {
       </>
     ),
   };
-});
+};
 
 export function DivisionSwitch() {
   const choice = useBench((state) => choiceOf(plateShown(state).zoning));
@@ -54,7 +54,7 @@ export function DivisionSwitch() {
     <Segmented
       label={t('Division')}
       value={choice}
-      options={OPTIONS}
+      options={DIVISIONS.map(option)}
       onChoose={(next) => next !== '' && commands[next].run()}
     />
   );

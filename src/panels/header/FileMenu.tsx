@@ -1,6 +1,7 @@
 /**
  * The file menu; loaded when it is first opened.
  */
+import { labelOf } from '../../commands/labels';
 import { t } from '../../language/index';
 import { DropdownMenu } from 'radix-ui';
 import { keyText, useCommand } from '../useCommands';
@@ -28,7 +29,7 @@ function Item({ id }: { readonly id: string }) {
       data-testid={`menu-${id}`}
       onSelect={() => run()}
     >
-      {command.label}
+      {labelOf(command)}
       {command.keys[0] !== undefined && <span className="key">{keyText(command.keys[0])}</span>}
     </DropdownMenu.Item>
   );

@@ -1,6 +1,7 @@
 /**
  * The sheet's header: name, revision, division, rule for shared load, undo and redo, file, ground, help.
  */
+import { labelOf } from '../../commands/labels';
 import { t } from '../../language/index';
 import { Suspense, useState } from 'react';
 import { onceDrawn } from '../../canvas/later';
@@ -24,7 +25,7 @@ function RuleSwitch() {
   };
   const option = (value: keyof typeof commands, word: string) => ({
     value,
-    label: commands[value].command.label,
+    label: labelOf(commands[value].command),
     content: (
       <>
         {word} <span className="key">{keyText(commands[value].command.keys[0] ?? '')}</span>
@@ -35,7 +36,7 @@ function RuleSwitch() {
     <Segmented
       label={t('Rule for shared load')}
       value={rule}
-      options={[option('balanced', 'Balanced'), option('wholeParts', t('Whole parts'))]}
+      options={[option('balanced', t('Balanced')), option('wholeParts', t('Whole parts'))]}
       onChoose={(next) => commands[next].run()}
     />
   );
@@ -45,10 +46,10 @@ function HistoryButtons() {
   const { undo, redo } = useHistory();
   return (
     <div className="row">
-      <CommandButton id="undo" label={undo === null ? 'Undo' : t('Undo: {undo}', { undo })}>
+      <CommandButton id="undo" label={undo === null ? t('Undo') : t('Undo: {undo}', { undo })}>
         <UndoIcon />
       </CommandButton>
-      <CommandButton id="redo" label={redo === null ? 'Redo' : t('Redo: {redo}', { redo })}>
+      <CommandButton id="redo" label={redo === null ? t('Redo') : t('Redo: {redo}', { redo })}>
         <RedoIcon />
       </CommandButton>
     </div>
@@ -97,7 +98,7 @@ function RevisionMark() {
   const words =
     revision === null
       ? t('No revision yet')
-      : t('Revision {name}, {state}', { name: revision.name, state: revision.state });
+      : t('Revision {name}, {state}', { name: revision.name, state: t(revision.state) });
   return (
     <button
       type="button"
@@ -109,7 +110,7 @@ function RevisionMark() {
       onClick={run}
     >
       <b>· {revision?.name ?? '–'}</b>
-      {revision && <span className="key">{revision.state}</span>}
+      {revision && <span className="key">{t(revision.state)}</span>}
     </button>
   );
 }

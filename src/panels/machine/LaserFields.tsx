@@ -30,10 +30,10 @@ function ReachFields({ laser, platform }: { readonly laser: Laser; readonly plat
   const kind: ReachKind = laser.reach === null ? 'all' : formOf(laser.reach).kind;
   const options: { value: ReachKind; label: string }[] = [
     { value: 'all', label: t('whole platform') },
-    { value: 'disc', label: 'disc' },
-    { value: 'rectangle', label: 'rectangle' },
+    { value: 'disc', label: t('disc') },
+    { value: 'rectangle', label: t('rectangle') },
   ];
-  if (kind === 'outline') options.push({ value: 'outline', label: 'outline' });
+  if (kind === 'outline') options.push({ value: 'outline', label: t('outline') });
   return (
     <>
       <Choice
@@ -48,7 +48,7 @@ function ReachFields({ laser, platform }: { readonly laser: Laser; readonly plat
       />
       {laser.reach !== null && (
         <RingFields
-          name="reach"
+          name={t('reach')}
           ring={laser.reach}
           recipe={(layout, reach) => setLaser(layout, laser.id, { reach })}
         />
@@ -98,10 +98,12 @@ function LaserEntry({ laser, index, only }: LaserEntryProps) {
             data-testid={`laser-on-${laser.id}`}
             onChange={(event) => {
               const on = event.target.checked;
-              edit.press(`${laser.id} ${on ? 'on' : 'off'}`, (layout) => switchLaser(layout, laser.id, on));
+              edit.press(t(on ? '{laser} on' : '{laser} off', { laser: laser.id }), (layout) =>
+                switchLaser(layout, laser.id, on),
+              );
             }}
           />
-          on
+          {t('on')}
         </label>
         {!only && (
           <button

@@ -1,7 +1,7 @@
 /**
  * The machine as numbers: platform, margin and keep-outs, directions of gas flow and blade, lasers, powder stores.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import {
   addKeepOut,
@@ -72,7 +72,7 @@ function RecoatingFields({ recoater }: Pick<Machine, 'recoater'>) {
         value={recoater.mode}
         options={[
           { value: 'oneWay', label: t('Recoats one way'), content: t('one way') },
-          { value: 'bothWays', label: t('Recoats both ways'), content: 'both' },
+          { value: 'bothWays', label: t('Recoats both ways'), content: t('both') },
         ]}
         onChoose={(mode) => edit.press('recoating', (layout) => setMachine(layout, { recoater: { mode } }))}
       />
@@ -135,7 +135,7 @@ function KeepOutsBlock({ machine }: { readonly machine: Machine }) {
       {keepOuts.map((ring, index) => (
         <div className="laser-entry" key={`${index} of ${keepOuts.length}`}>
           <RingFields
-            name="keep-out"
+            name={t('keep-out')}
             ring={ring}
             recipe={(layout, next) => setKeepOut(layout, index, next)}
           />
@@ -160,7 +160,7 @@ function KeepOutsBlock({ machine }: { readonly machine: Machine }) {
   );
 }
 
-const POWDER_FIELDS: readonly { key: keyof PowderStore; label: string; unit: string }[] = [
+const POWDER_FIELDS: readonly { key: keyof PowderStore; label: Text; unit: Text }[] = [
   { key: 'feed_l', label: 'feed holds', unit: 'l' },
   { key: 'overflow_l', label: 'overflow holds', unit: 'l' },
   { key: 'residueInterval_laserH', label: 'residue interval', unit: 'laser-h' },
@@ -180,14 +180,14 @@ function PowderBlock({ machine }: { readonly machine: Machine }) {
             edit.press(t('powder stores'), (layout) => setMachine(layout, { powder: next }));
           }}
         />
-        stated
+        {t('stated')}
       </label>
       {powder !== null &&
         POWDER_FIELDS.map(({ key, label, unit }) => (
           <NumberField
             key={key}
-            label={label}
-            unit={unit}
+            label={t(label)}
+            unit={t(unit)}
             value={powder[key]}
             recipe={(layout, value) => setMachine(layout, { powder: { ...powder, [key]: value } })}
           />

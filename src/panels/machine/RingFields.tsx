@@ -1,6 +1,7 @@
 /**
  * The numbers of one outline (a reach or a keep-out).
  */
+import { t, type Text } from '../../language/index';
 import type { Layout, LayoutRing } from '../../layout/types';
 import type { Result } from '../../layout/result';
 import { LengthField } from '../controls/fields';
@@ -12,18 +13,31 @@ interface RingFieldsProps {
   recipe(layout: Layout, ring: LayoutRing): Layout | Result<Layout>;
 }
 
-const DISC = ['x', 'y', 'r'] as const;
-const SIDES = ['left', 'front', 'right', 'back'] as const;
+const DISC = [
+  ['x', '{name} x'],
+  ['y', '{name} y'],
+  ['r', '{name} radius'],
+] as const satisfies readonly (readonly [string, Text])[];
+const SIDES = [
+  ['left', '{name} left'],
+  ['front', '{name} front'],
+  ['right', '{name} right'],
+  ['back', '{name} back'],
+] as const satisfies readonly (readonly [string, Text])[];
 
 export function RingFields({ name, ring, recipe }: RingFieldsProps) {
   const form = formOf(ring);
   if (form.kind === 'outline')
-    return <p className="hint">An outline of {form.points} points; a disc or rectangle can replace it.</p>;
+    return (
+      <p className="hint">
+        {t('An outline of {count} points; a disc or rectangle can replace it.', { count: form.points })}
+      </p>
+    );
   if (form.kind === 'disc')
-    return DISC.map((key) => (
+    return DISC.map(([key, label]) => (
       <LengthField
         key={key}
-        label={`${name} ${key === 'r' ? 'radius' : key}`}
+        label={t(label, { name })}
         value={form[key]}
         recipe={(layout, value) => {
           const next = { ...form, [key]: value };
@@ -31,10 +45,10 @@ export function RingFields({ name, ring, recipe }: RingFieldsProps) {
         }}
       />
     ));
-  return SIDES.map((key) => (
+  return SIDES.map(([key, label]) => (
     <LengthField
       key={key}
-      label={`${name} ${key}`}
+      label={t(label, { name })}
       value={form[key]}
       recipe={(layout, value) => {
         const next = { ...form, [key]: value };

@@ -1,7 +1,7 @@
 /**
  * Above the part list: the words looked for and how many parts hold them, and the heads of the columns, which sort.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { useWorkbench } from '../../canvas/bench';
 import type { PartRow } from './partRows';
 import { nextSort, type SortBy, type SortColumn } from './listOrder';
@@ -17,8 +17,8 @@ interface SearchLineProps {
 export function SearchLine({ text, found, all, onText }: SearchLineProps) {
   const bench = useWorkbench();
   const searching = text.trim() !== '';
-  const counted = `${found.length} of ${all}`;
-  useSaid(searching ? t('{counted} parts found', { counted }) : null);
+  const counted = t('{part} of {whole}', { part: found.length, whole: all });
+  useSaid(searching ? t('{count} parts found', { count: counted }) : null);
   return (
     <div className="part-search">
       <input
@@ -45,7 +45,7 @@ export function SearchLine({ text, found, all, onText }: SearchLineProps) {
   );
 }
 
-const COLUMNS: readonly (readonly [SortColumn, label: string, title: string])[] = [
+const COLUMNS: readonly (readonly [SortColumn, label: Text, title: Text])[] = [
   ['id', 'id', 'id'],
   ['shape', 'shape', 'shape'],
   ['height', 'mm', 'height in mm'],
@@ -71,10 +71,10 @@ export function ColumnHeads({ sort, onSort }: HeadsProps) {
         >
           <button
             type="button"
-            title={t('Sort by {title}', { title })}
+            title={t('Sort by {title}', { title: t(title) })}
             onClick={() => onSort(nextSort(sort, column))}
           >
-            {label}
+            {t(label)}
             {sort?.column === column && <span aria-hidden="true">{sort.down ? '↓' : '↑'}</span>}
           </button>
         </th>

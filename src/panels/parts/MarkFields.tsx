@@ -2,6 +2,7 @@
  * What a part is called, and how the view treats it: its id, which no other part has, its padlock, and whether it is drawn
  * whole. Locks and outlines belong to the view; they are not in the layout file.
  */
+import { t } from '../../language/index';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { renamePart } from '../../commands/operations';
 import { isId } from '../../layout/ids';
@@ -24,7 +25,7 @@ export function IdField({ id }: { readonly id: PartId }) {
   const bench = useWorkbench();
   return (
     <TextField
-      label="id"
+      label={t('id')}
       value={id}
       testId="part-id"
       recipe={(layout, typed) => {
@@ -48,9 +49,11 @@ export function MarkButtons({ ids }: { readonly ids: readonly PartId[] }) {
   const anyHidden = useBench((state) => ids.some((id) => state.view.hidden.includes(id)));
   return (
     <>
-      <CommandButton id="lock">{locked ? 'Unlock' : 'Lock'}</CommandButton>
-      <CommandButton id="hide">{hidden ? 'Whole' : 'Hide'}</CommandButton>
-      {anyHidden && <p className="hint">Hidden parts are outlines on the plan; all figures count them.</p>}
+      <CommandButton id="lock">{t(locked ? 'Unlock' : 'Lock')}</CommandButton>
+      <CommandButton id="hide">{t(hidden ? 'Whole ¦ drawn' : 'Hide')}</CommandButton>
+      {anyHidden && (
+        <p className="hint">{t('Hidden parts are outlines on the plan; all figures count them.')}</p>
+      )}
     </>
   );
 }

@@ -3,6 +3,7 @@
  * With several parts selected a field says "mixed" where they differ; a typed value goes to all of them, "+=5" to each from
  * its own. Turned together, they swing as a group.
  */
+import { t } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import { setPartFields, timeFactorEach } from '../../commands/operations';
 import { NumberField } from '../controls/fields';
@@ -28,27 +29,27 @@ function ExposureFields({ part, ids }: SelectedProps) {
   return (
     <>
       <SegmentedField
-        label="seams"
+        label={t('seams')}
         value={seams}
         options={[
-          { value: 'free', label: 'Seams free', content: 'free' },
-          { value: 'none', label: 'Seams none', content: 'none' },
+          { value: 'free', label: t('Seams free'), content: t('free') },
+          { value: 'none', label: t('Seams none'), content: t('none ¦ seams') },
         ]}
         onChoose={(chosen) => run(`seams-${chosen}`)}
       />
       <Choice
-        label="pinned laser"
+        label={t('pinned laser')}
         value={pinned ? String(1 + lasers.findIndex(({ id }) => id === part.laser)) : MIXED}
         testId="part-laser"
         options={[
-          ...(pinned ? [] : [{ value: MIXED, label: 'mixed' }]),
-          { value: '0', label: 'by the zones' },
+          ...(pinned ? [] : [{ value: MIXED, label: t('mixed') }]),
+          { value: '0', label: t('by the zones') },
           ...lasers.map(({ id }, index) => ({ value: String(index + 1), label: id })),
         ]}
         onChoose={(number) => number !== MIXED && run(number === '0' ? 'unpin' : `pin-laser-${number}`)}
       />
       <NumberField
-        label="time factor"
+        label={t('time factor')}
         value={part.timeFactor}
         values={parts.map(({ timeFactor }) => timeFactor)}
         step={0.05}
@@ -66,24 +67,25 @@ export function PartInspector() {
   const ids = useBench((state) => state.view.selection);
   const part = useBench((state) => state.layout.parts.find(({ id }) => id === ids.at(-1)));
   if (part === undefined) return null;
-  const title = ids.length === 1 ? `PART ${part.id}` : `${ids.length} PARTS`;
+  const title =
+    ids.length === 1 ? t('PART {part}', { part: part.id }) : t('{count} PARTS', { count: ids.length });
   const key = ids.join(' ');
   return (
-    <Block title={title} note={ids.length === 1 ? part.shape : 'values go to all'} testId="part-inspector">
+    <Block title={title} note={ids.length === 1 ? part.shape : t('values go to all')} testId="part-inspector">
       {ids.length === 1 && <IdField key={`id ${key}`} id={part.id} />}
       <PlaceFields key={`place ${key}`} part={part} ids={ids} />
       <ExposureFields key={`exposure ${key}`} part={part} ids={ids} />
       <div className="row">
-        <CommandButton id="duplicate">Duplicate</CommandButton>
-        <CommandButton id="delete-parts">Delete</CommandButton>
+        <CommandButton id="duplicate">{t('Duplicate')}</CommandButton>
+        <CommandButton id="delete-parts">{t('Delete')}</CommandButton>
         <MarkButtons ids={ids} />
       </div>
       <details className="inner" data-testid="offsets">
-        <summary>Move and turn by</summary>
+        <summary>{t('Move and turn by')}</summary>
         <OffsetFields key={`offset ${key}`} ids={ids} />
       </details>
       <details className="inner">
-        <summary>Copies in rows</summary>
+        <summary>{t('Copies in rows')}</summary>
         <RowsForm key={`rows ${key}`} ids={ids} />
       </details>
     </Block>

@@ -39,11 +39,11 @@ function LaserCell({ lasers, laserIds, pinned }: Pick<RowProps, 'lasers' | 'lase
   const names = laserIds.split(' ');
   const indices = lasers === '' ? [] : lasers.split(' ').map(Number);
   const all = indices.length > MOST_NAMES && !indices.includes(-1);
-  const text = indices.map((laser) => names[laser] ?? 'none').join(' ');
+  const text = indices.map((laser) => names[laser] ?? t('none')).join(' ');
   return (
     <td className="part-lasers" title={pinned ? t('{text}, pinned', { text }) : text}>
       {indices.length === 0 && '–'}
-      {all && <span>{indices.length} lasers</span>}
+      {all && <span>{t('{count} lasers', { count: indices.length })}</span>}
       {(all ? [] : indices).map((laser) => (
         <span key={laser}>
           {laser >= 0 && indices.length <= MOST_SWATCHES && <Swatch laser={laser} size={10} />}

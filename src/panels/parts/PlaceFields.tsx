@@ -65,7 +65,7 @@ function TurnFields({ part, ids }: SelectedProps) {
   return (
     <>
       <AngleField
-        label={ids.length === 1 ? 'turn' : t('turn, each')}
+        label={t(ids.length === 1 ? 'turn' : 'turn, each')}
         value={part.turn_deg}
         values={parts.map(({ turn_deg }) => turn_deg)}
         testId="part-turn"

@@ -46,7 +46,8 @@ export function ProblemList() {
   return (
     <section className="problems" aria-label={t('Problems')} data-testid="problems">
       <h2 className="block-title">
-        PROBLEMS <span data-testid="problem-count">{checks > 0 ? problems.length : t('checking …')}</span>
+        {t('PROBLEMS')}{' '}
+        <span data-testid="problem-count">{checks > 0 ? problems.length : t('checking …')}</span>
       </h2>
       {problems.length === 0 ? (
         <p className="hint">{none}</p>

@@ -46,10 +46,10 @@ export function RowsForm({ ids, onDone }: RowsFormProps) {
         if (ready) place(rows);
       }}
     >
-      {ROW_FIELDS.map(({ key, ...reading }) => (
+      {ROW_FIELDS.map(({ key, what, ...reading }) => (
         <RowField
           key={key}
-          reading={reading}
+          reading={{ ...reading, what: t(what) }}
           text={texts[key]}
           fault={faults[key] ?? null}
           testId={`rows-${key}`}

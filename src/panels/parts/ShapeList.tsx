@@ -1,6 +1,7 @@
 /**
  * The shapes of the layout as pictures. A click puts one more part of the shape at a free place.
  */
+import { formatField } from '../../units/format';
 import { t } from '../../language/index';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { addedParts, addPart, removeShape } from '../../commands/operations';
@@ -25,7 +26,11 @@ function ShapeItem({ name, shape, count, onPlace, onRemove }: ShapeItemProps) {
       <button
         type="button"
         className="shape"
-        title={t('{name}, {shape} mm high, {count} on the plate', { name, shape: shapeHeight(shape), count })}
+        title={t('{name}, {height} mm high, {count} on the plate', {
+          name,
+          height: formatField(shapeHeight(shape)),
+          count,
+        })}
         aria-label={t('Place one more {name}; {count} on the plate', { name, count })}
         onClick={onPlace}
       >
@@ -59,7 +64,7 @@ export function ShapeList() {
   };
   const all = Object.entries(shapes);
   return (
-    <Block title={t('SHAPES')} note={t('{all}, click to place one', { all: all.length })}>
+    <Block title={t('SHAPES')} note={t('{count}, click to place one', { count: all.length })}>
       <ul className="shapes">
         {all.map(([name, shape]) => (
           <ShapeItem

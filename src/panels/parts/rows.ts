@@ -2,7 +2,7 @@
  * What the copies form makes of its four texts: counts are whole numbers from 1 to 100, pitches lengths of up to 1 m in
  * either sense. Millimetres.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import type { Rows } from '../../commands/operations';
 import { MOST_COPIES, partBox } from '../../commands/operations';
 import { MOST_PARTS } from '../../layout/limits';
@@ -32,12 +32,13 @@ function parseCount(text: string): Result<number> {
 type RowKey = keyof Rows;
 const COUNT = { unit: '', parse: parseCount, min: 1, max: MOST_COPIES, whole: true } as const;
 const PITCH = { unit: 'mm', parse: parseLength, min: -1000, max: 1000 } as const;
-export const ROW_FIELDS: readonly (Reading & { readonly key: RowKey })[] = [
-  { key: 'countX', what: 'count in x', ...COUNT },
-  { key: 'pitchX_mm', what: 'pitch in x', ...PITCH },
-  { key: 'countY', what: 'count in y', ...COUNT },
-  { key: 'pitchY_mm', what: 'pitch in y', ...PITCH },
-];
+export const ROW_FIELDS: readonly (Omit<Reading, 'what'> & { readonly key: RowKey; readonly what: Text })[] =
+  [
+    { key: 'countX', what: 'count in x', ...COUNT },
+    { key: 'pitchX_mm', what: 'pitch in x', ...PITCH },
+    { key: 'countY', what: 'count in y', ...COUNT },
+    { key: 'pitchY_mm', what: 'pitch in y', ...PITCH },
+  ];
 
 export type RowTexts = Readonly<Record<RowKey, string>>;
 
@@ -58,8 +59,8 @@ export interface RowsRead {
 export function readRows(texts: RowTexts): RowsRead {
   const faults: Partial<Record<RowKey, Fault>> = {};
   const values: Record<string, number> = {};
-  for (const { key, ...reading } of ROW_FIELDS) {
-    const read = readField(texts[key], reading);
+  for (const { key, what, ...reading } of ROW_FIELDS) {
+    const read = readField(texts[key], { ...reading, what: t(what) });
     if (read.ok) values[key] = read.value;
     else faults[key] = read.fault;
   }
@@ -74,7 +75,9 @@ export function placeWords(rows: Rows | null, parts: number): string {
   if (rows === null) return t('Place copies');
   const copies = copiesOf(rows);
   if (copies === 0) return t('No copy to place');
-  return `Place ${copies} ${copies === 1 ? 'copy' : 'copies'}${parts > 1 ? t(' of each part') : ''}`;
+  return t(parts > 1 ? 'Place {count} [copy|copies] of each part' : 'Place {count} [copy|copies]', {
+    count: copies,
+  });
 }
 
 /** Why rows that can be read cannot be placed: a layout holds only so many parts. */

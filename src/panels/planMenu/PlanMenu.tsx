@@ -2,6 +2,7 @@
  * The menu over the plan, made from the list of commands; loaded when it is first asked for. It stands beside the place
  * that was asked about, so that letting the button go chooses nothing.
  */
+import { labelOf } from '../../commands/labels';
 import { t } from '../../language/index';
 import { DropdownMenu } from 'radix-ui';
 import { Fragment } from 'react';
@@ -21,7 +22,7 @@ function Entry({ id }: { readonly id: string }) {
       data-testid={`plan-menu-${id}`}
       onSelect={() => run()}
     >
-      {command.label}
+      {labelOf(command)}
       {key !== undefined && <span className="key">{keyText(key)}</span>}
     </DropdownMenu.Item>
   );
@@ -33,7 +34,7 @@ function Entries({ title, ids }: Group) {
   return (
     <DropdownMenu.Sub>
       <DropdownMenu.SubTrigger className="menu-item" data-testid={`plan-menu-${title}`}>
-        {title}
+        {t(title)}
         <span className="key">▸</span>
       </DropdownMenu.SubTrigger>
       <DropdownMenu.Portal>

@@ -2,19 +2,20 @@
  * What the menu over the plan offers, by what it is about: ids of the one list of commands, in groups; a group with a
  * title opens beside it. Commands that do not apply are shown and are off, except numbers of lasers the machine lacks.
  */
+import { type Text } from '../../language/index';
 import type { MenuAsked } from '../../canvas/gestures/planUi';
 import { MOST_LASERS } from '../../layout/limits';
 
 export interface Group {
   /** null: its entries stand in the menu itself. */
-  readonly title: string | null;
+  readonly title: Text | null;
   readonly ids: readonly string[];
 }
 /** Groups between two lines of the menu. */
 export type Block = readonly Group[];
 
 const here = (...ids: readonly string[]): Group => ({ title: null, ids });
-const beside = (title: string, ...ids: readonly string[]): Group => ({ title, ids });
+const beside = (title: Text, ...ids: readonly string[]): Group => ({ title, ids });
 const perLaser = (stem: string): readonly string[] =>
   Array.from({ length: MOST_LASERS }, (_, i) => `${stem}-${i + 1}`);
 

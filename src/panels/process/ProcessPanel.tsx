@@ -1,7 +1,7 @@
 /**
  * The layout's note, the process numbers that the time model uses, and the limits that are settings. Units as shown beside each field.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { useMemo } from 'react';
 import { cutForOtherLayers } from '../../build/cutLayer';
 import { useBench } from '../../canvas/bench';
@@ -17,11 +17,11 @@ import { useEdit } from '../useEdit';
 
 interface Entry<Key> {
   readonly key: Key;
-  readonly label: string;
+  readonly label: Text;
   /** "mm" reads lengths; anything else reads bare numbers. */
   readonly unit: string;
   readonly step: number;
-  readonly hint?: string;
+  readonly hint?: Text;
 }
 type ProcessNumber = Exclude<keyof Process, 'name' | 'vectorCount'>;
 
@@ -69,10 +69,10 @@ function Entries<Key extends string>({ entries, values, recipe }: EntriesProps<K
     return (
       <Field
         key={key}
-        label={label}
+        label={t(label)}
         unit={unit}
         step={step}
-        hint={hint}
+        hint={hint && t(hint)}
         value={values[key]}
         testId={`setting-${key}`}
         recipe={(layout, value) => recipe({ [key]: value } as Partial<Record<Key, number>>)(layout, value)}
@@ -110,8 +110,10 @@ function CutOtherwise() {
     <ul className="lack-hint" data-testid="cut-otherwise">
       {others.map(({ shape, layer_mm }) => (
         <li key={shape}>
-          The sections of {shape} were cut for layers of {formatField(layer_mm)} mm. Open its mesh again to
-          cut it for this process.
+          {t(
+            'The sections of {shape} were cut for layers of {layer} mm. Open its mesh again to cut it for this process.',
+            { shape, layer: formatField(layer_mm) },
+          )}
         </li>
       ))}
     </ul>

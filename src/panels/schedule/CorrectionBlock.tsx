@@ -133,7 +133,7 @@ function Learning({ records }: { readonly records: Records }) {
   return (
     <>
       <p className="hint" data-testid="learned">
-        Σ real / Σ planned = {formatNumber(factor, 4, 3)},{' '}
+        {t('Σ real / Σ planned = {factor},', { factor: formatNumber(factor, 4, 3) })}{' '}
         {spread_pct === null
           ? t('spread unknown: one build has none, so the given one stays.')
           : t('spread {spread} of it (root mean square of the ratios about it, n − 1).', {

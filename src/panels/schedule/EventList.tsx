@@ -27,15 +27,15 @@ function EventRow({ event: { kind, layer, hour, at, attended }, spread_pct }: Ev
   return (
     <li className="event" data-kind={kind} data-unattended={!attended || undefined}>
       <button type="button" className="event-line" title={t('Cut the plan at this layer')} onClick={show}>
-        <b>{EVENT_NAMES[kind]}</b>
+        <b>{t(EVENT_NAMES[kind])}</b>
         <span>{layer === 0 ? t('before layer 1') : t('after layer {layer}', { layer })}</span>
         <span>{shownClock(at)}</span>
         <span>
           {formatHours(hour)} ± {formatHours((hour * spread_pct) / 100)}
         </span>
-        <em>{attended ? 'attended' : t('nobody there')}</em>
+        <em>{t(attended ? 'attended' : 'nobody there')}</em>
       </button>
-      <p className="event-caution">{CAUTIONS[kind]}</p>
+      <p className="event-caution">{t(CAUTIONS[kind])}</p>
     </li>
   );
 }
@@ -56,14 +56,18 @@ export function EventList({ events, spread_pct }: EventListProps) {
           <EventRow key={`${event.kind} ${event.layer}`} event={event} spread_pct={spread_pct} />
         ))}
       </ol>
-      {more > 0 && <p className="hint">{more} more events before the end are not written out.</p>}
+      {more > 0 && (
+        <p className="hint">
+          {t('{count} more events before the end are not written out.', { count: more })}
+        </p>
+      )}
       <p className="hint">
         {t(
           'Estimates from planned hours and the correction; stops for service, heating and cooling are not in them. Each store is taken to be served in full at its event. A range of attended hours is over at its last minute; a change of summer time is not counted.',
         )}
       </p>
-      <p className="hint">{WHO_DECIDES}</p>
-      <p className="hint">{STANDARDS}</p>
+      <p className="hint">{t(WHO_DECIDES)}</p>
+      <p className="hint">{t(STANDARDS)}</p>
     </>
   );
 }

@@ -2,7 +2,8 @@
  * The calendar: when the build starts, its events, who is there when, how full the stores are, what real hours are to
  * planned ones. Local time, litres, laser-hours, hours.
  */
-import { t } from '../../language/index';
+import { labelOf } from '../../commands/labels';
+import { t, type Text } from '../../language/index';
 import { useMemo } from 'react';
 import type { Analysis, Freshness } from '../../build/types';
 import { formatAttended } from '../../build/attended';
@@ -23,7 +24,7 @@ import { StartField } from './StartField';
 import { tooFull } from './tooFull';
 import './schedule.css';
 
-const DAYS: Readonly<Record<Weekday, string>> = {
+const DAYS: Readonly<Record<Weekday, Text>> = {
   mon: 'Monday',
   tue: 'Tuesday',
   wed: 'Wednesday',
@@ -32,15 +33,12 @@ const DAYS: Readonly<Record<Weekday, string>> = {
   sat: 'Saturday',
   sun: 'Sunday',
 };
-const FRESHNESS: Readonly<Record<Freshness, string | undefined>> = {
+const FRESHNESS: Readonly<Record<Freshness, Text | undefined>> = {
   present: undefined,
   sampled: 'a first look, being computed',
   earlier: 'of the plate before, being computed',
   none: 'being computed',
 };
-
-/** Said of every start that is looked for. */
-const SPREAD_WORDS = ' (by the estimated hours; their ± is not respected)';
 
 interface WithSchedule {
   readonly schedule: Schedule;
@@ -57,15 +55,19 @@ function BetterStart({ schedule, events }: WithSchedule & { readonly events: rea
   if (better === null)
     return (
       <p className="hint" data-testid="better-start">
-        No attended start within 14 days puts every service into attended hours{SPREAD_WORDS}.
+        {t(
+          'No attended start within 14 days puts every service into attended hours (by the estimated hours; their ± is not respected).',
+        )}
       </p>
     );
   const { start, withEnd } = better;
   return (
     <p className="hint better-start" data-testid="better-start">
-      Next attended start that puts every service{withEnd ? t(' and the end') : ''} into attended hours
-      {withEnd ? '' : t(', though not the end')}
-      {SPREAD_WORDS}:{' '}
+      {t(
+        withEnd
+          ? 'Next attended start that puts every service and the end into attended hours (by the estimated hours; their ± is not respected):'
+          : 'Next attended start that puts every service into attended hours, though not the end (by the estimated hours; their ± is not respected):',
+      )}{' '}
       <button
         type="button"
         className="button"
@@ -82,7 +84,7 @@ function EventsBlock({ schedule, analysis }: WithSchedule & { readonly analysis:
   const { layout, stretches, whole } = analysis;
   const events = useMemo(() => eventsOf(layout, stretches), [layout, stretches]);
   return (
-    <Block title={t('EVENTS')} note={FRESHNESS[whole]}>
+    <Block title={t('EVENTS')} note={FRESHNESS[whole] && t(FRESHNESS[whole])}>
       {layout.machine.powder === null && (
         <p className="hint">
           {t('The machine’s powder stores are not stated (Machine): only the end is listed.')}
@@ -108,7 +110,7 @@ function AttendedBlock({ schedule }: WithSchedule) {
       {WEEKDAYS.map((day) => (
         <div className="attended-day" key={day}>
           <TextField
-            label={DAYS[day]}
+            label={t(DAYS[day])}
             value={formatAttended(schedule.attended[day])}
             testId={`attended-${day}`}
             recipe={(layout, text) => setAttended(layout, day, text)}
@@ -122,11 +124,16 @@ function AttendedBlock({ schedule }: WithSchedule) {
   );
 }
 
-const FILLS = [
+const FILLS: readonly {
+  readonly key: 'feedFilled_l' | 'overflowFilled_l' | 'residue_laserH';
+  readonly label: Text;
+  readonly unit: Text;
+  readonly store: 'feed_l' | 'overflow_l' | null;
+}[] = [
   { key: 'feedFilled_l', label: 'in the feed', unit: 'l', store: 'feed_l' },
   { key: 'overflowFilled_l', label: 'in the overflow', unit: 'l', store: 'overflow_l' },
   { key: 'residue_laserH', label: 'since cleaning', unit: 'laser-h', store: null },
-] as const;
+];
 
 function FillBlock({ schedule }: WithSchedule) {
   const powder = useBench((state) => state.layout.machine.powder);
@@ -136,8 +143,8 @@ function FillBlock({ schedule }: WithSchedule) {
         <NumberField
           key={key}
           caution={tooFull(schedule[key], store === null ? undefined : powder?.[store])}
-          label={label}
-          unit={unit}
+          label={t(label)}
+          unit={t(unit)}
           value={schedule[key]}
           testId={`fill-${key}`}
           recipe={(layout, value) => setSchedule(layout, { [key]: value })}
@@ -157,7 +164,7 @@ function NoSchedule() {
         )}
       </p>
       <button type="button" className="button" data-main data-testid="plan-start" onClick={plan.run}>
-        {plan.command.label}
+        {labelOf(plan.command)}
       </button>
     </Block>
   );
@@ -173,7 +180,7 @@ function Planned({ schedule }: WithSchedule) {
       <Block title={t('START')} note={shownClock(schedule.start)}>
         <StartField start={schedule.start} />
         <button type="button" className="button" data-testid="drop-schedule" onClick={drop.run}>
-          {drop.command.label}
+          {labelOf(drop.command)}
         </button>
       </Block>
       {analysis.layout.schedule !== null && (

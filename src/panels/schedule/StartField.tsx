@@ -2,6 +2,7 @@
  * When the build starts: the browser's own field for a date and a time, local, without a zone. It goes into the layout
  * while it is typed; from the first key to leaving the field it is one entry of history.
  */
+import { t, type Text } from '../../language/index';
 import { useId, useLayoutEffect, useMemo, useState } from 'react';
 import { setSchedule } from '../../commands/operations';
 import { messageAdvice, messageText } from '../../layout/messages';
@@ -9,7 +10,7 @@ import type { Fault } from '../../layout/result';
 import { fieldFault } from '../controls/readField';
 import { useEdit } from '../useEdit';
 
-const LABEL = 'start of the build';
+const LABEL: Text = 'start of the build';
 
 interface Refused {
   readonly text: string;
@@ -18,7 +19,7 @@ interface Refused {
 
 function useStart() {
   const edit = useEdit();
-  const hold = useMemo(() => edit.hold(LABEL), [edit]);
+  const hold = useMemo(() => edit.hold(t(LABEL)), [edit]);
   const [typing, setTyping] = useState(false);
   const [refused, setRefused] = useState<Refused | null>(null);
   const type = (text: string): void => {
@@ -26,9 +27,12 @@ function useStart() {
     if (text === '') return;
     if (!typing) hold('begin');
     setTyping(true);
-    const fault = edit.change(LABEL, (layout) => setSchedule(layout, { start: text }));
+    const fault = edit.change(t(LABEL), (layout) => setSchedule(layout, { start: text }));
     setRefused(
-      fault && { text, fault: fieldFault(fault, { what: LABEL, unit: '', found: text.replace('T', ' ') }) },
+      fault && {
+        text,
+        fault: fieldFault(fault, { what: t(LABEL), unit: '', found: text.replace('T', ' ') }),
+      },
     );
   };
   const leave = (): void => {
@@ -44,7 +48,7 @@ export function StartField({ start }: { readonly start: string }) {
   const { refused, type, leave } = useStart();
   return (
     <div className="field wide">
-      <label htmlFor={id}>{LABEL}, local time</label>
+      <label htmlFor={id}>{t('start of the build, local time')}</label>
       <span className="field-box" data-invalid={refused !== null || undefined}>
         <input
           id={id}

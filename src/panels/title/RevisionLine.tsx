@@ -26,7 +26,8 @@ function Item({ label, value, testId, title = value, wide }: ItemProps) {
   );
 }
 
-const RECORDED = 'recorded as typed; a page cannot prove identity';
+const recorded = (name: string): string =>
+  t('{name}, recorded as typed; a page cannot prove identity', { name: name || t('nobody') });
 
 export default function RevisionLine({ revision }: { readonly revision: Revision }) {
   const { name, date, reason, author, reviewer, derivedFrom, state } = revision;
@@ -34,18 +35,13 @@ export default function RevisionLine({ revision }: { readonly revision: Revision
   return (
     <dl className="revision-line" aria-label={t('Revision')} data-testid="revision-line">
       <Item label={t('revision')} value={name} testId="title-revision" />
-      <Item label={state} value={date} testId="title-date" />
-      <Item
-        label={t('author')}
-        value={author}
-        testId="title-author"
-        title={`${author || 'nobody'}, ${RECORDED}`}
-      />
+      <Item label={t(state)} value={date} testId="title-date" />
+      <Item label={t('author')} value={author} testId="title-author" title={recorded(author)} />
       <Item
         label={t('reviewer')}
         value={alone ? t('{reviewer}, the author', { reviewer }) : reviewer}
         testId="title-reviewer"
-        title={`${reviewer || 'nobody'}, ${RECORDED}`}
+        title={recorded(reviewer)}
       />
       <Item label={t('derived from')} value={derivedFrom ?? ''} testId="title-derived" />
       <Item label={t('reason')} value={reason} testId="title-reason" wide />

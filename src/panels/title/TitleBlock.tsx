@@ -2,12 +2,12 @@
  * The title block at the foot of the sheet (fields as in ISO 7200): units, machine, process, layers, hours, checksum,
  * state, the revision, and the cautions that belong to every sheet.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { Suspense, useContext } from 'react';
 import { onceDrawn } from '../../canvas/later';
 import { useAnalysisLater } from '../../canvas/bench';
 import type { Layout } from '../../layout/types';
-import { formatHours } from '../../units/format';
+import { formatField, formatHours } from '../../units/format';
 import { CommandContext } from '../commandContext';
 import { correctedTime } from '../readout/buildValues';
 import { leftOutOfBuild, leftOutVolume } from '../readout/leftOut';
@@ -50,7 +50,7 @@ function Note({ text }: { readonly text: string }) {
       <dt>{t('note')}</dt>
       <dd title={text}>
         <button type="button" data-testid="title-note" onClick={() => context?.ports.showDialog('process')}>
-          {text === '' ? 'none' : text}
+          {text === '' ? t('none ¦ note') : text}
         </button>
       </dd>
     </div>
@@ -58,10 +58,12 @@ function Note({ text }: { readonly text: string }) {
 }
 
 /** What hours are called that are not of all layers of this plate. */
-const INTERIM: Readonly<Record<string, string>> = {
-  sampled: ', some layers',
-  earlier: ', before the edit',
+const INTERIM: Readonly<Record<string, Text>> = {
+  sampled: '{hours}, some layers',
+  earlier: '{hours}, before the edit',
 };
+
+const said = (text: Text | undefined, hours: string): string => (text ? t(text, { hours }) : hours);
 
 export function TitleBlock() {
   const analysis = useAnalysisLater();
@@ -71,7 +73,7 @@ export function TitleBlock() {
   const left = leftOutOfBuild(analysis);
   const state = sheetState(analysis, left);
   const hoursNow = formatHours(correctedTime(analysis.layout, analysis.build));
-  const known = analysis.whole === 'none' ? '…' : `${hoursNow}${INTERIM[analysis.whole] ?? ''}`;
+  const known = analysis.whole === 'none' ? '…' : said(INTERIM[analysis.whole], hoursNow);
   const summed = left === null ? known : `${known} ${leftOutVolume(left)}`;
   const nothing = nothingBuilt(analysis.layout);
   const hours = nothing === null ? summed : `${NOTHING} ${nothing}`;
@@ -83,7 +85,7 @@ export function TitleBlock() {
         <Cell label={t('units')} value="mm, s, °" />
         <Cell label={t('machine')} value={machine.name} />
         <Cell label={t('process')} value={process.name} />
-        <Cell label={t('layers')} value={`${layers} × ${process.layer_mm} mm`} testId="layers" />
+        <Cell label={t('layers')} value={`${layers} × ${formatField(process.layer_mm)} mm`} testId="layers" />
         <Cell
           label={corrected ? t('build, corrected') : t('build, estimate')}
           value={hours}
@@ -92,7 +94,7 @@ export function TitleBlock() {
         />
         <Checksum layout={analysis.layout} />
         <Cell
-          label={state.blocked ? t('blocks hand-over') : 'state'}
+          label={t(state.blocked ? 'blocks hand-over' : 'state')}
           value={state.text}
           testId="sheet-state"
           warn={state.blocked}

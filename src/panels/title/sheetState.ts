@@ -2,7 +2,7 @@
  * Whether the plate may be handed over, and what the title block says of it: "NOT FOR USE" while anything blocks hand-over
  * or the revision is superseded, else the state of the revision.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import type { Analysis } from '../../build/types';
 import { isBlocked, isChecked, NOT_FOR_USE } from '../../export/forUse';
 import type { RevisionState } from '../../layout/types';
@@ -15,20 +15,20 @@ export interface SheetState {
   readonly why: string;
 }
 
-const WORDS: Readonly<Record<Exclude<RevisionState, 'superseded'>, string>> = {
+const WORDS: Readonly<Record<Exclude<RevisionState, 'superseded'>, Text>> = {
   draft: 'draft, not released',
   reviewed: 'reviewed, not released',
   released: 'released',
 };
-const blockedBy = (why: string): SheetState => ({ text: NOT_FOR_USE, blocked: true, why });
+const blockedBy = (why: string): SheetState => ({ text: t(NOT_FOR_USE), blocked: true, why });
 const open = (text: string): SheetState => ({ text, blocked: false, why: '' });
 
 /** In a few words, of a plate that is blocked: the first of unassigned area, faults, its revision. */
 function whyBlocked({ problems, layout }: Analysis, left: LeftOut | null): string {
   const faults = problems.filter(({ blocks }) => blocks).length;
   if (left !== null) return t('unassigned area blocks hand-over');
-  if (faults > 0) return `${faults} ${faults === 1 ? t('fault blocks') : t('faults block')} hand-over`;
-  return t('revision {number} is superseded', { number: layout.revision?.name });
+  if (faults > 0) return t('{count} [fault blocks|faults block] hand-over', { count: faults });
+  return t('revision {name} is superseded', { name: layout.revision?.name ?? '?' });
 }
 
 /**
@@ -40,7 +40,7 @@ export function sheetState(analysis: Analysis, left: LeftOut | null): SheetState
   if (left !== null || isBlocked(analysis)) return blockedBy(whyBlocked(analysis, left));
   if (layout.parts.length === 0) return open(t('empty plate'));
   const state = layout.revision?.state ?? 'draft';
-  return open(isChecked(analysis) && state !== 'superseded' ? WORDS[state] : t('being checked'));
+  return open(isChecked(analysis) && state !== 'superseded' ? t(WORDS[state]) : t('being checked'));
 }
 
 /** Whether it may be released: nothing blocks hand-over, there are parts, and all of it has been checked. */

@@ -1,6 +1,8 @@
 /**
  * What the pointer does on the plan, one picture and one key each, and the height that newly drawn parts get.
  */
+import { type Command } from '../../commands/types';
+import { labelOf } from '../../commands/labels';
 import { t } from '../../language/index';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { COMMANDS } from '../../commands/index';
@@ -15,7 +17,10 @@ import { TOOL_ICONS } from '../header/icons';
 import { keyText } from '../useCommands';
 
 const PREFIX = 'tool-';
-const OPTIONS = COMMANDS.filter(({ id }) => id.startsWith(PREFIX)).map(({ id, label, keys }) => {
+const TOOLS = COMMANDS.filter(({ id }) => id.startsWith(PREFIX));
+const option = (tool: Command) => {
+  const { id, keys } = tool;
+  const label = labelOf(tool);
   const value = id.slice(PREFIX.length) as Tool;
   const key = keyText(keys[0] ?? '');
   return {
@@ -29,7 +34,7 @@ const OPTIONS = COMMANDS.filter(({ id }) => id.startsWith(PREFIX)).map(({ id, la
       </>
     ),
   };
-});
+};
 const DRAWS: readonly Tool[] = ['rectangle', 'disc', 'ring', 'polygon'];
 
 function DrawHeight() {
@@ -98,7 +103,7 @@ function ToolBar() {
       <Segmented
         label={t('Tool')}
         value={tool}
-        options={OPTIONS}
+        options={TOOLS.map(option)}
         onChoose={(next) => bench.setView({ tool: next })}
       />
       {tool === 'select' && <SnapChoice />}

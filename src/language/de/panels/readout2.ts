@@ -86,7 +86,6 @@ export const PANELS_READOUT2 = {
   '{parts} parts; not proven to be the fewest': '{parts} Teile; nicht als die wenigsten bewiesen',
   '{parts} parts; proven to be the fewest for this exposure':
     '{parts} Teile; als die wenigsten für diese Belichtung bewiesen',
-  '{part} of {whole}': '{part} von {whole}',
   '{seams} seams in {cutParts} parts': '{seams} Nähte in {cutParts} Teilen',
   '{several} of {count} have two lasers or more, {one} have one':
     '{several} von {count} haben zwei oder mehr Laser, {one} haben einen',

@@ -7,7 +7,6 @@ export const PANELS_VIEWS = {
     'Gleich verteilt brauchten dieselben Lasten dort {even} statt {exposure} (Schätzung). Es arbeiten: {working}. Drücken zeigt die Mitte dieses Bereichs.',
   'An even share of the same loads would take {even} instead of {exposure} there (estimate). Working: {working}; waiting: {waiting}. Press to see the middle of this range.':
     'Gleich verteilt brauchten dieselben Lasten dort {even} statt {exposure} (Schätzung). Es arbeiten: {working}; es warten: {waiting}. Drücken zeigt die Mitte dieses Bereichs.',
-  'being computed: {percent} %': 'wird berechnet: {percent} %',
   Fit: 'Einpassen',
   'from one of {every} layers; {percent} %': 'aus einer von {every} Schichten; {percent} %',
   'from {from} mm to the top': 'von {from} mm bis oben',

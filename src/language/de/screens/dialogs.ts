@@ -23,7 +23,6 @@ export const SCREENS_DIALOGS = {
   Commands: 'Befehle',
   'Condensate and filter residue of reactive alloys can ignite in air hours later; inert gas displaces oxygen; platform and parts stay hot. A service event in unattended hours is a fault to resolve, never to skip.':
     'Kondensat und Filterrückstände reaktiver Legierungen können sich an Luft noch Stunden später entzünden; Schutzgas verdrängt Sauerstoff; Bauplattform und Teile bleiben heiß. Eine Wartung in unbesetzten Stunden ist ein Fehler, der behoben und nie übergangen wird.',
-  'Copies in rows': 'Kopien in Reihen',
   'cut at': 'geschnitten bei',
   date: 'Datum',
   'Draw a part': 'Teil zeichnen',

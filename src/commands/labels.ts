@@ -1,0 +1,6 @@
+/** What a command is called in the language in force. */
+import { t } from '../language/index';
+import type { Command } from './types';
+
+export const labelOf = ({ label, labelValues }: Pick<Command, 'label' | 'labelValues'>): string =>
+  t(label, labelValues);

@@ -1,0 +1,4 @@
+/** German of files that people read. */
+export const FILES = {
+  'NOT FOR USE': 'NICHT VERWENDEN',
+};
