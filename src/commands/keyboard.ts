@@ -2,6 +2,7 @@
  * From keys to commands. A key that the focused field, widget or dialog keeps for itself is none. A held key is one gesture, ended when it is let go or the
  * window loses the focus.
  */
+import { labelOf } from './labels';
 import { listenToClipboard } from './clipboard/events';
 import type { EarlyKey, EarlyKeys, KeyTarget } from './earlyKeys';
 import { keptByFocus, type KeyEvent } from './focus';
@@ -49,7 +50,7 @@ export function createKeyboard(context: Context): Keyboard {
   const hold = (command: Command, key: string) => {
     if (held?.id === command.id) return;
     release();
-    bench.beginGesture(command.label);
+    bench.beginGesture(labelOf(command));
     held = { key: key.toLowerCase(), id: command.id };
   };
   return {

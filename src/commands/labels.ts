@@ -4,3 +4,6 @@ import type { Command } from './types';
 
 export const labelOf = ({ label, labelValues }: Pick<Command, 'label' | 'labelValues'>): string =>
   t(label, labelValues);
+
+/** The same in English, whatever is spoken: what a colleague may have called it. */
+export const wordsInEnglish = ({ label }: Pick<Command, 'label'>): string => label;

@@ -1,6 +1,8 @@
 /**
  * Small makers shared by the command files: conditions, and changing a document by one named step.
  */
+import { labelOf } from './labels';
+import { t, type Text } from '../language/index';
 import type { Layout, LayoutAt } from '../layout/types';
 import { changeShown, plateOf } from '../store/shown';
 import type { View } from '../store/types';
@@ -20,8 +22,8 @@ export const plateIn = ({ bench }: Context): LayoutAt => plateOf(bench);
 export const always = (): boolean => true;
 
 /** A condition, with the few words that are said where it does not hold. */
-export const where = (lack: string, holds: (context: Context) => boolean): When =>
-  Object.assign((context: Context) => holds(context), { lack: () => lack });
+export const where = (lack: Text, holds: (context: Context) => boolean): When =>
+  Object.assign((context: Context) => holds(context), { lack: () => t(lack) });
 
 /** All of these; where they do not hold together, the first that fails says why. */
 export const all = (...conditions: readonly When[]): When =>
@@ -39,10 +41,11 @@ export const hasLaser = (number: number): When =>
 
 /** Applies `recipe` to the document under the command's own label. */
 export type Recipe = (layout: Layout, view: View) => Layout;
+type Label = Pick<Command, 'label' | 'labelValues'>;
 const changeBy =
-  (label: string, recipe: Recipe): Command['run'] =>
+  (command: Label, recipe: Recipe): Command['run'] =>
   (context) =>
-    context.bench.change(label, (layout) => recipe(layout, viewOf(context)));
+    context.bench.change(labelOf(command), (layout) => recipe(layout, viewOf(context)));
 
 /** A change of the zones at the height shown. */
 export const atShown =
@@ -52,23 +55,23 @@ export const atShown =
 
 /** The same, and selects the parts that the step added. */
 export const addBy =
-  (label: string, recipe: Recipe): Command['run'] =>
+  (command: Label, recipe: Recipe): Command['run'] =>
   (context) => {
     const before = layoutOf(context);
-    changeBy(label, recipe)(context);
+    changeBy(command, recipe)(context);
     const added = addedParts(before, layoutOf(context));
     if (added.length > 0) context.bench.setView({ selection: added });
   };
 
 /** A command that changes the document when `when` holds. */
 export const documentCommand = (
-  base: Pick<Command, 'id' | 'label' | 'group' | 'keys' | 'when'> & Pick<Command, 'repeats'>,
+  base: Pick<Command, 'id' | 'label' | 'labelValues' | 'group' | 'keys' | 'when'> & Pick<Command, 'repeats'>,
   recipe: Recipe,
-): Command => ({ ...base, run: changeBy(base.label, recipe) });
+): Command => ({ ...base, run: changeBy(base, recipe) });
 
 /** A command that takes the height to where `target` says; null where there is nowhere to go. */
 export const heightCommand = (
-  { lack, ...base }: Pick<Command, 'id' | 'label' | 'keys'> & { readonly lack: string },
+  { lack, ...base }: Pick<Command, 'id' | 'label' | 'keys'> & { readonly lack: Text },
   target: (context: Context) => Mm | null,
 ): Command => ({
   ...base,

@@ -1,7 +1,7 @@
 /**
  * One user action = one command = one file. Keyboard, buttons, help and tests read the one list in index.ts.
  */
-import type { Values } from '../language/index';
+import type { Text, Values } from '../language/index';
 import type { AnyLinked } from '../link/index';
 import type { Workbench } from '../store/types';
 
@@ -52,7 +52,7 @@ export type CommandGroup = 'file' | 'edit' | 'part' | 'draw' | 'division' | 'vie
 export interface Command {
   /** Stable, kebab-case. */
   readonly id: string;
-  readonly label: string;
+  readonly label: Text;
   /** What stands in the braces of the label. */
   readonly labelValues?: Values;
   readonly group: CommandGroup;

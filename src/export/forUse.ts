@@ -2,8 +2,7 @@
  * Whether what is handed over may be used: files of a plate with something that blocks hand-over say "NOT FOR USE", in
  * their names and, where their form allows it, inside. Areas in mm².
  */
-import { type Text } from '../language/index';
-import { t } from '../language/index';
+import type { Text } from '../language/index';
 import { leavesOut } from '../build/leftOut';
 import type { Analysis } from '../build/types';
 import { reviewedByAuthor } from '../layout/revisionNames';
@@ -26,7 +25,7 @@ export function stateWords(analysis: Analysis): string {
   if (isBlocked(analysis)) return NOT_FOR_USE;
   if (revision === null) return 'draft';
   const alone = revision.state !== 'draft' && reviewedByAuthor(revision);
-  return alone ? t('{state} (author and reviewer are one name)', { state: revision.state }) : revision.state;
+  return alone ? `${revision.state} (author and reviewer are one name)` : revision.state;
 }
 
 const LONGEST_NAME = 80;
@@ -51,5 +50,5 @@ export interface FileSource {
 export function exportName({ layout, checksum, blocked }: FileSource, ending: string): string {
   const { name, revision } = layout;
   const filed = revision === null ? [] : ['rev', fileWords(revision.name)];
-  return [fileWords(name), ...filed, checksum, ...(blocked ? [t('NOT-FOR-USE')] : []), ending].join('-');
+  return [fileWords(name), ...filed, checksum, ...(blocked ? ['NOT-FOR-USE'] : []), ending].join('-');
 }

@@ -2,6 +2,7 @@
  * Every command by its name: type a few letters, Enter runs it. Made from the one list of commands; one that does not
  * apply says why. The dialog closes first, so that what the command opens stands alone.
  */
+import { labelOf, wordsInEnglish } from '../commands/labels';
 import { t } from '../language/index';
 import { Command as Palette } from 'cmdk';
 import { Dialog } from 'radix-ui';
@@ -24,20 +25,24 @@ function Entry({ command, lack, onChoose }: EntryProps) {
     <Palette.Item
       className="palette-entry"
       value={command.id}
-      keywords={[command.label]}
+      keywords={[labelOf(command), wordsInEnglish(command)]}
       disabled={lack !== null}
       data-testid={`palette-${command.id}`}
       onSelect={() => onChoose(command.id)}
     >
-      <span>{command.label}</span>
+      <span>{labelOf(command)}</span>
       {lack !== null && <span className="palette-lack">{lack}</span>}
       {keys !== undefined && <kbd>{keyText(keys)}</kbd>}
     </Palette.Item>
   );
 }
 
+/** The better rank of the command's labels, in the language in force and in English. */
+export const rank = (_id: string, search: string, labels: string[] = []): number =>
+  Math.max(0, ...labels.map((label) => rankOf(label, search)));
+
 /** Every word typed must stand in the label; words that begin with it come first. */
-export function rank(_id: string, search: string, [label = '']: string[] = []): number {
+function rankOf(label: string, search: string): number {
   const name = label.toLowerCase();
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
   if (!words.every((word) => name.includes(word))) return 0;
@@ -79,7 +84,7 @@ export default function CommandPalette({ onClose }: { onClose(): void }) {
             <Palette.List className="palette-list" label={t('Commands')}>
               <Palette.Empty className="palette-empty">{t('No command of that name.')}</Palette.Empty>
               {GROUPS.map(({ group, title }) => (
-                <Palette.Group key={group} heading={title} className="palette-group">
+                <Palette.Group key={group} heading={t(title)} className="palette-group">
                   {entries
                     .filter(({ command }) => command.group === group)
                     .map((entry) => (

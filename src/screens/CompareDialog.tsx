@@ -123,7 +123,7 @@ interface CompareProps {
 export default function CompareDialog({ linked, onClose }: CompareProps) {
   const bench = useWorkbench();
   useEffect(() => {
-    if (linked) return showColumns('link', linked.layouts, linked.view.height_mm ?? 0);
+    if (linked) return showColumns(t('link'), linked.layouts, linked.view.height_mm ?? 0);
     if (comparison.getState().columns.length > 0) return;
     const { layout, view } = bench.store.getState();
     addColumn(t('open plate'), layout);
@@ -135,7 +135,9 @@ export default function CompareDialog({ linked, onClose }: CompareProps) {
     <Sheet title={t('Side by side')} full onClose={onClose}>
       {count < MOST_COLUMNS ? <AddColumn /> : <p className="hint">{t('Four layouts are the most.')}</p>}
       {count < 2 && (
-        <p data-testid="compare-few">Two to four layouts stand side by side: add {2 - count} more.</p>
+        <p data-testid="compare-few">
+          {t('Two to four layouts stand side by side: add {count} more.', { count: 2 - count })}
+        </p>
       )}
       <CompareLink state={state} />
       {count > 0 && <Body state={state} onClose={onClose} />}

@@ -12,9 +12,8 @@ export default function CopiesDialog({ onClose }: { onClose(): void }) {
     <Sheet title={t('Copies in rows')} onClose={onClose}>
       <p className="hint">
         {ids.length === 1
-          ? t('Part {number}', { number: ids[0] })
-          : t('{count} parts', { count: ids.length })}
-        ; the original counts as the first.
+          ? t('Part {part}; the original counts as the first.', { part: ids[0]! })
+          : t('{count} parts; the original counts as the first.', { count: ids.length })}
       </p>
       <RowsForm ids={ids} onDone={onClose} />
     </Sheet>

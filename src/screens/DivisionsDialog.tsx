@@ -88,8 +88,10 @@ export default function DivisionsDialog({ onClose }: { onClose(): void }) {
   return (
     <Sheet title={t('All divisions')} full onClose={onClose}>
       <p className="hint">
-        The open plate at z {formatField(height_mm)} mm. Hours are of the whole build, estimates unvalidated
-        by measurement for several lasers; no division is the best in everything.
+        {t(
+          'The open plate at z {height} mm. Hours are of the whole build, estimates unvalidated by measurement for several lasers; no division is the best in everything.',
+          { height: formatField(height_mm) },
+        )}
       </p>
       <ul className="division-cards">
         {layouts.map((layout, i) => (

@@ -68,10 +68,12 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
     const Whole = place === undefined ? 'main' : 'section';
     return (
       <Whole className={`failure ${className}`} role="alert" data-place={place}>
-        <h1>{place ?? t('The screen')} could not be drawn</h1>
+        <h1>{t('{place} could not be drawn', { place: place ?? t('The screen') })}</h1>
         <p>
-          Nothing of the layout is lost, and what this browser has saved stays saved. What failed:{' '}
-          {error.message}
+          {t(
+            'Nothing of the layout is lost, and what this browser has saved stays saved. What failed: {detail}',
+            { detail: error.message },
+          )}
         </p>
         <div className="row">
           <button type="button" className="button" data-main onClick={this.save}>

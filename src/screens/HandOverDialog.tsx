@@ -2,7 +2,7 @@
  * What can be handed over as a file: tables, the plan at one height, bodies, figures. Files wait until the plate is checked,
  * since each says whether it may be used.
  */
-import { t } from '../language/index';
+import { t, type Text } from '../language/index';
 import { useState } from 'react';
 import { useAnalysis, useBench } from '../canvas/bench';
 import { isBlocked, isChecked } from '../export/forUse';
@@ -12,7 +12,7 @@ import { useSaid } from '../panels/spoken/say';
 import { useChecksum } from '../panels/title/useChecksum';
 import { formatField, formatPercent } from '../units/format';
 import { CELLS, FIRST_CHOICES, type Choices } from './handOver/choices';
-import { FileRow, Pick, type Desk } from './handOver/FileRow';
+import { FileRow, inWords, Pick, type Desk } from './handOver/FileRow';
 import { useHandOver } from './handOver/useHandOver';
 import { Sheet } from './Sheet';
 import './handOver/handOver.css';
@@ -84,7 +84,11 @@ const stepOptions = ({ zoning }: Layout, shown_mm: number, top_mm: number): Reco
 });
 
 const FORMS = { svg: 'SVG', png1: 'PNG, 1200 px', png2: 'PNG, 2400 px', png3: 'PNG, 3600 px' };
-const GROUNDS = { light: 'light ground', dark: 'dark ground', print: 'black on white' };
+const GROUNDS = {
+  light: 'light ground',
+  dark: 'dark ground',
+  print: 'black on white',
+} as const satisfies Record<string, Text>;
 const ZONE_FORMS = { dxf: 'DXF', svg: 'SVG' };
 
 function PictureOptions({ choices, onChoose }: Omit<PartProps, 'desk'>) {
@@ -100,7 +104,7 @@ function PictureOptions({ choices, onChoose }: Omit<PartProps, 'desk'>) {
       <Pick
         label={t('on')}
         value={choices.ground}
-        options={GROUNDS}
+        options={inWords(GROUNDS)}
         testId="file-ground"
         onPick={(ground) => onChoose({ ground })}
       />
@@ -111,7 +115,7 @@ function PictureOptions({ choices, onChoose }: Omit<PartProps, 'desk'>) {
           data-testid="file-labels"
           onChange={(event) => onChoose({ labels: event.target.checked })}
         />
-        part numbers
+        {t('part numbers')}
       </label>
     </>
   );
@@ -196,8 +200,11 @@ function Standing({ ready, blocked }: { readonly ready: boolean; readonly blocke
   if (!ready)
     return (
       <p className="file-line" data-testid="files-wait">
-        The plate is being checked{progress === null ? '' : `, ${formatPercent(100 * progress)}`}; files wait
-        for it.
+        {progress === null
+          ? t('The plate is being checked; files wait for it.')
+          : t('The plate is being checked, {percent}; files wait for it.', {
+              percent: formatPercent(100 * progress),
+            })}
       </p>
     );
   if (!blocked) return null;
@@ -211,7 +218,7 @@ function Standing({ ready, blocked }: { readonly ready: boolean; readonly blocke
 }
 
 /** Stands there until something was made. */
-const WHERE_TO = 'Files go to the browser’s downloads.';
+const WHERE_TO: Text = 'Files go to the browser’s downloads.';
 
 const kept: { choices: Choices } = { choices: FIRST_CHOICES };
 
@@ -246,7 +253,7 @@ export default function HandOverDialog({ onClose }: { onClose(): void }) {
       <Bodies desk={desk} />
       <footer className="dialog-foot file-foot">
         <p className="file-line" data-testid="file-done">
-          {done ?? WHERE_TO}
+          {done ?? t(WHERE_TO)}
         </p>
       </footer>
     </Sheet>

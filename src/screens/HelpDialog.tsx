@@ -1,6 +1,7 @@
 /**
  * The keys, made from the one list of commands, and what the pointer does.
  */
+import { labelOf } from '../commands/labels';
 import { t } from '../language/index';
 import { COMMANDS } from '../commands/index';
 import type { Command, CommandGroup } from '../commands/types';
@@ -15,16 +16,16 @@ const withKeys = (group: CommandGroup): readonly Command[] =>
 function Group({ group, title }: (typeof GROUPS)[number]) {
   return (
     <section>
-      <h3>{title}</h3>
+      <h3>{t(title)}</h3>
       <dl className="keys">
-        {withKeys(group).map(({ id, label, keys }) => (
-          <div key={id}>
+        {withKeys(group).map((entry) => (
+          <div key={entry.id}>
             <dt>
-              {keys.map((key) => (
+              {entry.keys.map((key) => (
                 <kbd key={key}>{keyText(key)}</kbd>
               ))}
             </dt>
-            <dd>{label}</dd>
+            <dd>{labelOf(entry)}</dd>
           </div>
         ))}
       </dl>

@@ -2,7 +2,7 @@
  * The check page: what an outline file holds, before any of it lands on the plate. Nothing changes until "Place on the
  * plate"; a file that cannot be read becomes a notice and the page closes.
  */
-import { t } from '../language/index';
+import { t, type Text } from '../language/index';
 import { useCallback, useMemo, useState } from 'react';
 import { useWorkbench } from '../canvas/bench';
 import { useEdit } from '../panels/useEdit';
@@ -25,13 +25,12 @@ interface ImportCheckProps {
   onClose(): void;
 }
 
-const STEPS: Readonly<Record<ReadingStep, string>> = {
-  text: 'the text',
-  curves: 'lines and curves',
-  chains: 'which ends meet',
-  outlines: 'the outlines',
+const STEPS: Readonly<Record<ReadingStep, Text>> = {
+  text: 'Reading the text …',
+  curves: 'Reading lines and curves …',
+  chains: 'Reading which ends meet …',
+  outlines: 'Reading the outlines …',
 };
-const count = (number: number, one: string): string => `${number} ${number === 1 ? one : `${one}s`}`;
 
 function Foot({ imported, chosen, busy, onPlace, onClose }: FootProps) {
   const parts = chosen.reduce((sum, shape) => sum + (shape.copies ?? 1), 0);
@@ -49,7 +48,10 @@ function Foot({ imported, chosen, busy, onPlace, onClose }: FootProps) {
           data-testid="import-place"
           onClick={() => onPlace(chosen)}
         >
-          Place on the plate: {count(chosen.length, 'shape')}, {count(parts, 'part')}
+          {t('Place on the plate: {shapes} [shapes: shape|shapes], {parts} [parts: part|parts]', {
+            shapes: chosen.length,
+            parts,
+          })}
         </button>
       )}
     </div>
@@ -77,7 +79,7 @@ function CheckBody({ imported, choices, busy, onChange, onPlace, onClose }: Chec
         <div>
           {placed.length === 0 && (
             <p className="check-none" data-testid="import-none">
-              No closed outline was found in {imported.name}; nothing can be placed.
+              {t('No closed outline was found in {name}; nothing can be placed.', { name: imported.name })}
             </p>
           )}
           <ImportPicture imported={imported} placed={placed} plain={plain} />
@@ -100,7 +102,7 @@ interface CheckBodyProps {
 }
 
 function Waiting({ step, onClose }: { readonly step: ReadingStep; onClose(): void }) {
-  const words = t('Reading {number} …', { number: STEPS[step] });
+  const words = t(STEPS[step]);
   useSaid(words);
   return (
     <>

@@ -66,7 +66,7 @@ export default function LibraryDialog({ onClose }: { onClose(): void }) {
         <Tabs.List className="library-tabs" aria-label={t('Kinds of entries')}>
           {KINDS.map((each) => (
             <Tabs.Trigger key={each} className="library-tab" value={each} data-testid={`library-${each}`}>
-              {KIND_WORDS[each].many}
+              {t(KIND_WORDS[each].many)}
               <span className="key">{library.lists?.[each].length ?? ''}</span>
             </Tabs.Trigger>
           ))}

@@ -2,6 +2,7 @@
  * The link of the open plate: which revision it carries and what of the view, its text and length, and that it is a copy
  * that no later edit reaches.
  */
+import { rich } from '../canvas/rich';
 import { t } from '../language/index';
 import { useMemo } from 'react';
 import { useBench, useWorkbench } from '../canvas/bench';
@@ -19,13 +20,17 @@ function RevisionFact({ layout }: { readonly layout: Layout }) {
   if (revision !== null)
     return (
       <>
-        {revision.name}, {revision.state}, {revision.date}
-        {revision.state === 'draft' && t(': what is edited later is not in the link')}
+        {t(
+          revision.state === 'draft'
+            ? '{name}, {state}, {date}: what is edited later is not in the link'
+            : '{name}, {state}, {date}',
+          { name: revision.name, state: t(revision.state), date: revision.date },
+        )}
       </>
     );
   return (
     <>
-      none: a reader cannot tell this plate from a later one by name{' '}
+      {t('none: a reader cannot tell this plate from a later one by name')}{' '}
       <button type="button" className="button" data-testid="link-revision-open" onClick={open.run}>
         {t('Revision …')}
       </button>
@@ -48,7 +53,10 @@ export default function LinkDialog({ onClose }: { onClose(): void }) {
       <dl className="link-facts">
         <dt>{t('plate')}</dt>
         <dd>
-          {layout.name}, checksum <span data-testid="link-checksum">{checksum}</span>
+          {rich('{name}, checksum {checksum}', {
+            name: layout.name,
+            checksum: <span data-testid="link-checksum">{checksum}</span>,
+          })}
         </dd>
         <dt>{t('revision')}</dt>
         <dd data-testid="link-revision">
@@ -56,11 +64,15 @@ export default function LinkDialog({ onClose }: { onClose(): void }) {
         </dd>
         <dt>{t('holds')}</dt>
         <dd>
-          machine, process, parts, zones and calendar, whole; the height of {formatField(height_mm)} mm and{' '}
-          {camera ? t('the part of the plan on screen') : t('the whole plan')}
+          {t(
+            camera
+              ? 'machine, process, parts, zones and calendar, whole; the height of {height} mm and the part of the plan on screen'
+              : 'machine, process, parts, zones and calendar, whole; the height of {height} mm and the whole plan',
+            { height: formatField(height_mm) },
+          )}
         </dd>
       </dl>
-      <LinkText linked={linked} file={t('layout file')} onSave={save.run} />
+      <LinkText linked={linked} file={t('Save layout file')} onSave={save.run} />
     </Sheet>
   );
 }

@@ -2,7 +2,7 @@
  * The left column: parts, division, machine, process, calendar behind tabs, problems below. On narrow screens only a rail of
  * pictures stands; a press lays the column over the plan, Escape or a second press puts it away.
  */
-import { t } from '../language/index';
+import { t, type Text } from '../language/index';
 import { Tabs } from 'radix-ui';
 import type { ReactNode } from 'react';
 import { onceDrawn } from '../canvas/later';
@@ -23,7 +23,7 @@ export type ListTab = 'parts' | 'division' | 'machine' | 'process' | 'calendar';
 
 interface Entry {
   readonly tab: ListTab;
-  readonly label: string;
+  readonly label: Text;
   readonly picture: ReactNode;
   readonly panel: ReactNode;
 }
@@ -100,12 +100,12 @@ const TabRow = ({ onPress, onProblems }: { onPress(tab: ListTab): void; onProble
         key={tab}
         className="tab"
         value={tab}
-        title={label}
+        title={t(label)}
         data-testid={`tab-${tab}`}
         onClick={() => onPress(tab)}
       >
         <span className="tab-picture">{picture}</span>
-        <span className="tab-label">{label}</span>
+        <span className="tab-label">{t(label)}</span>
       </Tabs.Trigger>
     ))}
     <RailProblems onOpen={onProblems} />

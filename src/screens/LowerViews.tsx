@@ -15,21 +15,22 @@ import { useSoundCheck } from './useSoundCheck';
 const BladePanel = onceDrawn(async () => (await import('../panels/blade/BladePanel')).BladePanel);
 
 type Right = 'times' | 'blade';
-const VIEWS = [
-  { value: 'times', label: 'Time per layer', content: 'TIME PER LAYER' },
-  { value: 'blade', label: 'What the blade meets', content: 'BLADE' },
-] as const;
+const views = () =>
+  [
+    { value: 'times', label: t('Time per layer'), content: t('TIME PER LAYER') },
+    { value: 'blade', label: t('What the blade meets'), content: t('BLADE') },
+  ] as const;
 
 /** One of two views beside the elevation: time per layer, which shares its height, or the blade's contact. */
 function RightView() {
   const [shown, setShown] = useState<Right>('times');
   return (
-    <section className="view times" aria-label={shown === 'times' ? t('Time per layer') : 'Blade'}>
+    <section className="view times" aria-label={shown === 'times' ? t('Time per layer') : t('Blade')}>
       <div className="view-head">
         <Segmented<Right>
           label={t('View beside the elevation')}
           value={shown}
-          options={VIEWS}
+          options={views()}
           onChoose={setShown}
         />
         {shown === 'times' && <HeightNews />}

@@ -2,7 +2,7 @@
  * What the open layout is filed under: name, reason, author, reviewer while it is a draft, the checksum it has and the one
  * it was derived from, and the step to its next state with what that step waits for. Names are records, not proofs.
  */
-import { t } from '../language/index';
+import { t, type Text } from '../language/index';
 import { useState } from 'react';
 import { useAnalysisLater, useBench } from '../canvas/bench';
 import {
@@ -27,7 +27,7 @@ import './revision.css';
 
 const STATES: readonly RevisionState[] = ['draft', 'reviewed', 'released', 'superseded'];
 const FIELDS: readonly (keyof RevisionText)[] = ['name', 'reason', 'author', 'reviewer'];
-const STEPS: Readonly<Partial<Record<RevisionState, string>>> = {
+const STEPS: Readonly<Partial<Record<RevisionState, Text>>> = {
   reviewed: 'Mark as reviewed',
   released: 'Release',
   superseded: 'Mark as superseded',
@@ -40,7 +40,7 @@ function Way({ state }: { readonly state: RevisionState }) {
     <ol className="revision-way" aria-label={t('States of a revision')}>
       {STATES.map((one) => (
         <li key={one} aria-current={one === state ? 'step' : undefined}>
-          {one}
+          {t(one)}
         </li>
       ))}
     </ol>
@@ -51,7 +51,7 @@ function Typed({ revision }: { readonly revision: Revision }) {
   return FIELDS.map((key) => (
     <TextField
       key={key}
-      label={key === 'name' ? 'revision' : key}
+      label={t(key === 'name' ? 'revision' : key)}
       value={revision[key]}
       testId={`revision-${key}`}
       recipe={(layout, text) => setRevision(layout, { [key]: text })}
@@ -59,10 +59,10 @@ function Typed({ revision }: { readonly revision: Revision }) {
   ));
 }
 
-function Recorded({ label, value }: { readonly label: string; readonly value: string }) {
+function Recorded({ label, value }: { readonly label: Text; readonly value: string }) {
   return (
     <div className="field">
-      <span className="field-label">{label}</span>
+      <span className="field-label">{t(label)}</span>
       <span className="recorded" data-testid={`revision-${label.replace(' ', '-')}`}>
         {value === '' ? '–' : value}
       </span>
@@ -77,11 +77,11 @@ function NextStep({ layout, to }: { readonly layout: Layout; readonly to: Revisi
   const [pressed, setPressed] = useState(false);
   const handOver = handOverOf(analysis, leftOutOfBuild(analysis));
   const step = advanceRevision(layout, to, today(), handOver);
-  const label = STEPS[to] ?? to;
+  const label = t(STEPS[to] ?? to);
   const press = (): void => {
     if (document.activeElement instanceof HTMLInputElement) document.activeElement.blur();
     const recipe = (now: Layout) => advanceRevision(now, to, today(), handOver);
-    setPressed(edit.change(label.toLowerCase(), recipe) !== null);
+    setPressed(edit.change(label, recipe) !== null);
   };
   return (
     <>
@@ -125,9 +125,9 @@ function Filed({ layout, revision }: { readonly layout: Layout; readonly revisio
       ) : (
         <Typed revision={revision} />
       )}
-      <Recorded label={t('date')} value={revision.date} />
-      <Recorded label={t('checksum')} value={checksum} />
-      <Recorded label={t('derived from')} value={revision.derivedFrom ?? ''} />
+      <Recorded label="date" value={revision.date} />
+      <Recorded label="checksum" value={checksum} />
+      <Recorded label="derived from" value={revision.derivedFrom ?? ''} />
       {reviewedByAuthor(revision) && (
         <p className="hint" data-testid="revision-alone">
           {t('Author and reviewer are one name: nobody else has looked at this plate.')}
@@ -135,15 +135,17 @@ function Filed({ layout, revision }: { readonly layout: Layout; readonly revisio
       )}
       {revision.state === 'released' && revision.derivedFrom !== null && (
         <p className="hint">
-          It takes the place of the layout with checksum {revision.derivedFrom}: open that one and mark it as
-          superseded.
+          {t(
+            'It takes the place of the layout with checksum {checksum}: open that one and mark it as superseded.',
+            { checksum: revision.derivedFrom },
+          )}
         </p>
       )}
       <p className="hint">
         {fixed
-          ? t('Revision {name} stays as it is: the next edit of the plate begins revision {name2}.', {
+          ? t('Revision {name} stays as it is: the next edit of the plate begins revision {next}.', {
               name: revision.name,
-              name2: nextName(revision.name),
+              next: nextName(revision.name),
             })
           : t(
               'A draft is edited in place. Reviewed, it stays as it is, and an edit begins the next revision.',
@@ -183,7 +185,7 @@ export default function RevisionDialog({ onClose }: { onClose(): void }) {
   const { revision } = layout;
   return (
     <Sheet
-      title={revision === null ? 'Revision' : t('Revision {name}', { name: revision.name })}
+      title={revision === null ? t('Revision') : t('Revision {name}', { name: revision.name })}
       onClose={onClose}
     >
       <div className="revision" data-testid="revision-dialog">

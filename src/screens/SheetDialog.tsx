@@ -1,12 +1,12 @@
 /**
  * The operator's sheet as it prints, with print and PDF. Both wait until all that stands on it is known.
  */
-import { t } from '../language/index';
+import { t, type Text } from '../language/index';
 import { useContext, useState } from 'react';
 import { useWorkbench } from '../canvas/bench';
 import { exportName } from '../export/forUse';
 import { CommandContext } from '../panels/commandContext';
-import { Pick } from './handOver/FileRow';
+import { inWords, Pick } from './handOver/FileRow';
 import { useSaid } from '../panels/spoken/say';
 import { Sheet } from './Sheet';
 import { pageElement, PrintPages, SheetPages } from './sheet/SheetPages';
@@ -15,7 +15,7 @@ import type { Paper } from './sheet/pdf';
 import './handOver/handOver.css';
 import './sheet/sheet.css';
 
-const HEIGHTS: Record<'fullest' | 'shown', string> = {
+const HEIGHTS: Record<'fullest' | 'shown', Text> = {
   fullest: 'where most parts are exposed',
   shown: 'at the height shown',
 };
@@ -26,7 +26,7 @@ function Waiting({ waiting, share, fault }: SheetDesk) {
   if (fault !== null)
     return (
       <p className="sheet-wait" role="alert">
-        The sheet could not be made: {fault}. Close it and try again.
+        {t('The sheet could not be made: {detail}. Close it and try again.', { detail: fault })}
       </p>
     );
   return (
@@ -101,7 +101,7 @@ function Bar({ desk, at, ready, onAt }: BarProps) {
       <Pick
         label={t('plan')}
         value={at}
-        options={HEIGHTS}
+        options={inWords(HEIGHTS)}
         testId="sheet-height"
         onPick={(value) => onAt(value)}
       />

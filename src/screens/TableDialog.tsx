@@ -33,7 +33,7 @@ function Refusal({ fault: { code, params } }: { readonly fault: Fault }) {
 function TextOfTable({ text, onChange }: { readonly text: string; onChange(text: string): void }) {
   return (
     <label className="table-text">
-      Table, as copied from a spreadsheet
+      {t('Table, as copied from a spreadsheet')}
       <textarea
         rows={4}
         wrap="off"

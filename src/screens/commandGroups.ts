@@ -1,11 +1,11 @@
 /**
  * In what order and under what words commands are listed, by their groups; which of them a list offers.
  */
-import { t } from '../language/index';
+import { t, type Text } from '../language/index';
 import { hasSelection, layoutOf } from '../commands/make';
 import type { Command, CommandGroup, Context } from '../commands/types';
 
-export const GROUPS: readonly { readonly group: CommandGroup; readonly title: string }[] = [
+export const GROUPS: readonly { readonly group: CommandGroup; readonly title: Text }[] = [
   { group: 'division', title: 'Division' },
   { group: 'part', title: 'Parts' },
   { group: 'draw', title: 'Tools' },

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { COMMANDS, command } from '../../src/commands';
 import { all, where } from '../../src/commands/make';
 import { emptyLayout } from '../../src/layout/defaults';
+import type { Text } from '../../src/language/index';
 import { rank } from '../../src/screens/CommandPalette';
 import { GROUPS, listed } from '../../src/screens/commandGroups';
 import { chosen, workplace } from '../commands/bench';
@@ -64,10 +65,10 @@ describe('the list', () => {
   });
   test('of several conditions the first that fails is the one that is said', () => {
     const { context } = workplace();
-    const fails = (words: string) => where(words, () => false);
+    const fails = (words: Text) => where(words, () => false);
     expect(
       all(
-        where('holds', () => true),
+        where('no parts', () => true),
         fails('first'),
         fails('second'),
       ).lack?.(context),

@@ -2,6 +2,7 @@
  * What lies under the parts: paper, platform with its front edge marked, margin, keep-outs, reach outlines, and the zones
  * with their bands. Millimetres on the platform, px on screen.
  */
+import { t } from '../../language/index';
 import { ringFromLayout } from '../../geometry/ring';
 import type { Region } from '../../geometry/types';
 import type { Machine, Platform } from '../../layout/types';
@@ -70,7 +71,10 @@ const drawFrame = (ctx: Ctx, sheet: Sheet, platform: Platform): void => {
   setPen(ctx, { colour: sheet.ground.ink, width_px: THICK_PX }, 1);
   const edge = Math.round(front.top) + THICK_PX / 2;
   line(ctx, { left: rear.left, top: edge }, { left: front.left, top: edge });
-  write(ctx, 'FRONT', { left: rear.left, top: edge + 13 }, sheet.ground.ink, { align: 'left', weight: 600 });
+  write(ctx, t('FRONT'), { left: rear.left, top: edge + 13 }, sheet.ground.ink, {
+    align: 'left',
+    weight: 600,
+  });
 };
 
 const drawKeepOuts = (ctx: Ctx, sheet: Sheet, platform: Platform): void => {

@@ -1,10 +1,11 @@
 /** Brings an edge, or the middle, of the selected parts into line; with those that are locked, where there are any. */
+import type { Text } from '../../language/index';
 import { documentCommand, viewOf, where } from '../make';
 import { alignParts, FEWEST_ALIGNED, type Edge } from '../operations/arrange';
 import type { Command } from '../types';
 
 /** Arrows point to where the edges go; "front" is the front edge of the platform. */
-const EDGES: readonly { readonly edge: Edge; readonly label: string; readonly key: string }[] = [
+const EDGES: readonly { readonly edge: Edge; readonly label: Text; readonly key: string }[] = [
   { edge: 'left', label: 'Align left edges', key: 'Ctrl+Shift+ArrowLeft' },
   { edge: 'centre', label: 'Align centres, one behind the other', key: 'Shift+H' },
   { edge: 'right', label: 'Align right edges', key: 'Ctrl+Shift+ArrowRight' },

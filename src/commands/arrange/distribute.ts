@@ -1,4 +1,5 @@
 /** Spreads the selected parts evenly between the first and the last. */
+import type { Text } from '../../language/index';
 import { documentCommand, viewOf, where } from '../make';
 import { distributeParts, FEWEST_DISTRIBUTED, type Axis } from '../operations/arrange';
 import type { Command } from '../types';
@@ -6,7 +7,7 @@ import type { Command } from '../types';
 const WAYS: readonly {
   readonly axis: Axis;
   readonly equal: 'gaps' | 'centres';
-  readonly label: string;
+  readonly label: Text;
   readonly key: string;
 }[] = [
   { axis: 'x', equal: 'gaps', label: 'Equal gaps in x', key: 'Shift+D' },

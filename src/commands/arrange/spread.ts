@@ -1,4 +1,5 @@
 /** Spreads the selected parts over the lasers, one to each zone at the height shown; says for which there was no room. */
+import { labelOf } from '../labels';
 import { hasSelection, layoutOf, plateIn, viewOf } from '../make';
 import { spreadParts } from '../operations/spread';
 import { usableLasers } from '../operations/strategy';
@@ -16,7 +17,7 @@ export const spread: Command = {
     const { selection, locked } = viewOf(context);
     const loose = selection.filter((id) => !locked.includes(id));
     const { layout, left } = spreadParts(layoutOf(context), zoning, loose);
-    context.bench.change(spread.label, () => layout);
+    context.bench.change(labelOf(spread), () => layout);
     if (left.length === 0) return;
     const none = !usableLasers(layout.machine).some(({ on }) => on);
     context.bench.notify(

@@ -2,6 +2,7 @@
  * Copying, cutting and pasting as steps on a workbench, whichever way the text goes: by the browser's own events or from
  * a menu.
  */
+import { t } from '../../language/index';
 import type { Fault } from '../../layout/result';
 import type { PartId } from '../../layout/types';
 import type { Workbench } from '../../store/types';
@@ -21,7 +22,7 @@ export function copied(bench: Workbench): string | null {
 
 /** Takes away what was cut: one entry of history. */
 export const takeAway = (bench: Workbench, ids: readonly PartId[]): void =>
-  bench.change('Cut', (layout) => removeParts(layout, ids));
+  bench.change(t('Cut'), (layout) => removeParts(layout, ids));
 
 function pasted(bench: Workbench, text: string, place: PastePlace): Fault | null {
   const before = bench.store.getState().layout;
@@ -29,7 +30,7 @@ function pasted(bench: Workbench, text: string, place: PastePlace): Fault | null
   if (!clip.ok) return clip.fault;
   const next = pasteClip(before, clip.value, place);
   if (!next.ok) return next.fault;
-  bench.change('Paste', () => next.value);
+  bench.change(t('Paste'), () => next.value);
   bench.setView({ selection: addedParts(before, next.value), tool: 'select' });
   const { unpinned } = clip.value;
   return unpinned.length > 0 ? { code: 'clip-unpinned', params: { parts: someParts(unpinned) } } : null;

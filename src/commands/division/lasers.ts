@@ -1,5 +1,4 @@
 /** Switches a laser on or off by its number on the machine: what the plate would be like without it. */
-import { t } from '../../language/index';
 import { MOST_LASERS } from '../../layout/limits';
 import { documentCommand, hasLaser } from '../make';
 import { switchLaser } from '../operations';
@@ -9,7 +8,8 @@ const switchCommand = (number: number): Command =>
   documentCommand(
     {
       id: `switch-laser-${number}`,
-      label: t('Laser {number} on or off', { number }),
+      label: 'Laser {number} on or off',
+      labelValues: { number },
       group: 'division',
       keys: [],
       when: hasLaser(number),

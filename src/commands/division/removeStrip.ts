@@ -11,7 +11,7 @@ export const removeStrip = documentCommand(
     keys: ['Shift+S'],
     when: all(
       hasStrips,
-      where(`${FEWEST_STRIPS} strips at least`, (context) => stripCount(context) > FEWEST_STRIPS),
+      where('two strips at least', (context) => stripCount(context) > FEWEST_STRIPS),
     ),
   },
   atShown((plate) => remove(plate)),

@@ -1,10 +1,11 @@
 /** One key for each way of dividing the platform. */
+import type { Text } from '../../language/index';
 import type { Strategy } from '../../layout/types';
 import { always, atShown, documentCommand } from '../make';
 import { setStrategy } from '../operations';
 import type { Command } from '../types';
 
-const divide = (id: string, label: string, key: string, strategy: Strategy, run_deg?: number): Command =>
+const divide = (id: string, label: Text, key: string, strategy: Strategy, run_deg?: number): Command =>
   documentCommand(
     { id, label, group: 'division', keys: [key], when: always },
     atShown((plate) => setStrategy(plate, strategy, run_deg)),

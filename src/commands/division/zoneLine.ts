@@ -13,7 +13,8 @@ const nudge = (id: string, step_mm: number, key: string): Command =>
   documentCommand(
     {
       id,
-      label: `Move the zone line by ${step_mm > 0 ? '+' : '−'}${Math.abs(step_mm)} mm`,
+      label: step_mm > 0 ? 'Move the zone line by +{step} mm' : 'Move the zone line by −{step} mm',
+      labelValues: { step: Math.abs(step_mm) },
       group: 'division',
       keys: [key],
       repeats: true,

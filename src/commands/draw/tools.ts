@@ -1,9 +1,10 @@
 /** What the pointer does on the plan. The tool in hand is taken up anew: a drawing under way is given up. */
+import type { Text } from '../../language/index';
 import type { Tool } from '../../store/types';
 import { always } from '../make';
 import type { Command } from '../types';
 
-const tool = (name: Tool, label: string, key: string): Command => ({
+const tool = (name: Tool, label: Text, key: string): Command => ({
   id: `tool-${name}`,
   label,
   group: 'draw',

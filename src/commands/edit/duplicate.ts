@@ -4,7 +4,7 @@ import { addBy, hasSelection, layoutOf, viewOf } from '../make';
 import { duplicateParts } from '../operations';
 import type { Command } from '../types';
 
-const placeCopies = addBy('Duplicate', (layout, view) => duplicateParts(layout, view.selection));
+const placeCopies = addBy({ label: 'Duplicate' }, (layout, view) => duplicateParts(layout, view.selection));
 
 export const duplicate: Command = {
   id: 'duplicate',

@@ -1,5 +1,4 @@
 /** Takes more parts into the selection: all of the selected shapes, all that the same lasers expose in the layer shown, all of one laser. */
-import { t } from '../../language/index';
 import { MOST_LASERS } from '../../layout/limits';
 import type { PartId } from '../../layout/types';
 import { layerAt } from '../../build/layers';
@@ -58,7 +57,8 @@ export const selectSameLaser: Command = {
 /** By the laser's number on the machine. */
 const selectLaser = (number: number): Command => ({
   id: `select-laser-${number}`,
-  label: t('Select all that laser {number} exposes in this layer', { number }),
+  label: 'Select all that laser {number} exposes in this layer',
+  labelValues: { number },
   group: 'edit',
   keys: [],
   when: all(hasParts, hasLaser(number)),

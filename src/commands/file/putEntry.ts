@@ -2,7 +2,7 @@
  * Puts a copy of a library's entry on the workbench as one history entry: a layout in place of the open one, a machine or
  * a process in place of the plate's, a shape as one more part.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { ok, type Fault, type Result } from '../../layout/result';
 import type { Layout, Machine } from '../../layout/types';
 import type { Entry } from '../../store/library';
@@ -32,6 +32,13 @@ function lasersMoved(before: Machine, next: Machine): Fault | null {
   return { code: 'library-machine-lasers', params: { moves: text } };
 }
 
+/** What is put there, as history says it. */
+const PUT: Readonly<Record<'machine' | 'process' | 'shape', Text>> = {
+  machine: 'machine “{name}” of the library',
+  process: 'process “{name}” of the library',
+  shape: 'shape “{name}” of the library',
+};
+
 /** The parts that came with it; the fault where it cannot be put there, the layout being untouched. */
 export function putEntry(bench: Workbench, entry: Entry): Result<readonly string[]> {
   const { layout: before } = bench.store.getState();
@@ -43,7 +50,7 @@ export function putEntry(bench: Workbench, entry: Entry): Result<readonly string
     return ok([]);
   }
   bench.endGesture();
-  bench.change(t('{kind} “{name}” of the library', { kind, name }), () => next.value);
+  bench.change(t(PUT[kind], { name }), () => next.value);
   const added = addedParts(before, next.value);
   if (added.length > 0) bench.setView({ selection: added });
   const moved = lasersMoved(before.machine, next.value.machine);

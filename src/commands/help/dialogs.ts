@@ -1,10 +1,11 @@
 /** The page's own dialogs. */
+import type { Text } from '../../language/index';
 import { always } from '../make';
 import type { Command, Ports } from '../types';
 
 type Dialog = Parameters<Ports['showDialog']>[0];
 
-const show = (id: string, label: string, keys: readonly string[], dialog: Dialog): Command => ({
+const show = (id: string, label: Text, keys: readonly string[], dialog: Dialog): Command => ({
   id,
   label,
   group: 'help',

@@ -1,5 +1,4 @@
 /** Pins the selected parts to a laser by its number on the machine. */
-import { t } from '../../language/index';
 import { MOST_LASERS } from '../../layout/limits';
 import { all, documentCommand, hasLaser, hasSelection } from '../make';
 import { setPartFields } from '../operations';
@@ -12,7 +11,8 @@ const pinCommand = (number: number): Command =>
   documentCommand(
     {
       id: `pin-laser-${number}`,
-      label: t('Pin to laser {number}', { number }),
+      label: 'Pin to laser {number}',
+      labelValues: { number },
       group: 'part',
       keys: number <= NUMBERED_LASERS ? [String(number)] : [],
       when: all(hasSelection, hasLaser(number)),

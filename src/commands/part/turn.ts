@@ -2,7 +2,6 @@
  * Turns the selected part about its own origin, several about the middle of their common box: counter-clockwise, with
  * Shift clockwise.
  */
-import { t } from '../../language/index';
 import { documentCommand, hasSelection } from '../make';
 import { turnTogether } from '../operations';
 import type { Command } from '../types';
@@ -18,7 +17,8 @@ const turnCommand = (by_deg: number, key: string): Command => {
   return documentCommand(
     {
       id: `turn-${way}-${Math.abs(by_deg)}`,
-      label: t('Turn {by}° {way}', { by: Math.abs(by_deg), way }),
+      label: by_deg > 0 ? 'Turn {by}° counter-clockwise' : 'Turn {by}° clockwise',
+      labelValues: { by: Math.abs(by_deg) },
       group: 'part',
       keys: [key],
       repeats: true,

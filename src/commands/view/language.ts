@@ -1,9 +1,10 @@
 /** The language of the page: English, German, or as the system has it. Each says its own name in its own words too. */
+import { type Text } from '../../language/index';
 import type { LanguageChoice } from '../../language/load';
 import { always } from '../make';
 import type { Command } from '../types';
 
-const CHOICES: readonly (readonly [LanguageChoice, string])[] = [
+const CHOICES: readonly (readonly [LanguageChoice, Text])[] = [
   ['system', 'Language: as the system'],
   ['en', 'Language: English'],
   ['de', 'Language: German (Deutsch)'],

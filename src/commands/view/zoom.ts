@@ -1,4 +1,5 @@
 /** Zooms about the middle of the plan; the pointer's own zoom is the canvas's. */
+import type { Text } from '../../language/index';
 import type { Camera } from '../../store/types';
 import { viewOf, where } from '../make';
 import type { Command, Context } from '../types';
@@ -10,7 +11,7 @@ const MOST_PX_PER_MM = 400;
 /** What the plan shows now; null before it has been laid out. */
 const shown = (context: Context): Camera | null => viewOf(context).camera ?? viewOf(context).fitted;
 
-const zoom = (id: string, label: string, keys: readonly string[], factor: number): Command => ({
+const zoom = (id: string, label: Text, keys: readonly string[], factor: number): Command => ({
   id,
   label,
   group: 'view',

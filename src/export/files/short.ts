@@ -2,6 +2,7 @@
  * Files that are made from an analysis as it stands: the table of layers, the picture, the drawing of zones and seams, the
  * report. Heights in mm above the platform, pictures in px.
  */
+import { t } from '../../language/index';
 import { layerAtHeight } from '../../build/analysis';
 import type { Analysis } from '../../build/types';
 import { formatField } from '../../units/format';
@@ -36,8 +37,11 @@ function* layersFile(source: Source, { csv }: LayersAsked): Generator<number, Fi
 
 function captionOf({ layout, checksum, blocked }: Source, height_mm: Mm): string {
   const { name, revision } = layout;
-  const filed = revision === null ? '' : `, revision ${revision.name}, ${revision.state}`;
-  return `${blocked ? `${NOT_FOR_USE}: ` : ''}${name}${filed}, z ${formatField(height_mm)} mm, ${checksum}`;
+  const filed =
+    revision === null
+      ? ''
+      : `, ${t('revision {name}, {state}', { name: revision.name, state: t(revision.state) })}`;
+  return `${blocked ? `${t(NOT_FOR_USE)}: ` : ''}${name}${filed}, z ${formatField(height_mm)} mm, ${checksum}`;
 }
 
 function pictureFile(source: Source, { height_mm, ground, labels }: PictureAsked): FileMade {
@@ -50,7 +54,7 @@ function pictureFile(source: Source, { height_mm, ground, labels }: PictureAsked
     zoneNumbers: true,
     legend: true,
     caption: captionOf(source, at_mm),
-    ...(source.blocked ? { stamp: NOT_FOR_USE } : {}),
+    ...(source.blocked ? { stamp: t(NOT_FOR_USE) } : {}),
   });
   return { name: exportName(source, `plan-${heightWords(at_mm)}.svg`), mime: 'image/svg+xml', content };
 }

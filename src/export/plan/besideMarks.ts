@@ -2,6 +2,7 @@
  * What stands around the plan in a picture: rulers in mm, arrows of gas flow and blade at the edges they come from, a
  * line above, a key of the lasers below, and words across. Degrees counter-clockwise from +x, picture px.
  */
+import { t } from '../../language/index';
 import type { Layout } from '../../layout/types';
 import type { Degrees, Px, ScreenPoint } from '../../units/types';
 import { boxAround, type ScreenBox } from './clearPlace';
@@ -93,7 +94,7 @@ function stream(frame: Frame, ink: PlanInk, layout: Layout, kind: 'gas' | 'blade
   return {
     marks: [
       arrow(at, towards, kind, colour),
-      write(kind === 'gas' ? 'GAS' : 'BLADE', word, { colour, bold: true }),
+      write(t(kind === 'gas' ? 'GAS' : 'BLADE'), word, { colour, bold: true }),
     ],
     boxes: [boxAround(at, 16, 14), boxAround(word, 24, 9)],
   };
@@ -130,7 +131,7 @@ export function legendMarks(frame: Frame, ink: PlanInk, { machine }: Layout): st
     return [
       outline(local, region, { colour: ink.ground.ink, width_px: THIN_PX }, { colour: tint }),
       hatch(local, region, hatching, { colour: stroke, width_px: THIN_PX }),
-      write(on ? id : `${id} off`, words, { colour: ink.ground.ink, align: 'start' }),
+      write(on ? id : t('{laser} off', { laser: id }), words, { colour: ink.ground.ink, align: 'start' }),
     ];
   });
 }

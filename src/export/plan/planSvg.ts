@@ -3,6 +3,8 @@
  * outside it, everything a user typed escaped. For the sheet, for plates side by side, for files. Plate millimetres in,
  * picture px out. Hatching tells who exposes an area; it is not the scan direction.
  */
+import { formatField } from '../../units/format';
+import { t } from '../../language/index';
 import { captionMark, legendMarks, legendRows, rulerMarks, stampMark, streamMarks } from './besideMarks';
 import { frameOf, type Frame } from './frame';
 import { planInk, type PlanInk } from './ink';
@@ -32,7 +34,9 @@ function besideMarks(frame: Frame, ink: PlanInk, { layout }: PlanPicture, style:
 }
 
 const nameOf = ({ layout, layer }: PlanPicture): string =>
-  `Plan of ${layout.name}${layer ? ` at ${layer.height_mm.toFixed(3).replace(/\.?0+$/, '')} mm` : ''}`;
+  layer
+    ? t('Plan of {name} at {height} mm', { name: layout.name, height: formatField(layer.height_mm) })
+    : t('Plan of {name}', { name: layout.name });
 
 /** The picture as SVG text. */
 export function planSvg(picture: PlanPicture, style: PlanStyle): string {

@@ -2,6 +2,7 @@
  * What lies under the parts in a picture of the plan: platform with its front edge, margin and axes, zones with their
  * bands, reach, keep-outs, zone lines. Plate millimetres in, picture px out.
  */
+import { t } from '../../language/index';
 import { ringFromLayout } from '../../geometry/ring';
 import type { Platform } from '../../layout/types';
 import type { Px } from '../../units/types';
@@ -85,7 +86,11 @@ function frontMarks(frame: Frame, ink: PlanInk, named: boolean): string[] {
     { left: frame.right, top: edge },
     { colour, width_px: 2 * THICK_PX },
   );
-  const word = write('FRONT', { left: frame.left, top: edge + 13 }, { colour, bold: true, align: 'start' });
+  const word = write(
+    t('FRONT'),
+    { left: frame.left, top: edge + 13 },
+    { colour, bold: true, align: 'start' },
+  );
   const edges = box(frame.left, frame.top, width, height, 'none', { colour, width_px: THIN_PX });
   return [edges, front, ...(named ? [word] : [])];
 }

@@ -2,7 +2,7 @@
  * All that the sheet says, in words: identity, revision, figures with their spread, service events, who exposes what, seams,
  * failing lasers, cautions. Hours carry the correction factor; stops are not in them.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { CAUTIONS, EVENT_NAMES, STANDARDS, WHO_DECIDES } from '../../build/cautions';
 import { eventsOf, type EventKind, type ServiceEvent } from '../../build/events';
 import { shownClock } from '../../build/scheduleFaults';
@@ -46,7 +46,7 @@ function reasonsOf(analysis: Analysis): string[] {
   return reasons;
 }
 
-const STATES: Readonly<Record<Exclude<Revision['state'], 'superseded'>, string>> = {
+const STATES: Readonly<Record<Exclude<Revision['state'], 'superseded'>, Text>> = {
   draft: 'DRAFT, NOT RELEASED',
   reviewed: 'REVIEWED, NOT RELEASED',
   released: 'RELEASED',
@@ -54,13 +54,14 @@ const STATES: Readonly<Record<Exclude<Revision['state'], 'superseded'>, string>>
 
 function stateOf({ revision }: Layout, blocked: boolean): string {
   const state = revision?.state ?? 'draft';
-  return blocked || state === 'superseded' ? NOT_FOR_USE : STATES[state];
+  return blocked || state === 'superseded' ? t(NOT_FOR_USE) : t(STATES[state]);
 }
 
 function revisionWords({ revision }: Layout): string {
   if (revision === null) return t('no revision: nobody has filed this layout yet');
   const { name, state, date, reason } = revision;
-  return `revision ${name}, ${state} ${date}${reason === '' ? '' : `: ${reason}`}`;
+  const filed = t('revision {name}, {state} {date}', { name, state: t(state), date });
+  return reason === '' ? filed : `${filed}: ${reason}`;
 }
 
 function factsOf(analysis: Analysis, events: readonly ServiceEvent[], printed: string): [string, string][] {
@@ -70,17 +71,17 @@ function factsOf(analysis: Analysis, events: readonly ServiceEvent[], printed: s
   const off = machine.lasers.filter(({ on }) => !on).map(({ id }) => id);
   const on = machine.lasers.filter((laser) => laser.on).map(({ id }) => id);
   return [
-    ['machine', machine.name],
-    ['process', process.name],
-    ['layers', `${build.layers} × ${formatField(process.layer_mm)} mm`],
+    [t('machine'), machine.name],
+    [t('process'), process.name],
+    [t('layers'), `${build.layers} × ${formatField(process.layer_mm)} mm`],
     [t('build, estimate'), hoursWords(analysis)],
-    ['start', schedule ? shownClock(schedule.start) : t('not planned')],
+    [t('start'), schedule ? shownClock(schedule.start) : t('not planned')],
     [t('end, estimate'), end ? shownClock(end.at) : t('unknown without a start')],
     [
       t('lasers on'),
-      `${on.join(', ') || 'none'}${off.length > 0 ? t(' (off: {list})', { list: off.join(', ') }) : ''}`,
+      `${on.join(', ') || t('none')}${off.length > 0 ? t(' (off: {list})', { list: off.join(', ') }) : ''}`,
     ],
-    ['printed', printed],
+    [t('printed'), printed],
   ];
 }
 
@@ -88,16 +89,19 @@ function eventRow({ kind, layer, hour, at, attended }: ServiceEvent, spread_pct:
   const after = layer === 0 ? t('before layer 1') : t('after layer {layer}', { layer });
   const hours = `${formatHours(hour)} ± ${formatHours((hour * spread_pct) / 100)}`;
   const there = attended ? '' : t('. NOBODY THERE');
-  return { head: EVENT_NAMES[kind], body: `${shownClock(at)}, ${after}, ${hours}${there}`, tick: true };
+  return { head: t(EVENT_NAMES[kind]), body: `${shownClock(at)}, ${after}, ${hours}${there}`, tick: true };
 }
 
 function eventTable({ schedule, machine }: Layout, events: readonly ServiceEvent[]): SheetTable {
-  const table = { title: t('SERVICE EVENTS'), rest: t('more events') };
+  const rest: Text = 'and {count} more events: next page';
+  const table = { title: t('SERVICE EVENTS'), rest };
   if (schedule === null)
     return { ...table, hint: t('No start is planned: events and their times are unknown.'), rows: [] };
-  const stores =
-    machine.powder === null ? t('The machine’s stores are not stated: only the end is known. ') : '';
-  const hint = t('{stores}Estimates, stops not in them; each store served in full at its event.', { stores });
+  const hint = t(
+    machine.powder === null
+      ? 'The machine’s stores are not stated: only the end is known. Estimates, stops not in them; each store served in full at its event.'
+      : 'Estimates, stops not in them; each store served in full at its event.',
+  );
   return { ...table, hint, rows: events.map((event) => eventRow(event, schedule.correction.spread_pct)) };
 }
 
@@ -107,15 +111,15 @@ function cautionTable(events: readonly ServiceEvent[]): SheetTable {
   const kinds = events.length === 0 ? all : all.filter((kind) => events.some((event) => event.kind === kind));
   const heads = new Map<string, string[]>();
   for (const kind of kinds)
-    heads.set(CAUTIONS[kind], [...(heads.get(CAUTIONS[kind]) ?? []), EVENT_NAMES[kind]]);
+    heads.set(t(CAUTIONS[kind]), [...(heads.get(t(CAUTIONS[kind])) ?? []), t(EVENT_NAMES[kind])]);
   const rows = [...heads].map(([body, names]) => ({ head: names.join(', '), body }));
-  return { title: 'CAUTIONS', hint: '', rows, rest: t('more cautions') };
+  return { title: t('CAUTIONS'), hint: '', rows, rest: 'and {count} more cautions: next page' };
 }
 
-const OUTAGE_HINT =
+const OUTAGE_HINT: Text =
   'As if it were off from the first layer on; hours are those of the whole build, estimates. Stop and call the engineer: zones divided anew are a new layout with a checksum of its own.';
 
-export const NOTES: readonly string[] = [
+export const NOTES: readonly Text[] = [
   WHO_DECIDES,
   STANDARDS,
   'Figures for several lasers are unvalidated by measurement. Hatching shows who exposes, not the scan direction.',
@@ -127,19 +131,19 @@ function tablesOf(layout: Layout, facts: SheetFacts): Pick<SheetContent, 'parts'
       title: t('PART, LASER, HEIGHTS z IN mm'),
       hint: '',
       rows: partRows(layout, facts.holdings),
-      rest: t('more parts'),
+      rest: 'and {count} more parts: next page',
     },
     seams: {
-      title: 'SEAMS',
+      title: t('SEAMS'),
       hint: seamSummary(facts),
       rows: seamRows(layout, facts.seams),
-      rest: t('more parts with seams'),
+      rest: 'and {count} more parts with seams: next page',
     },
     outages: {
       title: t('IF A LASER FAILS'),
-      hint: OUTAGE_HINT,
+      hint: t(OUTAGE_HINT),
       rows: outageRows(layout, facts.outages),
-      rest: t('more lasers'),
+      rest: 'and {count} more lasers: next page',
     },
   };
 }
@@ -161,8 +165,8 @@ export function sheetContent(analysis: Analysis, facts: SheetFacts, printed: str
     cautions: cautionTable(events),
     ...tablesOf(layout, facts),
     signatures: [
-      ['planned', layout.revision?.author ?? ''],
-      ['reviewed', layout.revision?.reviewer ?? ''],
+      [t('planned'), layout.revision?.author ?? ''],
+      [t('reviewed'), layout.revision?.reviewer ?? ''],
       [t('set up by'), ''],
       [t('taken out by'), ''],
     ],
@@ -171,13 +175,13 @@ export function sheetContent(analysis: Analysis, facts: SheetFacts, printed: str
       t('machine no.'),
       t('platform no.'),
       t('powder, batch'),
-      'blade',
+      t('blade'),
       t('actual start'),
       t('actual end'),
       t('actual stops, h'),
       t('actual last layer'),
-      'remarks',
+      t('remarks'),
     ],
-    notes: NOTES,
+    notes: NOTES.map((note) => t(note)),
   };
 }

@@ -3,6 +3,7 @@
  * what a failing laser leaves), and the page itself as rows of words. Millimetres above the platform, hours, cm³.
  * Indices point into layout.parts and layout.machine.lasers.
  */
+import { type Text } from '../../language/index';
 import type { Cm3, Hours, Mm } from '../../units/types';
 
 /** Heights in a row, of whole layers. */
@@ -72,8 +73,8 @@ export interface SheetTable {
   /** Stands under the title; '' for none. */
   readonly hint: string;
   readonly rows: readonly SheetRow[];
-  /** Ends "and n …: next page" where not all rows have room. */
-  readonly rest: string;
+  /** Where not all rows have room: "and {count} more …: next page". */
+  readonly rest: Text;
 }
 /** The words of the sheet, whatever it is drawn on. */
 export interface SheetContent {

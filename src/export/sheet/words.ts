@@ -69,8 +69,10 @@ export const seamRows = (layout: Layout, seams: readonly SeamRun[]): SheetRow[] 
 export function seamSummary({ seams, mostSeams, longestSeams_mm }: SheetFacts): string {
   if (seams.length === 0) return t('No part is cut.');
   const parts = new Set(seams.map(({ part }) => part)).size;
-  const sum = `at most ${mostSeams} ${mostSeams === 1 ? 'seam' : 'seams'} and ${formatMm(longestSeams_mm)} in one layer`;
-  return `${parts} ${parts === 1 ? t('part is') : t('parts are')} cut; ${sum}. Lengths are of the layer where they are longest.`;
+  return t(
+    '{parts} [parts: part is|parts are] cut; at most {seams} [seams: seam|seams] and {length} in one layer. Lengths are of the layer where they are longest.',
+    { parts, seams: mostSeams, length: formatMm(longestSeams_mm) },
+  );
 }
 
 const correctedHours = ({ schedule }: Layout, time_h: Hours): string =>
@@ -83,22 +85,22 @@ const leaves = (layout: Layout, { parts, volume_cm3 }: Rest): string =>
 function outageWords(layout: Layout, { asZoned, anew, pinned }: Outage): string {
   if (asZoned === null) return t('No other laser is on: the plate must stop.');
   if (asZoned.parts.length === 0)
-    return t('The others expose all within the present zones: {layout}.', {
-      layout: correctedHours(layout, asZoned.time_h),
+    return t('The others expose all within the present zones: {hours}.', {
+      hours: correctedHours(layout, asZoned.time_h),
     });
-  const unexposed = t('Unexposed as zoned: {layout}.', { layout: leaves(layout, asZoned) });
+  const unexposed = t('Unexposed as zoned: {rest}.', { rest: leaves(layout, asZoned) });
   if (anew === null) return unexposed;
   if (anew.parts.length > 0)
-    return t('{unexposed} Even with zones anew: {layout}. The plate must stop.', {
+    return t('{unexposed} Even with zones anew: {rest}. The plate must stop.', {
       unexposed,
-      layout: leaves(layout, anew),
+      rest: leaves(layout, anew),
     });
-  const freed = pinned.length > 0 ? t(' {layout} set free,', { layout: partNames(layout, pinned) }) : '';
-  return t('{unexposed} Zones divided anew among the others,{freed} all exposed: {layout}.', {
-    unexposed,
-    freed,
-    layout: correctedHours(layout, anew.time_h),
-  });
+  return t(
+    pinned.length > 0
+      ? '{unexposed} Zones divided anew among the others, {freed} set free, all exposed: {hours}.'
+      : '{unexposed} Zones divided anew among the others, all exposed: {hours}.',
+    { unexposed, freed: partNames(layout, pinned), hours: correctedHours(layout, anew.time_h) },
+  );
 }
 
 export const outageRows = (layout: Layout, outages: readonly Outage[]): SheetRow[] =>

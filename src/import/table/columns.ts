@@ -2,6 +2,7 @@
  * What the columns of a table of parts hold: by their headings, English or German, with a unit behind ("x_mm", "x [in]"),
  * or by their position. Units: how many millimetres (degrees for a turn) one of the column stands for.
  */
+import { type Text } from '../../language/index';
 import { parseLength } from '../../units/parse';
 
 export type TableField = 'id' | 'shape' | 'x' | 'y' | 'turn' | 'laser' | 'seams' | 'timeFactor';
@@ -24,7 +25,7 @@ export const TABLE_FIELDS: readonly TableField[] = [
   'seams',
   'timeFactor',
 ];
-export const FIELD_NAMES: Readonly<Record<TableField, string>> = {
+export const FIELD_NAMES: Readonly<Record<TableField, Text>> = {
   id: 'id',
   shape: 'shape',
   x: 'x',

@@ -1,8 +1,21 @@
 /** German of all that comes after the first paint, by where it is shown; no text stands in two files. */
 import { CANVAS } from './canvas';
-import { COMMON } from './common';
+import { COMMANDS_AROUND } from './commands/around';
+import { COMMANDS_ARRANGE } from './commands/arrange';
+import { COMMANDS_CLIPBOARD } from './commands/clipboard';
+import { COMMANDS_DIVISION } from './commands/division';
+import { COMMANDS_DRAW } from './commands/draw';
+import { COMMANDS_EDIT } from './commands/edit';
+import { COMMANDS_FILE } from './commands/file';
+import { COMMANDS_HELP } from './commands/help';
+import { COMMANDS_PART } from './commands/part';
+import { COMMANDS_SCHEDULE } from './commands/schedule';
+import { COMMANDS_VIEW } from './commands/view';
+import { COMMON1 } from './common1';
+import { COMMON2 } from './common2';
 import { ENGINE } from './engine';
 import { FILES } from './files';
+import { PANELS_AROUND } from './panels/around';
 import { PANELS_BLADE } from './panels/blade';
 import { PANELS_CONTROLS } from './panels/controls';
 import { PANELS_DIVISION } from './panels/division';
@@ -18,18 +31,35 @@ import { PANELS_SPOKEN } from './panels/spoken';
 import { PANELS_TITLE } from './panels/title';
 import { PANELS_VIEWS } from './panels/views';
 import { SCREENS_COMPARE } from './screens/compare';
-import { SCREENS_DIALOGS } from './screens/dialogs';
+import { SCREENS_DIALOGS1 } from './screens/dialogs1';
+import { SCREENS_DIALOGS2 } from './screens/dialogs2';
+import { SCREENS_HAND_OVER } from './screens/handOver';
 import { SCREENS_IMPORT_CHECK } from './screens/importCheck';
 import { SCREENS_LIBRARY } from './screens/library';
 import { SCREENS_LINK } from './screens/link';
 import { SCREENS_MESH_CHECK } from './screens/meshCheck';
+import { SCREENS_SHEET } from './screens/sheet';
 import { SCREENS_TABLE } from './screens/table';
+import { SHEET } from './sheet';
 
 export const REST = {
   ...CANVAS,
-  ...COMMON,
+  ...COMMANDS_AROUND,
+  ...COMMANDS_ARRANGE,
+  ...COMMANDS_CLIPBOARD,
+  ...COMMANDS_DIVISION,
+  ...COMMANDS_DRAW,
+  ...COMMANDS_EDIT,
+  ...COMMANDS_FILE,
+  ...COMMANDS_HELP,
+  ...COMMANDS_PART,
+  ...COMMANDS_SCHEDULE,
+  ...COMMANDS_VIEW,
+  ...COMMON1,
+  ...COMMON2,
   ...ENGINE,
   ...FILES,
+  ...PANELS_AROUND,
   ...PANELS_BLADE,
   ...PANELS_CONTROLS,
   ...PANELS_DIVISION,
@@ -45,10 +75,14 @@ export const REST = {
   ...PANELS_TITLE,
   ...PANELS_VIEWS,
   ...SCREENS_COMPARE,
-  ...SCREENS_DIALOGS,
+  ...SCREENS_DIALOGS1,
+  ...SCREENS_DIALOGS2,
+  ...SCREENS_HAND_OVER,
   ...SCREENS_IMPORT_CHECK,
   ...SCREENS_LIBRARY,
   ...SCREENS_LINK,
   ...SCREENS_MESH_CHECK,
+  ...SCREENS_SHEET,
   ...SCREENS_TABLE,
+  ...SHEET,
 };

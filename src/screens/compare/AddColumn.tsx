@@ -53,9 +53,9 @@ function FromLibrary() {
   if (heads.length === 0) return null;
   const add = async (id: string): Promise<void> => {
     const entry = await readEntry(id);
-    if (!entry.ok) take('library', entry);
+    if (!entry.ok) take(t('library'), entry);
     else if (entry.value.head.kind === 'layout')
-      take('library', { ok: true, value: entry.value.content as Layout });
+      take(t('library'), { ok: true, value: entry.value.content as Layout });
   };
   return (
     <select
@@ -87,7 +87,7 @@ function FromLink() {
     const room = MOST_COLUMNS - comparison.getState().columns.length;
     if (found > room) return bench.notify({ code: 'link-no-room', params: { found, room } });
     setText('');
-    for (const layout of read.value.layouts) addColumn('link', layout);
+    for (const layout of read.value.layouts) addColumn(t('link'), layout);
   };
   return (
     <form

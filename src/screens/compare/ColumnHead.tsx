@@ -72,7 +72,7 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
     <section className="compare-column" aria-label={layout.name} data-testid="compare-column">
       <h3 title={layout.name} dir="auto">
         {layout.name}
-        {revision && ` · ${revision.name}, ${revision.state}`}
+        {revision && ` · ${revision.name}, ${t(revision.state)}`}
       </h3>
       <p className="hint">
         {from}, {sum}
@@ -86,7 +86,7 @@ export function ColumnHead({ column, found, reference, pxPerMm, height_mm, onClo
           disabled={isReference}
           onClick={() => setReference(key)}
         >
-          {isReference ? 'Reference' : t('Make reference')}
+          {isReference ? t('Reference') : t('Make reference')}
         </button>
         <button type="button" className="button" onClick={open}>
           {t('Open this one')}

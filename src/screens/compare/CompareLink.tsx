@@ -31,7 +31,7 @@ function Opened({ columns, reference, height_mm }: Columns) {
   return (
     <LinkText
       linked={linked}
-      file={t('{columns} layout files', { columns: columns.length })}
+      file={t('Save {count} layout files', { count: columns.length })}
       onSave={() => void save()}
     />
   );

@@ -2,7 +2,7 @@
  * Rows of figures, columns of layouts: the value, its difference to the reference, the best of the row marked. No row
  * counts more than another, and no total is made of them.
  */
-import { t } from '../../language/index';
+import { t, withDecimalSign } from '../../language/index';
 import {
   BUILD_FIGURES,
   isWhole,
@@ -58,7 +58,7 @@ function Rows({ figures, columns, reference }: TableProps & { figures: typeof BU
     const row = rowOf(figure, all, from);
     return (
       <tr key={figure.key}>
-        <th scope="row">{ROW_WORDS[figure.key].label}</th>
+        <th scope="row">{t(ROW_WORDS[figure.key].label)}</th>
         {columns.map((column, i) => {
           const index = known.findIndex((one) => one.i === i);
           return column ? (
@@ -74,7 +74,7 @@ function Rows({ figures, columns, reference }: TableProps & { figures: typeof BU
 
 /** Hours of a millimetre of seam are small: four digits, however many places they take. */
 const priceText = (hours: number): string =>
-  `${String(Number(hours.toPrecision(4))).replace('-', '−')}${NARROW_SPACE}h`;
+  `${withDecimalSign(String(Number(hours.toPrecision(4)))).replace('-', '−')}${NARROW_SPACE}h`;
 
 /** "3.2 h", or why a seam has no price here. */
 function priceWords(from: Compared, to: Compared, of: 'perSeam_h' | 'perMm_h'): string {

@@ -1,7 +1,7 @@
 /** What changed between two layouts, in short lines: the most telling parts by name, the rest by number. */
-import { t } from '../../language/index';
+import { keyWord } from '../../panels/keyWords';
+import { t, type Text } from '../../language/index';
 import type { Changes } from '../../build/whatChanged';
-import type { PartId } from '../../layout/types';
 import { formatDegrees, formatMm } from '../../units/format';
 
 /** Parts named in a line; more are counted. */
@@ -14,46 +14,41 @@ const list = (words: readonly string[]): string => {
     : shown;
 };
 
-const named = (what: string, ids: readonly PartId[]): string[] =>
-  ids.length === 0 ? [] : [`${what}: ${list(ids)}`];
+const named = (what: Text, ids: readonly string[]): string[] =>
+  ids.length === 0 ? [] : [`${t(what)}: ${list(ids)}`];
 
 const moved = ({ moved: all }: Changes): string[] => {
   const farthest = all.toSorted((a, b) => b.by_mm - a.by_mm);
   return named(
     'moved',
-    farthest.map(({ id, by_mm }) => `${id} by ${formatMm(by_mm)}`),
+    farthest.map(({ id, by_mm }) => t('{part} by {value}', { part: id, value: formatMm(by_mm) })),
   );
 };
 
 const turned = ({ turned: all }: Changes): string[] =>
   named(
     'turned',
-    all.map(({ id, by_deg }) => `${id} by ${formatDegrees(by_deg)}`),
+    all.map(({ id, by_deg }) => t('{part} by {value}', { part: id, value: formatDegrees(by_deg) })),
   );
 
 /** Keys of a file without their unit, as words: "contourSpeed_mm_s" → "contour speed". */
 const keyWords = (keys: readonly string[]): readonly string[] =>
-  keys.map((key) =>
-    key
-      .replace(/_.*$/, '')
-      .replace(/([a-z])([A-Z])/g, '$1 $2')
-      .toLowerCase(),
-  );
+  keys.map((key) => keyWord(key.replace(/_.*$/, '')));
 
 /** Lines, none where nothing changed. */
 export function changeLines(changes: Changes): readonly string[] {
   return [
-    ...(changes.zoning ? ['zones'] : []),
+    ...(changes.zoning ? [t('zones')] : []),
     ...(changes.allocation ? [t('rule for shared load')] : []),
     ...moved(changes),
     ...turned(changes),
     ...named('added', changes.added),
-    ...named(t('not there'), changes.removed),
-    ...named(t('other seams, laser or time factor'), changes.ruled),
-    ...named(t('other shape'), changes.reshaped),
+    ...named('not there', changes.removed),
+    ...named('other seams, laser or time factor', changes.ruled),
+    ...named('other shape', changes.reshaped),
     ...named('process', keyWords(changes.process)),
     ...named('machine', keyWords(changes.machine)),
     ...named('limits', keyWords(changes.limits)),
-    ...(changes.schedule ? ['calendar'] : []),
+    ...(changes.schedule ? [t('calendar')] : []),
   ];
 }

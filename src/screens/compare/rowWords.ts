@@ -1,4 +1,5 @@
 /** What the rows of a comparison are called, and how their figures are written. */
+import { t, type Text } from '../../language/index';
 import type { FigureKey } from '../../build/compare';
 import {
   formatCm3,
@@ -13,7 +14,7 @@ import {
 } from '../../units/format';
 
 interface RowWords {
-  readonly label: string;
+  readonly label: Text;
   readonly format: (value: number) => string;
 }
 
@@ -49,5 +50,5 @@ export const ROW_WORDS: Readonly<Record<FigureKey, RowWords>> = {
 export function difference(value: number, format: (value: number) => string): string {
   const text = format(Math.abs(value));
   if (!/[1-9]/.test(text)) return '±0';
-  return `${value > 0 ? '+' : '\u2212'}${text.replace('%', 'points')}`;
+  return `${value > 0 ? '+' : '\u2212'}${text.replace('%', t('points'))}`;
 }

@@ -1,5 +1,5 @@
 /** One file that can be made: what it is, what it is for, how it is to be written, and the button; or how far it is. */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import type { ReactNode } from 'react';
 import type { FileKind } from '../../export/files/types';
 import type { Job } from './useHandOver';
@@ -11,6 +11,13 @@ interface PickProps<Value extends string> {
   readonly testId: string;
   onPick(value: Value): void;
 }
+
+/** The choices of a list in the language in force. */
+export const inWords = <Value extends string>(words: Readonly<Record<Value, Text>>) =>
+  Object.fromEntries(Object.entries<Text>(words).map(([value, text]) => [value, t(text)])) as Record<
+    Value,
+    string
+  >;
 
 /** A short list of values with its label in front. */
 export function Pick<Value extends string>({ label, value, options, testId, onPick }: PickProps<Value>) {
@@ -67,17 +74,13 @@ function SaveButton({ kind, desk, title, form }: Omit<RowProps, 'use' | 'childre
     <button
       type="button"
       className="button"
-      aria-label={
-        mine
-          ? t('Cancel {toLowerCase}', { toLowerCase: title.toLowerCase() })
-          : t('Save {form}: {toLowerCase}', { form, toLowerCase: title.toLowerCase() })
-      }
+      aria-label={mine ? t('Cancel: {title}', { title }) : t('Save {form}: {title}', { form, title })}
       data-testid={mine ? 'file-cancel' : `make-${kind}`}
       disabled={!mine && (job !== null || !ready)}
       // the second press of a double click is not meant for what the first one made of the button
       onClick={({ detail }) => detail < 2 && (mine ? cancel() : run(kind))}
     >
-      {mine ? 'Cancel' : t('Save {form}', { form })}
+      {mine ? t('Cancel') : t('Save {form}', { form })}
     </button>
   );
 }

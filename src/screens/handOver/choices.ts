@@ -1,4 +1,5 @@
 /** How files are to be written, as the dialog's fields say it; kept from opening to opening. mm above the platform. */
+import { type Text } from '../../language/index';
 import type { PlanGround } from '../../export/plan/ink';
 import type { CsvForm } from '../../export/table/csv';
 import type { FileAsked, FileKind } from '../../export/files/types';
@@ -9,7 +10,7 @@ export const CELLS = {
   point: { words: '1.5 and commas between', csv: { separator: ',', decimal: '.' } },
   semicolonPoint: { words: '1.5 and semicolons between', csv: { separator: ';', decimal: '.' } },
   semicolonComma: { words: '1,5 and semicolons between', csv: { separator: ';', decimal: ',' } },
-} as const satisfies Record<string, { words: string; csv: CsvForm }>;
+} as const satisfies Record<string, { words: Text; csv: CsvForm }>;
 
 /** Pixels of a PNG for each px of the picture. */
 export const SCALES = { svg: null, png1: 1, png2: 2, png3: 3 } as const;

@@ -26,7 +26,7 @@ function unitQuestion({ unit }: OutlineImport): string | null {
   if (unit === null)
     return t('The drawing does not say its unit. Compare the size with the part and choose.');
   if (unit.from !== 'css') return null;
-  return 'No unit in the file: taken as px, 1/96 in. Compare the size with the part and choose.';
+  return t('No unit in the file: taken as px, 1/96 in. Compare the size with the part and choose.');
 }
 
 function UnitChoice({ imported, choices, onChange }: SettingsProps) {
@@ -80,7 +80,7 @@ function Mirrors({ choices, onChange }: Omit<SettingsProps, 'imported'>) {
           data-testid="import-mirror-x"
           onChange={(event) => onChange({ ...choices, mirrorX: event.target.checked })}
         />
-        mirror left and right
+        {t('mirror left and right')}
       </label>
       <label className="switch">
         <input
@@ -88,7 +88,7 @@ function Mirrors({ choices, onChange }: Omit<SettingsProps, 'imported'>) {
           checked={choices.mirrorY}
           onChange={(event) => onChange({ ...choices, mirrorY: event.target.checked })}
         />
-        mirror front and back
+        {t('mirror front and back')}
       </label>
     </>
   );
@@ -140,7 +140,7 @@ export function CheckSettings(props: SettingsProps) {
       <Mirrors choices={choices} onChange={onChange} />
       <TypedField
         label={t('turn')}
-        what="turn"
+        what={t('turn')}
         unit="°"
         step={15}
         value={choices.turn_deg}
@@ -151,7 +151,7 @@ export function CheckSettings(props: SettingsProps) {
       />
       <TypedField
         label={t('height of all')}
-        what="height"
+        what={t('height')}
         unit="mm"
         step={1}
         min={0.001}
@@ -164,7 +164,7 @@ export function CheckSettings(props: SettingsProps) {
       />
       <TypedField
         label={t('copies of each')}
-        what="copies"
+        what={t('copies')}
         unit=""
         step={1}
         min={0}

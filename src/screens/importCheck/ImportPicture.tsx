@@ -107,7 +107,8 @@ export function ImportPicture({ imported, placed, plain }: ImportPictureProps) {
       <figcaption data-testid="import-size">
         {placed.length > 0 && `${formatMm(w)} × ${formatMm(h)}`}
         {placed.length > 0 && left.length > 0 && ', '}
-        {left.length > 0 && `dash-dot: left out${gaps.length > 0 ? t('; dots: ends that do not meet') : ''}`}
+        {left.length > 0 &&
+          t(gaps.length > 0 ? 'dash-dot: left out; dots: ends that do not meet' : 'dash-dot: left out')}
       </figcaption>
     </figure>
   );

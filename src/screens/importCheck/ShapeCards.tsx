@@ -41,7 +41,8 @@ function Card({ index, holes, shape, choices, onChange }: CardProps) {
       <figcaption>
         <b>{shape.name}</b>
         <br />
-        {formatMm(shape.width_mm)} × {formatMm(shape.height_mm)}, {holes} {holes === 1 ? 'hole' : 'holes'}
+        {formatMm(shape.width_mm)} × {formatMm(shape.height_mm)},{' '}
+        {t('{count} [hole|holes]', { count: holes })}
         <br />
         <span data-testid="import-area">{formatMm2(shape.area_mm2)}</span>
       </figcaption>
@@ -51,11 +52,11 @@ function Card({ index, holes, shape, choices, onChange }: CardProps) {
           checked={choice.use}
           onChange={(event) => onChange(withShapeChoice(choices, index, { use: event.target.checked }))}
         />
-        place it
+        {t('place it')}
       </label>
       <TypedField
         label={t('height')}
-        what="height"
+        what={t('height')}
         unit="mm"
         step={1}
         min={0.001}
@@ -68,7 +69,7 @@ function Card({ index, holes, shape, choices, onChange }: CardProps) {
       />
       <TypedField
         label={t('copies')}
-        what="copies"
+        what={t('copies')}
         unit=""
         step={1}
         min={0}
@@ -107,7 +108,11 @@ export function ShapeCards({ found, placed, choices, onChange }: CardsProps) {
           />
         ))}
       </ul>
-      {more > 0 && <p className="hint">{more} more outlines land with the height and copies of all.</p>}
+      {more > 0 && (
+        <p className="hint">
+          {t('{count} more outlines land with the height and copies of all.', { count: more })}
+        </p>
+      )}
     </>
   );
 }

@@ -60,7 +60,7 @@ export function chosenShapes(placed: readonly PlacedShape[], choices: Choices): 
 /** How the unit was found, in words. */
 export function unitText({ unit, kind }: Pick<OutlineImport, 'unit' | 'kind'>): string {
   if (unit === null) return t('not said, taken as mm');
-  if (unit.from === 'css') return 'not said, taken as px';
+  if (unit.from === 'css') return t('not said, taken as px');
   if (unit.from === 'chosen') return t('{unit}, chosen here', { unit: unit.unit });
-  return `${unit.unit}, as the ${kind === 'svg' ? 'SVG' : 'DXF'} says`;
+  return t('{unit}, as the {kind} says', { unit: unit.unit, kind: kind.toUpperCase() });
 }

@@ -1,7 +1,7 @@
 /**
  * The entries of one kind, the newest first: what each is, whether the plate has the same, and what can be done with it.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { Fragment, useEffect, useRef, useState } from 'react';
 import { useWorkbench } from '../../canvas/bench';
 import { putEntry } from '../../commands/file/putEntry';
@@ -75,15 +75,15 @@ function usePut({ head, library, onClose }: RowProps): () => void {
 function Actions({ row, onRename }: { readonly row: RowProps; onRename(): void }) {
   const { head, library } = row;
   const put = usePut(row);
-  const button = (word: string, press: () => void, what = word) => (
+  const button = (word: Text, press: () => void) => (
     <button
       type="button"
       className="button"
       disabled={library.busy}
-      aria-label={`${what} ${head.name}`}
+      aria-label={t('{action} {name}', { action: t(word), name: head.name })}
       onClick={press}
     >
-      {word}
+      {t(word)}
     </button>
   );
   return (
@@ -100,7 +100,7 @@ function Differences({ head, more }: { readonly head: EntryHead; readonly more: 
   if (more === '') return null;
   return (
     <tr className="library-more" data-differences={head.name}>
-      <td colSpan={COLUMNS[head.kind].length + 5}>on the plate: {more}</td>
+      <td colSpan={COLUMNS[head.kind].length + 5}>{t('on the plate: {more}', { more })}</td>
     </tr>
   );
 }
@@ -133,20 +133,20 @@ function Row(props: RowProps) {
 
 export function EntryTable({ kind, heads, library, onClose }: EntryTableProps) {
   const compared = useCompared(kind, heads);
-  if (heads.length === 0) return <p className="hint">{KIND_WORDS[kind].none}</p>;
+  if (heads.length === 0) return <p className="hint">{t(KIND_WORDS[kind].none)}</p>;
   return (
-    <table className="library-table" data-testid="library-table" aria-label={KIND_WORDS[kind].many}>
+    <table className="library-table" data-testid="library-table" aria-label={t(KIND_WORDS[kind].many)}>
       <thead>
         <tr>
           <th scope="col">{t('name')}</th>
           <th scope="col">{t('saved')}</th>
           {COLUMNS[kind].map(({ title, number }) => (
             <th key={title} scope="col" data-number={number}>
-              {title}
+              {t(title)}
             </th>
           ))}
           <th scope="col">{t('checksum')}</th>
-          <th scope="col">{KIND_WORDS[kind].beside}</th>
+          <th scope="col">{t(KIND_WORDS[kind].beside)}</th>
           <th scope="col">
             <span className="visually-hidden">{t('actions')}</span>
           </th>

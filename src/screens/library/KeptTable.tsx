@@ -2,7 +2,7 @@
  * What autosave has kept aside: another window's plate, and saved work that could not be opened. Each can be opened or
  * moved into the library where it can be read, saved as text where it cannot, and put away.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { useContext } from 'react';
 import { useWorkbench } from '../../canvas/bench';
 import { openLayout } from '../../commands/file/openLayout';
@@ -19,7 +19,7 @@ interface KeptProps {
   onClose(): void;
 }
 
-const TITLES: Readonly<Record<Kept['from'], string>> = {
+const TITLES: Readonly<Record<Kept['from'], Text>> = {
   'another window': 'From another window',
   unread: 'Could not be opened',
 };
@@ -27,7 +27,7 @@ const TITLES: Readonly<Record<Kept['from'], string>> = {
 function aboutKept({ read }: Kept): string {
   if (!read.ok) return messageText(read.fault.code, read.fault.params);
   const { name, parts, machine } = read.value;
-  return `${name}, ${parts.length} ${parts.length === 1 ? 'part' : 'parts'}, ${machine.name}`;
+  return t('{name}, {count} [part|parts], {machine}', { name, count: parts.length, machine: machine.name });
 }
 
 /** Puts it away for good; the words say so. */
@@ -61,14 +61,12 @@ function KeptRow({ kept, library, onClose }: KeptProps) {
   return (
     <li className="library-kept" data-testid="library-kept">
       <span>
-        <b>{TITLES[kept.from]}:</b> {aboutKept(kept)}
+        <b>{t(TITLES[kept.from])}:</b> {aboutKept(kept)}
       </span>
-      {read.ok && button('Open', open)}
+      {read.ok && button(t('Open'), open)}
       {read.ok && button(t('Move into the library'), () => void library.act(() => moved(kept)))}
       {!read.ok &&
-        button(t('Save its text'), () =>
-          ports?.download('kept-aside.json', kept.text, 'application/json'),
-        )}
+        button(t('Save its text'), () => ports?.download('kept-aside.json', kept.text, 'application/json'))}
       {button(t('Put away for good'), () => void library.act(away))}
     </li>
   );

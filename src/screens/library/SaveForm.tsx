@@ -96,12 +96,12 @@ export function SaveForm(props: SaveFormProps) {
         if (taken === null) run(null);
       }}
     >
-      <span className="field-label">{words.save}</span>
+      <span className="field-label">{t(words.save)}</span>
       {kind === 'shape' && <ShapeChoice names={shapes} value={shape} onChoose={choose} />}
-      {kind === 'shape' && <span className="field-label">as</span>}
+      {kind === 'shape' && <span className="field-label">{t('as')}</span>}
       <FieldBox
         bare
-        label={t('Name of the {one} in the library', { one: words.one })}
+        label={t(words.named)}
         fault={null}
         testId="library-name"
         input={{

@@ -61,18 +61,17 @@ export async function rename(head: EntryHead, name: string): Promise<Result<Done
       const again = await renameEntry(back, head.name);
       return again.ok ? ok(doneWords(t('“{name}” has its name back.', { name: again.value.name }))) : again;
     });
-  return ok(doneWords(t('“{name}” is now “{name2}”.', { name: head.name, name2: renamed.value.name }), undo));
+  return ok(doneWords(t('“{name}” is now “{next}”.', { name: head.name, next: renamed.value.name }), undo));
 }
 
-const entries = (n: number): string => `${n} ${n === 1 ? 'entry' : 'entries'}`;
 export function importedWords({ added, beside, renamed, known }: Imported): string {
   const also = [
     ...(beside > 0 ? [t('{beside} of them beside another state of the same entry', { beside })] : []),
     ...(renamed > 0 ? [t('{renamed} renamed', { renamed })] : []),
     ...(known > 0 ? [t('{known} here already', { known })] : []),
   ];
-  return t('{added} added{list}.', {
-    added: entries(added),
+  return t('{count} [entry|entries] added{list}.', {
+    count: added,
     list: also.map((words) => `, ${words}`).join(''),
   });
 }

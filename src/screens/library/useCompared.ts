@@ -2,7 +2,7 @@
  * What the plate has beside each entry of a kind: the same, or where its copy differs. A layout is compared by its
  * checksum, machines and processes value by value, a shape with the plate's shape of that name.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { useEffect, useState } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { fitsAFrame } from '../../build/analysis';
@@ -22,8 +22,8 @@ export interface Compared {
   readonly more: string;
 }
 type Compare = (head: EntryHead) => Promise<Compared | null>;
-const only = (word: string): Compared => ({ word, more: '' });
-const SAME = only('the same');
+const only = (word: Text): Compared => ({ word: t(word), more: '' });
+const same = (): Compared => only('the same');
 /** Sections of a mesh larger than this, in characters, are not read point by point. */
 const MOST_COMPARED = 4_000_000;
 
@@ -36,18 +36,17 @@ function openChecksum({ store }: Workbench): string | null {
 
 function compareLayouts(bench: Workbench): Compare {
   const open = openChecksum(bench);
-  return async (head) => (open === null ? null : open === head.checksum ? SAME : only(t('another one')));
+  return async (head) => (open === null ? null : open === head.checksum ? same() : only('another one'));
 }
 
 const compareValues =
   (plate: object): Compare =>
   async ({ id }) => {
     const entry = await readEntry(id);
-    if (!entry.ok) return only(t('cannot be read'));
+    if (!entry.ok) return only('cannot be read');
     const found = differences(entry.value.content, plate);
-    if (found.length === 0) return SAME;
-    const word =
-      found.length === 1 ? t('1 value differs') : t('{found} values differ', { found: found.length });
+    if (found.length === 0) return same();
+    const word = t('{count} [value differs|values differ]', { count: found.length });
     return { word, more: differencesText(found) };
   };
 
@@ -55,12 +54,12 @@ function compareShapes({ shapes }: Layout): Compare {
   const known = new Map<string, string>();
   return async ({ name, facts, checksum: digits }) => {
     const shape = Object.hasOwn(shapes, name) ? shapes[name] : undefined;
-    if (!shape) return only(t('no shape of that name'));
+    if (!shape) return only('no shape of that name');
     const held = { kind: 'shape', content: shape } as const;
-    if (!sameValue(factsOf(held), facts)) return only(t('another shape of that name'));
-    if (charactersOf(shape) > MOST_COMPARED) return only(t('same size and slabs'));
+    if (!sameValue(factsOf(held), facts)) return only('another shape of that name');
+    if (charactersOf(shape) > MOST_COMPARED) return only('same size and slabs');
     if (!known.has(name)) known.set(name, contentChecksum(held));
-    return known.get(name) === digits ? SAME : only(t('another shape of that name'));
+    return known.get(name) === digits ? same() : only('another shape of that name');
   };
 }
 

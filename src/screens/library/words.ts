@@ -1,25 +1,27 @@
 /**
  * The words of the library's lists: what an entry is, when it was saved, where the plate's copy differs.
  */
-import { t } from '../../language/index';
+import { keyWord } from '../../panels/keyWords';
+import { t, type Text } from '../../language/index';
 import type { Difference } from '../../store/library/differences';
 import type { EntryHead, EntryKind, FactsOf } from '../../store/library';
 import { formatField, formatMm, NARROW_SPACE } from '../../units/format';
 
 interface KindWords {
-  readonly many: string;
-  readonly one: string;
+  readonly many: Text;
+  /** Labels the field of the name. */
+  readonly named: Text;
   /** Of the button that puts an entry on the workbench. */
-  readonly use: string;
-  readonly save: string;
-  readonly none: string;
+  readonly use: Text;
+  readonly save: Text;
+  readonly none: Text;
   /** Heads the column that compares. */
-  readonly beside: string;
+  readonly beside: Text;
 }
 export const KIND_WORDS: Readonly<Record<EntryKind, KindWords>> = {
   layout: {
     many: 'Layouts',
-    one: 'layout',
+    named: 'Name of the layout in the library',
     use: 'Open',
     save: 'Save the open layout as',
     none: 'No layout is kept yet. Save the open one above.',
@@ -27,7 +29,7 @@ export const KIND_WORDS: Readonly<Record<EntryKind, KindWords>> = {
   },
   machine: {
     many: 'Machines',
-    one: 'machine',
+    named: 'Name of the machine in the library',
     use: 'Use',
     save: 'Save the plate’s machine as',
     none: 'No machine is kept yet. Save the plate’s above.',
@@ -35,7 +37,7 @@ export const KIND_WORDS: Readonly<Record<EntryKind, KindWords>> = {
   },
   process: {
     many: 'Processes',
-    one: 'process',
+    named: 'Name of the process in the library',
     use: 'Use',
     save: 'Save the plate’s process as',
     none: 'No process is kept yet. Save the plate’s above.',
@@ -43,7 +45,7 @@ export const KIND_WORDS: Readonly<Record<EntryKind, KindWords>> = {
   },
   shape: {
     many: 'Shapes',
-    one: 'shape',
+    named: 'Name of the shape in the library',
     use: 'Place one',
     save: 'Save the shape',
     none: 'No shape is kept yet. Choose one of the plate’s above.',
@@ -52,13 +54,13 @@ export const KIND_WORDS: Readonly<Record<EntryKind, KindWords>> = {
 };
 
 export interface Column {
-  readonly title: string;
+  readonly title: Text;
   readonly number?: boolean;
   text(head: EntryHead): string;
 }
 /** A column that reads the facts of one kind; the heads of a list are all of that kind. */
 const fact = <K extends EntryKind>(
-  title: string,
+  title: Text,
   text: (facts: FactsOf[K]) => string,
   number = true,
 ): Column => ({
@@ -94,7 +96,7 @@ export const COLUMNS: Readonly<Record<EntryKind, readonly Column[]>> = {
 /** "revision B, released"; '' where an entry has none. */
 export function revisionText(head: EntryHead): string {
   const revision = head.kind === 'layout' ? head.facts.revision : null;
-  return revision ? t('revision {name}, {state}', { name: revision.name, state: revision.state }) : '';
+  return revision ? t('revision {name}, {state}', { name: revision.name, state: t(revision.state) }) : '';
 }
 
 const two = (n: number): string => String(n).padStart(2, '0');
@@ -124,22 +126,20 @@ function called(path: readonly string[]): { readonly words: string; readonly uni
   const [ending, unit] = UNITS.find(([end]) => last.endsWith(end)) ?? ['', ''];
   const shown = path.length > 1 && path[0] === 'lasers' ? path.slice(1) : path;
   const keys = [...shown.slice(0, -1), last.slice(0, last.length - ending.length)];
-  const words = keys.map((key) =>
-    /^[a-z]/.test(key) ? key.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`) : key,
-  );
-  return { words: words.join(' '), unit };
+  return { words: keys.map(keyWord).join(' '), unit };
 }
 
 function shownValue(value: unknown, unit: string): string {
-  if (value === undefined || value === null) return 'none';
+  if (value === undefined || value === null) return t('none');
   if (typeof value === 'number')
     return `${formatField(value)}${unit === '°' || unit === '' ? '' : NARROW_SPACE}${unit}`;
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (typeof value === 'string') return value.replace(/[A-Z]/g, (c) => ` ${c.toLowerCase()}`);
+  if (typeof value === 'boolean') return t(value ? 'yes' : 'no');
+  if (typeof value === 'string') return keyWord(value);
   if (Array.isArray(value) && value.length > 0 && value.every((item) => typeof item === 'number'))
     return `(${value.map(formatField).join(', ')})${NARROW_SPACE}${unit}`;
-  if (Array.isArray(value)) return value.length === 0 ? 'none' : t('{value} listed', { value: value.length });
-  return 'stated';
+  if (Array.isArray(value))
+    return value.length === 0 ? t('none') : t('{count} listed', { count: value.length });
+  return t('stated');
 }
 
 /** "layer 0.03 mm, here 0.06 mm": what the plate has, then what the entry has. */

@@ -2,7 +2,7 @@
  * A link as a person hands it on: its text, whole whatever its length, how long it is, the button that copies it, and the
  * file beside it where it is too long for mail and chat.
  */
-import { t } from '../../language/index';
+import { language, t, type Text } from '../../language/index';
 import { useRef, useState } from 'react';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { COMFORTABLE_LINK, type AnyLinked } from '../../link/index';
@@ -17,7 +17,7 @@ const counted = (count: number): string => count.toLocaleString(language() === '
 
 interface LinkTextProps {
   readonly linked: AnyLinked;
-  /** "layout file", "2 layout files" */
+  /** "Save layout file", "Save 2 layout files" */
   readonly file: string;
   onSave(): void;
 }
@@ -25,15 +25,15 @@ interface LinkTextProps {
 /** Why a file is better, in one sentence; null for a link that goes anywhere. */
 function whyFile(length: number): string | null {
   if (length <= COMFORTABLE_LINK) return null;
-  const limit = t('Over {value} characters', { value: counted(COMFORTABLE_LINK) });
-  return length > LONGEST_OPENED
-    ? t('{limit}: mail and chat break it, and some browsers do not open it. Hand over the file.', { limit })
-    : t('{limit}: many mail and chat programs break it. Hand over the file, or try the link first.', {
-        limit,
-      });
+  return t(
+    length > LONGEST_OPENED
+      ? 'Over {limit} characters: mail and chat break it, and some browsers do not open it. Hand over the file.'
+      : 'Over {limit} characters: many mail and chat programs break it. Hand over the file, or try the link first.',
+    { limit: counted(COMFORTABLE_LINK) },
+  );
 }
 
-const COPIED: Readonly<Record<Copied, string>> = {
+const COPIED: Readonly<Record<Copied, Text>> = {
   copied: 'Copied.',
   selected: 'The browser does not let the page copy: press Ctrl+C, the link is selected.',
 };
@@ -50,7 +50,7 @@ function Copying({
 }: { readonly address: string; readonly why: string | null } & Omit<LinkTextProps, 'linked'>) {
   const field = useRef<HTMLTextAreaElement>(null);
   const [copied, setCopied] = useState<Copied | null>(null);
-  useSaid(copied && COPIED[copied]);
+  useSaid(copied && t(COPIED[copied]));
   const copy = async (): Promise<void> => {
     if (field.current) setCopied(await copyText(field.current));
   };
@@ -78,10 +78,10 @@ function Copying({
         </button>
         {why !== null && (
           <button type="button" className="button" data-main data-testid="link-file" onClick={onSave}>
-            Save {file}
+            {file}
           </button>
         )}
-        <span data-testid="link-copied">{copied === null ? '' : COPIED[copied]}</span>
+        <span data-testid="link-copied">{copied === null ? '' : t(COPIED[copied])}</span>
       </div>
     </>
   );
@@ -98,7 +98,7 @@ export function LinkText({ linked, file, onSave }: LinkTextProps) {
           {messageAdvice(address.fault.code, address.fault.params)}
         </p>
         <button type="button" className="button" data-main onClick={onSave}>
-          Save {file}
+          {file}
         </button>
       </>
     );
@@ -106,7 +106,9 @@ export function LinkText({ linked, file, onSave }: LinkTextProps) {
   return (
     <>
       <p>
-        <span data-testid="link-length">{counted(address.value.length)} characters.</span>{' '}
+        <span data-testid="link-length">
+          {t('{count} characters.', { count: counted(address.value.length) })}
+        </span>{' '}
         {why !== null && <b data-testid="link-long">{why}</b>}
       </p>
       <Copying address={address.value} why={why} file={file} onSave={onSave} />

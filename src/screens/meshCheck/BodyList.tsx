@@ -37,7 +37,7 @@ function NameField({ file, choices, place, onChange }: BodyProps) {
   };
   return (
     <label className="field">
-      name
+      {t('name')}
       <span className="field-box">
         <input
           type="text"
@@ -109,7 +109,7 @@ function TakeIt({ file, choices, place, onChange }: BodyProps) {
           data-testid={`mesh-use-${place}`}
           onChange={(event) => onChange(withBody(choices, file, place, { use: event.target.checked }))}
         />
-        place it
+        {t('place it')}
       </label>
       <button
         type="button"
@@ -117,7 +117,7 @@ function TakeIt({ file, choices, place, onChange }: BodyProps) {
         disabled={choices.shown === place}
         onClick={() => onChange({ ...choices, shown: place })}
       >
-        {choices.shown === place ? t('in the picture') : 'show'}
+        {choices.shown === place ? t('in the picture') : t('show')}
       </button>
     </div>
   );
@@ -136,7 +136,7 @@ function Body(props: BodyProps) {
         <NameField key={name} {...props} />
         <TypedField
           label={t('copies')}
-          what="copies"
+          what={t('copies')}
           unit=""
           step={1}
           min={0}
@@ -163,7 +163,9 @@ export function BodyList(props: BodyListProps) {
           <Body key={place} {...props} place={place} />
         ))}
       </ul>
-      {hidden > 0 && <p className="hint">{hidden} more bodies are placed as they are.</p>}
+      {hidden > 0 && (
+        <p className="hint">{t('{count} more bodies are placed as they are.', { count: hidden })}</p>
+      )}
     </>
   );
 }

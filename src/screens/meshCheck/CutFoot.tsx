@@ -1,7 +1,7 @@
 /**
  * The foot of the check page: cut, how far it is, cancel, and place what came out.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { useBench } from '../../canvas/bench';
 import { formatField } from '../../units/format';
 import type { MeshDoing, MeshFileFound } from '../../worker/meshMessages';
@@ -12,7 +12,7 @@ import { doingText, layersOf } from './meshText';
 import type { CutDone, DeskState } from './useMeshDesk';
 
 /** Said once, not at every layer. */
-const SAID: Readonly<Record<MeshDoing['doing'], string>> = {
+const SAID: Readonly<Record<MeshDoing['doing'], Text>> = {
   reading: 'Reading the mesh',
   checking: 'Checking the mesh',
   cutting: 'Cutting the mesh',
@@ -20,7 +20,7 @@ const SAID: Readonly<Record<MeshDoing['doing'], string>> = {
 
 /** What is being done and how far it is. */
 export function Progress({ doing }: { readonly doing: DeskState['doing'] }) {
-  useSaid(doing && SAID[doing.doing]);
+  useSaid(doing && t(SAID[doing.doing]));
   if (doing === null) return null;
   return (
     <p className="mesh-progress" data-testid="mesh-progress">
@@ -54,7 +54,7 @@ function CutButton({ file, look, choices, onCut }: FootProps) {
       data-testid="mesh-cut"
       onClick={() => onCut(places)}
     >
-      Cut into {count} {count === 1 ? 'layer' : 'layers'} of {formatField(layer_mm)} mm
+      {t('Cut into {count} [layer|layers] of {layer} mm', { count, layer: formatField(layer_mm) })}
     </button>
   );
 }
@@ -65,8 +65,10 @@ function PlaceButton({ file, choices, cut, onPlace }: FootProps & { readonly cut
   return (
     <>
       <p className="hint">
-        The sections hold for layers of {formatField(cut.layer_mm)} mm. Where the process gets another
-        thickness, cut the mesh again.
+        {t(
+          'The sections hold for layers of {layer} mm. Where the process gets another thickness, cut the mesh again.',
+          { layer: formatField(cut.layer_mm) },
+        )}
       </p>
       <button
         type="button"
@@ -76,8 +78,10 @@ function PlaceButton({ file, choices, cut, onPlace }: FootProps & { readonly cut
         data-testid="mesh-place"
         onClick={() => onPlace(cut)}
       >
-        Place on the plate: {sound.length} {sound.length === 1 ? 'shape' : 'shapes'}, {parts}{' '}
-        {parts === 1 ? 'part' : 'parts'}
+        {t('Place on the plate: {shapes} [shapes: shape|shapes], {parts} [parts: part|parts]', {
+          shapes: sound.length,
+          parts,
+        })}
       </button>
     </>
   );

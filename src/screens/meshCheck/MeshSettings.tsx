@@ -1,7 +1,7 @@
 /**
  * What holds for the whole file: unit, turns, cracks and gaps, seams; and what the file itself has to say.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { Choice } from '../../panels/controls/Choice';
 import { TypedField } from '../../panels/controls/TypedField';
 import type { MeshUnit } from '../../import/mesh/types';
@@ -31,7 +31,7 @@ function UnitChoice({ file, look, choices, onChange }: SettingsProps) {
   const said =
     file.unit === null
       ? t('not said, taken as mm')
-      : t('{number}, as the file says', { number: UNIT_WORDS[file.unit] });
+      : t('{unit}, as the file says', { unit: UNIT_WORDS[file.unit] });
   const options = UNITS.map((unit) => ({ value: unit, label: `${UNIT_WORDS[unit]}: ${under(unit)}` }));
   return (
     <div className="mesh-unit" data-ask={(file.unit === null && choices.unit === null) || undefined}>
@@ -51,7 +51,7 @@ const AXES: readonly (readonly [Axis, keyof Turns])[] = [
   ['y', 'turnY_deg'],
   ['z', 'turnZ_deg'],
 ];
-const ORDER: Readonly<Record<Axis, string>> = { x: 'about x', y: 'then y', z: 'then z' };
+const ORDER: Readonly<Record<Axis, Text>> = { x: 'about x', y: 'then y', z: 'then z' };
 
 function TurnLine({ axis, name, choices, onChange }: SettingsProps & { axis: Axis; name: keyof Turns }) {
   const { turns } = choices;
@@ -71,8 +71,8 @@ function TurnLine({ axis, name, choices, onChange }: SettingsProps & { axis: Axi
   return (
     <div className="mesh-turn">
       <TypedField
-        label={ORDER[axis]}
-        what="turn"
+        label={t(ORDER[axis])}
+        what={t('turn')}
         unit="°"
         step={15}
         value={turns[name]}
@@ -123,12 +123,12 @@ function Mending({ look, choices, onChange }: SettingsProps) {
             data-testid="mesh-join"
             onChange={(event) => onChange({ ...choices, joinCracks: event.target.checked })}
           />
-          join points {crackText(Math.max(...cracks))} apart
+          {t('join points {width} apart', { width: crackText(Math.max(...cracks)) })}
         </label>
       )}
       <TypedField
         label={t('close gaps up to')}
-        what="gap"
+        what={t('gap')}
         unit="mm"
         step={0.01}
         min={0}
@@ -168,7 +168,7 @@ export function MeshSettingsPanel(props: SettingsProps) {
           data-testid="mesh-seams-none"
           onChange={(event) => onChange({ ...choices, seams: event.target.checked ? 'none' : 'free' })}
         />
-        no seams: each part keeps one laser
+        {t('no seams: each part keeps one laser')}
       </label>
       <FileFindings file={props.file} />
     </div>

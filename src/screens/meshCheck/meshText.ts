@@ -2,7 +2,7 @@
  * Words of the check page for meshes: what is being done, what a body is like, what came out of cutting it, whether it
  * fits the machine. Millimetres, mm³.
  */
-import { t } from '../../language/index';
+import { t, withDecimalSign, type Text } from '../../language/index';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { meshLayers } from '../../import/mesh/layers';
 import type { LayerRun } from '../../import/mesh/types';
@@ -15,9 +15,6 @@ import type { MeshBodyCut, MeshBodyLook, MeshDoing } from '../../worker/meshMess
 const MM3_PER_CM3 = 1000;
 
 export type Size = readonly [Mm, Mm, Mm];
-
-const counted = (count: number, one: string, many = `${one}s`): string =>
-  `${count} ${count === 1 ? one : many}`;
 
 /** Seconds of a job are not known beforehand: the share stands for them. */
 export function doingText(at: MeshDoing): string {
@@ -41,13 +38,19 @@ export const sentence = ({ code, params }: Fault): string =>
 
 /** "up to 0.0040 mm"; below the grid of a layout no figure says anything. */
 export const crackText = (width_mm: Mm): string =>
-  width_mm < 0.001 ? t('under 0.001 mm') : `up to ${width_mm.toPrecision(2)} mm`;
+  width_mm < 0.001
+    ? t('under 0.001 mm')
+    : t('up to {width} mm', { width: withDecimalSign(width_mm.toPrecision(2)) });
 
 export const sizeText = (size: Size): string => size.map((value) => formatNumber(value)).join(' × ') + ' mm';
 
 /** "12 triangles in 1 shell, watertight, 8.00 cm³". */
 export function factsText({ check }: MeshBodyLook): string {
-  const made = `${counted(check.triangles, 'triangle')} in ${counted(check.shells, 'shell')}`;
+  const { triangles, shells } = check;
+  const made = t('{triangles} [triangles: triangle|triangles] in {shells} [shells: shell|shells]', {
+    triangles,
+    shells,
+  });
   if (check.volume_mm3 === null) return t('{made}, not watertight', { made });
   return t('{made}, watertight, {value}', { made, value: formatCm3(check.volume_mm3 / MM3_PER_CM3) });
 }
@@ -74,8 +77,13 @@ export function fitOf([x, y, z]: Size, { platform, buildHeight_mm }: Machine): F
   });
   if (z <= buildHeight_mm && inside)
     return { fits: true, text: t('Fits the machine: {height}, {foot}.', { height, foot }) };
-  const found = [...(z > buildHeight_mm ? [t('too high')] : []), ...(inside ? [] : [t('too large')])];
-  return { fits: false, text: `It is ${found.join(t(' and '))}: ${height}, ${foot}.` };
+  const found: Text =
+    z <= buildHeight_mm
+      ? 'It is too large: {height}, {foot}.'
+      : inside
+        ? 'It is too high: {height}, {foot}.'
+        : 'It is too high and too large: {height}, {foot}.';
+  return { fits: false, text: t(found, { height, foot }) };
 }
 
 /** Layers of a body so high; one at least. */
@@ -84,7 +92,9 @@ export const layersOf = (height: Mm, layer_mm: Mm): number => Math.max(1, meshLa
 /** What came out, one line each. */
 export function outcomeLines(cut: MeshBodyCut): string[] {
   const { slabCount, layers, volume_mm3, meshVolume_mm3 } = cut;
-  const lines = [`${counted(slabCount, 'slab')} of ${counted(layers, 'layer')}`];
+  const lines = [
+    t('{slabs} [slabs: slab|slabs] of {layers} [layers: layer|layers]', { slabs: slabCount, layers }),
+  ];
   const volume = formatCm3(volume_mm3 / MM3_PER_CM3);
   lines.push(
     meshVolume_mm3 === null
@@ -94,8 +104,8 @@ export function outcomeLines(cut: MeshBodyCut): string[] {
           value: formatNumber((100 * volume_mm3) / meshVolume_mm3, 5, 2),
         }),
   );
-  const layersWith = (count: number, what: string): string[] =>
-    count === 0 ? [] : [`${counted(count, 'layer')} ${what}`];
+  const layersWith = (count: number, what: Text): string[] =>
+    count === 0 ? [] : [t(what, { count, gap: gapText(cut) })];
   return [
     ...lines,
     ...equalText(cut),
@@ -103,27 +113,38 @@ export function outcomeLines(cut: MeshBodyCut): string[] {
       ? [t('layer {layers} is empty at its middle: the slab below reaches the top', { layers })]
       : []),
     ...emptyText(cut),
-    ...layersWith(cut.openLayers, t('with open outlines, left out there{cut}', { cut: gapText(cut) })),
-    ...layersWith(cut.unitedLayers, t('with overlapping outlines, united')),
+    ...layersWith(cut.openLayers, '{count} [layer|layers] with open outlines, left out there{gap}'),
+    ...layersWith(cut.unitedLayers, '{count} [layer|layers] with overlapping outlines, united'),
   ];
 }
 
 const runLength = ([from, to]: LayerRun): number => to - from + 1;
 const runName = ([from, to]: LayerRun): string =>
-  from === to ? t('layer {from}', { from }) : t('layers {from} to {to}', { from, to });
+  from === to ? t('layer {layer}', { layer: from }) : t('layers {from} to {to}', { from, to });
 
 /** Which layers share a slab with the one below. */
 function equalText({ equalLayers, firstEqual }: MeshBodyCut): string[] {
   if (firstEqual === null) return [];
   if (equalLayers === runLength(firstEqual) - 1)
-    return [t('{firstEqual} are equal', { firstEqual: runName(firstEqual) })];
-  return [`${counted(equalLayers, 'layer')} equal to the one below, first in ${runName(firstEqual)}`];
+    return [t('{layers} are equal', { layers: runName(firstEqual) })];
+  return [
+    t('{count} [layer|layers] equal to the one below, first in {layers}', {
+      count: equalLayers,
+      layers: runName(firstEqual),
+    }),
+  ];
 }
 
 function emptyText({ emptyLayers, firstEmpty }: MeshBodyCut): string[] {
   if (firstEmpty === null) return [];
-  const which = emptyLayers === runLength(firstEmpty) ? ': ' : t(', first ');
-  return [`${counted(emptyLayers, 'layer')} with nothing solid${which}${runName(firstEmpty)}`];
+  return [
+    t(
+      emptyLayers === runLength(firstEmpty)
+        ? '{count} [layer|layers] with nothing solid: {layers}'
+        : '{count} [layer|layers] with nothing solid, first {layers}',
+      { count: emptyLayers, layers: runName(firstEmpty) },
+    ),
+  ];
 }
 
 const gapText = ({ widestGap_mm }: MeshBodyCut): string =>

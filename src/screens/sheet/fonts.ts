@@ -3,7 +3,6 @@
  * figures need: the same on screen, on paper and in the PDF, so that lines break alike. It comes with the page, as base64
  * in a script of its own: nothing is fetched for it. DejaVu Sans Condensed, free to embed.
  */
-import { t } from '../../language/index';
 import type { Measure } from '../../export/sheet/drawing/pen';
 
 export const FONT = 'Evenplate Sheet';

@@ -1,7 +1,7 @@
 /**
  * What a table does not say of itself: separator, decimal sign, and what the number of a part that stands already means.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import type { OnTaken } from '../../commands/operations/placeTable';
 import type { Decimal } from '../../import/table/cells';
 import type { TableChoices as Choices, TableReading } from '../../import/table/readTable';
@@ -16,13 +16,13 @@ interface ChoicesProps {
   onOnTaken(onTaken: OnTaken): void;
 }
 
-const SEPARATOR_WORDS: Readonly<Record<Separator, string>> = { '\t': 'tab', ';': 'semicolon', ',': 'comma' };
-const DECIMAL_WORDS: Readonly<Record<Decimal, string>> = { '.': 'point, 1.5', ',': 'comma, 1,5' };
+const SEPARATOR_WORDS: Readonly<Record<Separator, Text>> = { '\t': 'tab', ';': 'semicolon', ',': 'comma' };
+const DECIMAL_WORDS: Readonly<Record<Decimal, Text>> = { '.': 'point, 1.5', ',': 'comma, 1,5' };
 
 /** As told from the table, and each of the others. */
-const options = <Value extends string>(words: Readonly<Record<Value, string>>, told: Value) => [
-  { value: '' as const, label: t('{number} (as told)', { number: words[told] }) },
-  ...(Object.keys(words) as Value[]).map((value) => ({ value, label: words[value] })),
+const options = <Value extends string>(words: Readonly<Record<Value, Text>>, told: Value) => [
+  { value: '' as const, label: t('{choice} (as told)', { choice: t(words[told]) }) },
+  ...(Object.keys(words) as Value[]).map((value) => ({ value, label: t(words[value]) })),
 ];
 
 export function TableChoices({ reading, choices, onTaken, onChange, onOnTaken }: ChoicesProps) {

@@ -29,7 +29,7 @@ function FieldPick({ column, at, onField }: { column: Column; at: number } & Pic
       <span className="table-heading">{name}</span>
       <select
         className="plain-select"
-        aria-label={`${name} is`}
+        aria-label={t('{column} is', { column: name })}
         data-testid={`table-field-${at}`}
         value={column.field ?? ''}
         onChange={({ target }) => onField(at, target.value === '' ? null : (target.value as TableField))}
@@ -37,7 +37,7 @@ function FieldPick({ column, at, onField }: { column: Column; at: number } & Pic
         <option value="">{t('left out')}</option>
         {TABLE_FIELDS.map((field) => (
           <option key={field} value={field}>
-            {FIELD_NAMES[field]}
+            {t(FIELD_NAMES[field])}
           </option>
         ))}
       </select>
@@ -83,7 +83,10 @@ export function TablePreview({ columns, plan, onField }: PreviewProps) {
       </div>
       {plan.length > SHOWN && (
         <p className="hint">
-          {SHOWN} of {plan.length} rows, those first that are refused or get another number.
+          {t('{shown} of {count} rows, those first that are refused or get another number.', {
+            shown: SHOWN,
+            count: plan.length,
+          })}
         </p>
       )}
     </>

@@ -2,7 +2,6 @@
  * The whole library as one file: JSON with the entries' ids, kinds, names, dates and contents. Reading checks every content
  * before anything is taken; checksums and facts are worked out anew, never believed.
  */
-import { t } from '../../language/index';
 import * as v from 'valibot';
 import { messageText } from '../../layout/messages';
 import { pathText, valueText } from '../../layout/path';
@@ -114,7 +113,7 @@ function readEntries(entries: readonly FileEntry[]): Result<readonly StoredEntry
   const ids = new Set<string>();
   for (const [index, entry] of entries.entries()) {
     const path = pathText(['entries', index, 'id']);
-    if (ids.has(entry.id)) return wrong(path, entry.id, t('an id that no other entry has'));
+    if (ids.has(entry.id)) return wrong(path, entry.id, 'an id that no other entry has');
     ids.add(entry.id);
     const made = readEntry(entry, index + 1);
     if (!made.ok) return made;

@@ -2,7 +2,6 @@
  * What autosave has kept aside in the page's own storage: another window's plate, and saved work that could not be read.
  * It is shown beside the library's entries and stays until somebody puts it away.
  */
-import { t } from '../../language/index';
 import type { Result } from '../../layout/result';
 import type { Layout } from '../../layout/types';
 import { readSavedText } from '../saved';
@@ -21,7 +20,7 @@ export async function keptAside(storage: WorkStorage | null, load: LoadLarge): P
   for (const key of [OTHER_KEY, ...ASIDE_KEYS]) {
     const text = held(storage, key);
     if (text === null) continue;
-    const from = key === OTHER_KEY ? t('another window') : 'unread';
+    const from = key === OTHER_KEY ? 'another window' : 'unread';
     kept.push({ key, text, from, read: await readSavedText(text, load) });
   }
   return kept;

@@ -3,7 +3,6 @@
  * stamp; where another window has changed it since, saving makes a second entry and everything else is refused, so no
  * window writes over another one's. What is saved and what is read are copies. A refusal is a fault, never thrown.
  */
-import { t } from '../../language/index';
 import { messageText } from '../../layout/messages';
 import { fail, ok, type Fault, type Result } from '../../layout/result';
 import { newStamp } from '../savedForm';
@@ -167,7 +166,7 @@ async function read(database: LibraryDatabase, id: EntryId): Promise<Result<Entr
     const { code, params } = content.fault;
     return fail('library-entry-unreadable', { name: head.name, detail: messageText(code, params) });
   } catch {
-    return fail('library-entry-unreadable', { name: head.name, detail: t('its text is cut off.') });
+    return fail('library-entry-unreadable', { name: head.name, detail: 'its text is cut off.' });
   }
 }
 

@@ -1,4 +1,5 @@
 /** The foot of the sheet: blanks for actual times, lines to sign on, and what holds for every sheet. Millimetres. */
+import { t, type Text } from '../../../language/index';
 import type { Mm } from '../../../units/types';
 import type { SheetContent } from '../types';
 import { frame, LINE, NOTE, words, wrapWithin, type Measure } from './pen';
@@ -39,7 +40,7 @@ function boxes(
 }
 
 /** Where a name is to be signed: name and date are written under what was typed. */
-const SIGN = 'signature, date';
+const SIGN: Text = 'signature, date';
 
 export function drawFoot(content: SheetContent, { x, y, width }: Strip, measure: Measure): string[] {
   const top = y + 2;
@@ -60,7 +61,7 @@ export function drawFoot(content: SheetContent, { x, y, width }: Strip, measure:
     ...rows.flatMap((row, i) => boxes(row, { x, y: top + i * BLANK, width }, BLANK, measure)),
     ...boxes(content.signatures, { x, y: sign, width }, SIGNATURE, measure),
     ...content.signatures.map((_, i) =>
-      words(SIGN, x + i * each + 1.5, sign + SIGNATURE - 1.2, { size: 2.2, colour: NOTE }),
+      words(t(SIGN), x + i * each + 1.5, sign + SIGNATURE - 1.2, { size: 2.2, colour: NOTE }),
     ),
     ...lines.map((line, i) => words(line, x, notes + NOTES + i * NOTES * LINE, { size: NOTES })),
   ];

@@ -69,7 +69,7 @@ function reasonLines({ reasons }: SheetContent, width: Mm, measure: Measure): st
   return first.flatMap((reason, i) => {
     const last = i === first.length - 1 && more > 0 ? t(' (and {more} more)', { more }) : '';
     return wrapWithin(
-      t('Not for use: {reason}{last}', { reason, last }),
+      t('Not for use: {reason}{more}', { reason, more: last }),
       width,
       2,
       { size: REASON, bold: true },

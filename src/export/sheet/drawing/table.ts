@@ -111,7 +111,11 @@ function drawRow(row: SetRow, { size, headWidth }: SetTable, x: Mm, y: Mm, width
   );
   if (!row.tick) return [...heads, ...bodies];
   const [end, base] = [x + width, line(0)];
-  const actual = words('actual', end - ACTUAL - 1, base, { size: size * 0.85, align: 'end', colour: NOTE });
+  const actual = words(t('actual'), end - ACTUAL - 1, base, {
+    size: size * 0.85,
+    align: 'end',
+    colour: NOTE,
+  });
   return [
     frame(x, y + 0.3, 3.4, 3.4, 0.3),
     ...heads,
@@ -171,7 +175,7 @@ export function drawTable(set: SetTable, x: Mm, y: Mm, height: Mm): Tables {
   }
   if (left > 0)
     marks.push(
-      words(t('and {left} {rest}: next page', { left, rest: table.rest }), x, y + height - GAP, {
+      words(t(table.rest, { count: left }), x, y + height - GAP, {
         size,
         bold: true,
       }),

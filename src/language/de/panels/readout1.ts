@@ -12,7 +12,6 @@ export const PANELS_READOUT1 = {
     'Grenzen innerhalb eines Teils zwischen zwei Lasern, jedes zusammenhängende Stück einmal.',
   'Both neighbours expose the seam overlap.': 'Beide Nachbarn belichten die Nahtüberlappung.',
   'Both ways': 'Beide Richtungen',
-  'both ways': 'beide Richtungen',
   'both ways, {bothWays} a layer: {timeBothWays}': 'beide Richtungen, {bothWays} je Schicht: {timeBothWays}',
   Build: 'Baujob',
   BUILD: 'BAUJOB',

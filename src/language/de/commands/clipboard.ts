@@ -1,0 +1,8 @@
+/** German of the commands: clipboard. */
+export const COMMANDS_CLIPBOARD = {
+  Copy: 'Kopieren',
+  Cut: 'Ausschneiden',
+  Paste: 'Einfügen',
+  'Paste a table of parts …': 'Teiletabelle einfügen …',
+  'Paste in place': 'An Ort und Stelle einfügen',
+};

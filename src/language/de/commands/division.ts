@@ -1,0 +1,22 @@
+/** German of the commands: division. */
+export const COMMANDS_DIVISION = {
+  'All divisions …': 'Alle Aufteilungen …',
+  'Balanced loads': 'Ausgeglichene Lasten',
+  'Change the zones from this height on': 'Zonen ab dieser Höhe ändern',
+  'Choose the next zone line, or drawn zone': 'Nächste Zonenlinie oder gezeichnete Zone wählen',
+  'Cut the widest strip in two': 'Breitesten Streifen teilen',
+  'Height to the zones above': 'Höhe zu den Zonen darüber',
+  'Height to the zones below': 'Höhe zu den Zonen darunter',
+  'Laser {number} on or off': 'Laser {number} ein oder aus',
+  'Move the zone line by +{step} mm': 'Zonenlinie um +{step} mm verschieben',
+  'Move the zone line by −{step} mm': 'Zonenlinie um −{step} mm verschieben',
+  'no more strips fit': 'mehr Streifen passen nicht',
+  'no other zones above': 'keine anderen Zonen darüber',
+  'no other zones below': 'keine anderen Zonen darunter',
+  'not divided into strips': 'nicht in Streifen aufgeteilt',
+  'Remove the narrowest strip': 'Schmalsten Streifen entfernen',
+  'the zones begin at this height already': 'die Zonen beginnen schon auf dieser Höhe',
+  'the zones do not change below this height': 'die Zonen wechseln unter dieser Höhe nicht',
+  'this division has no zone line': 'diese Aufteilung hat keine Zonenlinie',
+  'two strips at least': 'mindestens zwei Streifen',
+};

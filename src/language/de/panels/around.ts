@@ -1,0 +1,22 @@
+/** German of the panels: around. */
+export const PANELS_AROUND = {
+  'area and outline': 'Fläche und Umriss',
+  'contour speed': 'Konturgeschwindigkeit',
+  'crumb area': 'Krümelfläche',
+  'crumb width': 'Krümelbreite',
+  depth: 'Tiefe',
+  foot: 'Fußpunkt',
+  'gas flow': 'Gasströmung',
+  'keep outs': 'Sperrflächen',
+  'min layer': 'Mindest-Schichtzeit',
+  mode: 'Art',
+  'piece gap': 'Pause je Stück',
+  'plume half width': 'halbe Fahnenbreite',
+  powder: 'Pulver',
+  recoater: 'Beschichter',
+  spacing: 'Abstand',
+  towards: 'Richtung',
+  vector: 'Vektor',
+  'vector count': 'Vektorzählung',
+  'vector gap': 'Vektorpause',
+};
