@@ -98,6 +98,8 @@ const isHidden = (above: readonly Node[]): boolean =>
 
 /** Words of a language: two letters or more, and not only a unit, an id or a path. */
 const WORDS = /\p{L}{2,}[ \u00a0\u202f,.:;–-]+\p{L}{2,}|^\p{Lu}\p{Ll}{2,}$/u;
+/** Codes, ids, names of files and addresses: small letters without blanks. */
+const AN_ID = /^(https?:\S+|[a-z\d.:/_-]+)$/;
 const LONE_WORD = /\p{L}{3,}/u;
 
 /** Text in the file that a reader would see and that has no German: literals, pieces of templates, text between tags. */
@@ -108,7 +110,7 @@ export function leftovers(file: string, known: ReadonlySet<string>): Found[] {
   walk(treeOf(file), [], (node, above) => {
     if (isHidden(above)) return;
     const text = stringOf(node);
-    if (text !== null && WORDS.test(text) && !known.has(text)) note(node, text);
+    if (text !== null && WORDS.test(text) && !AN_ID.test(text) && !known.has(text)) note(node, text);
     if (node.type === 'TemplateElement') {
       const raw = String((node['value'] as { cooked?: string }).cooked ?? '');
       if (

@@ -3,7 +3,7 @@
  * braces come from the fault's params, "[edge is|edges are]" goes by the param `count`. `blocks`: hand-over waits until it
  * is resolved.
  */
-import type { Text } from '../../language';
+import type { Text } from '../../language/index';
 
 export interface Message {
   readonly text: Text;

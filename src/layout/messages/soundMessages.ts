@@ -2,7 +2,7 @@
  * Faults of the program itself, found by the checks of a layer that run while nothing else does. None of them is caused
  * by what is on the plate. The rules of the table stand in messages.ts.
  */
-import type { Text } from '../../language';
+import type { Text } from '../../language/index';
 import type { Message } from './message';
 
 /** What was found; the advice is the same for all. */
