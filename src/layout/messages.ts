@@ -1,7 +1,7 @@
 /**
  * Every message a user reads, under a stable code, in one table. Its entries stand by subject in messages/.
  */
-import { t, type Text, type Values } from '../language/index';
+import { t, type Values } from '../language/index';
 import { EDIT_MESSAGES } from './messages/editMessages';
 import { EXPORT_MESSAGES } from './messages/exportMessages';
 import { FILE_MESSAGES } from './messages/fileMessages';
@@ -37,8 +37,6 @@ export const MESSAGES = {
 export type MessageCode = keyof typeof MESSAGES;
 
 /** One sentence for a fault or problem, in the language in force. */
-export const messageText = (code: MessageCode, params: Values): string =>
-  t(MESSAGES[code].text as Text, params);
+export const messageText = (code: MessageCode, params: Values): string => t(MESSAGES[code].text, params);
 /** What the reader can do about it. */
-export const messageAdvice = (code: MessageCode, params: Values): string =>
-  t(MESSAGES[code].advice as Text, params);
+export const messageAdvice = (code: MessageCode, params: Values): string => t(MESSAGES[code].advice, params);

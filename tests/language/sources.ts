@@ -96,10 +96,10 @@ const isHidden = (above: readonly Node[]): boolean =>
       (node.type === 'JSXAttribute' && NOT_SEEN_ATTRIBUTES.has(nameOf(node['name']))),
   );
 
-/** Words of a language: two letters or more, and not only a unit, an id or a path. */
-/** Ids, keys of the keyboard, cursors, media queries: lower case with hyphens, or one word that the browser gives. */
+/** What is not read: ids and codes, keys of the keyboard, media queries, fonts, paths, addresses and types of files. */
 const NO_WORDS =
-  /^([a-z0-9]+(-[a-z0-9]+)+|[a-z-]+:|(Shift|Alt|Control|Meta|Escape|Enter|Home|End|Delete|Backspace|Insert|Space|Tab)|\(prefers-.*\)|.*sans-serif|text\/.*|M[\d .-].*)$/;
+  /^([a-z\d.:/_-]+|https?:\S+|(Shift|Alt|Control|Meta|Escape|Enter|Home|End|Delete|Backspace|Insert|Space|Tab)|\(prefers-.*\)|.*sans-serif|text\/.*|M[\d .-].*)$/;
+/** Words of a language: two of them, or one that begins a sentence. */
 const WORDS = /\p{L}{2,}[ \u00a0\u202f,.:;–-]+\p{L}{2,}|^\p{Lu}\p{Ll}{2,}$/u;
 const LONE_WORD = /\p{L}{3,}/u;
 

@@ -1,4 +1,4 @@
-/** German of what several parts of the page say, from “added” to “open plate”. */
+/** German of what several parts of the page say, from “added” to “Open the demo plate”. */
 export const COMMON1 = {
   added: 'hinzugefügt',
   'after layer {layer}': 'nach Schicht {layer}',
@@ -18,6 +18,7 @@ export const COMMON1 = {
   Cancel: 'Abbrechen',
   'chain gap': 'Verkettungslücke',
   changed: 'geändert',
+  'Choose the unit.': 'Die Einheit wählen.',
   'close gaps up to': 'Lücken schließen bis',
   contours: 'Konturen',
   copies: 'Kopien',
@@ -58,8 +59,11 @@ export const COMMON1 = {
   new: 'neu',
   no: 'nein',
   'not said, taken as mm': 'nicht genannt, als mm gelesen',
+  'Nothing needs to be done.': 'Nichts ist zu tun.',
   'nothing to build': 'nichts zu bauen',
+  'Nothing was changed.': 'Nichts wurde geändert.',
   on: 'auf',
   'one way': 'eine Richtung',
   'open plate': 'offene Platte',
+  'Open the demo plate': 'Beispielplatte öffnen',
 };

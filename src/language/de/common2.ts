@@ -1,6 +1,5 @@
-/** German of what several parts of the page say, from “Open the demo plate” to “{part} of {whole}”. */
+/** German of what several parts of the page say, from “Open {name}” to “{part} of {whole}”. */
 export const COMMON2 = {
-  'Open the demo plate': 'Beispielplatte öffnen',
   'Open {name}': '{name} öffnen',
   outline: 'Umriss',
   overflow: 'Überlauf',
@@ -32,6 +31,8 @@ export const COMMON2 = {
   'revision {name}, {state}': 'Revision {name}, {state}',
   'Revision …': 'Revision …',
   'rule for shared load': 'Regel für gemeinsame Last',
+  'Save the layout as a file, or allow site data for this page.':
+    'Das Layout als Datei speichern oder Websitedaten für diese Seite erlauben.',
   'seam length': 'Nahtlänge',
   'seam overlap': 'Nahtüberlappung',
   SEAMS: 'NÄHTE',
@@ -50,6 +51,11 @@ export const COMMON2 = {
   'Strips side by side in x': 'Streifen nebeneinander in x',
   superseded: 'ersetzt',
   tab: 'Tabulator',
+  'The command cannot be run: {detail}.': 'Der Befehl kann nicht ausgeführt werden: {detail}.',
+  'The file cannot be read: {reason}.': 'Die Datei kann nicht gelesen werden: {reason}.',
+  'The file does not say its unit; one unit was taken as 1 mm.':
+    'Die Datei nennt ihre Einheit nicht; eine Einheit gilt als 1 mm.',
+  'The file holds {found} MB.': 'Die Datei enthält {found} MB.',
   'time factor': 'Zeitfaktor',
   turn: 'Drehung',
   Turn: 'Drehen',

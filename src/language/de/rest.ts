@@ -15,6 +15,19 @@ import { COMMON1 } from './common1';
 import { COMMON2 } from './common2';
 import { ENGINE } from './engine';
 import { FILES } from './files';
+import { MESSAGES_EDIT } from './messages/edit';
+import { MESSAGES_EXPORT } from './messages/export';
+import { MESSAGES_FILE } from './messages/file';
+import { MESSAGES_LIBRARY } from './messages/library';
+import { MESSAGES_LINK } from './messages/link';
+import { MESSAGES_MESH } from './messages/mesh';
+import { MESSAGES_OUTLINE } from './messages/outline';
+import { MESSAGES_PART } from './messages/part';
+import { MESSAGES_PLATE } from './messages/plate';
+import { MESSAGES_REVISION } from './messages/revision';
+import { MESSAGES_SCHEDULE } from './messages/schedule';
+import { MESSAGES_SOUND } from './messages/sound';
+import { MESSAGES_TABLE } from './messages/table';
 import { PANELS_AROUND } from './panels/around';
 import { PANELS_BLADE } from './panels/blade';
 import { PANELS_CONTROLS } from './panels/controls';
@@ -59,6 +72,19 @@ export const REST = {
   ...COMMON2,
   ...ENGINE,
   ...FILES,
+  ...MESSAGES_EDIT,
+  ...MESSAGES_EXPORT,
+  ...MESSAGES_FILE,
+  ...MESSAGES_LIBRARY,
+  ...MESSAGES_LINK,
+  ...MESSAGES_MESH,
+  ...MESSAGES_OUTLINE,
+  ...MESSAGES_PART,
+  ...MESSAGES_PLATE,
+  ...MESSAGES_REVISION,
+  ...MESSAGES_SCHEDULE,
+  ...MESSAGES_SOUND,
+  ...MESSAGES_TABLE,
   ...PANELS_AROUND,
   ...PANELS_BLADE,
   ...PANELS_CONTROLS,

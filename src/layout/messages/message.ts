@@ -3,8 +3,10 @@
  * braces come from the fault's params, "[edge is|edges are]" goes by the param `count`. `blocks`: hand-over waits until it
  * is resolved.
  */
+import type { Text } from '../../language/index';
+
 export interface Message {
-  readonly text: string;
-  readonly advice: string;
+  readonly text: Text;
+  readonly advice: Text;
   readonly blocks: boolean;
 }
