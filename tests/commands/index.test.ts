@@ -1,4 +1,5 @@
 /** The list of commands, and what those for parts and selection do. */
+import { labelOf } from '../../src/commands/labels';
 import { describe, expect, test } from 'vitest';
 import { COMMANDS, command, runCommand } from '../../src/commands';
 import { chordOf } from '../../src/commands/keyboard';
@@ -10,7 +11,7 @@ describe('the list', () => {
     const ids = COMMANDS.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
     expect(ids.filter((id) => !/^[a-z]+(-[a-z0-9]+)*$/.test(id))).toEqual([]);
-    expect(new Set(COMMANDS.map(({ label }) => label)).size).toBe(ids.length);
+    expect(new Set(COMMANDS.map(labelOf)).size).toBe(ids.length);
   });
 
   test('no key is on two commands', () => {
