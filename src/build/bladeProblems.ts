@@ -4,6 +4,7 @@
  * instructions decide. Millimetres, degrees. Angle and length: common practice, no source.
  */
 import { placedPart, type PlacedPart } from '../exposure/prepared';
+import type { Param } from '../layout/result';
 import type { Layout } from '../layout/types';
 import type { Mm } from '../units/types';
 import { longestSide, turnWithoutSides, type LongSide } from './bladeTurn';
@@ -13,7 +14,7 @@ import type { Problem } from './types';
 /** Sides up to this length are nothing to list. */
 const LONG_SIDE_MM: Mm = 20;
 
-const shown = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)));
+const shown = (value: number, decimals: number): number => Number(value.toFixed(decimals));
 
 /** Problems in the order of the parts; the first part of each shows the side that is named. */
 export function bladeProblems(layout: Layout): Problem[] {
@@ -44,7 +45,8 @@ const words = ({ side, from_mm, to_mm }: LongSide) => ({
 });
 
 /** "P03", "P03 and P04", "P03 and 5 like it". */
-function listed([first, second, ...more]: readonly string[]): string {
+function listed([first, second, ...more]: readonly string[]): Param {
   if (second === undefined) return first;
-  return more.length === 0 ? `${first} and ${second}` : `${first} and ${more.length + 1} like it`;
+  if (more.length === 0) return { text: '{first} and {last}', values: { first, last: second } };
+  return { text: '{first} and {count} like it', values: { first, count: more.length + 1 } };
 }

@@ -12,14 +12,12 @@ export const EVENT_NAMES: Readonly<Record<EventKind, Text>> = {
   end: 'End of the build',
 };
 
-const INSIDE: Text = 'Inert gas displaces oxygen; platform and parts stay hot.';
-
 export const CAUTIONS: Readonly<Record<EventKind, Text>> = {
   overflowFull: 'Fine metal powder is handled. Inert gas displaces oxygen; platform and parts stay hot.',
   feedEmpty: 'Fine metal powder is handled. Inert gas displaces oxygen; platform and parts stay hot.',
   residueDue:
     'Condensate and filter residue of reactive alloys can ignite in air hours later. Inert gas displaces oxygen.',
-  end: INSIDE,
+  end: 'Inert gas displaces oxygen; platform and parts stay hot.',
 };
 
 export const WHO_DECIDES: Text =

@@ -7,8 +7,9 @@
  */
 import { intersect } from '../geometry/clipper';
 import { area, boxesMeet } from '../geometry/region';
+import type { Text } from '../language/index';
 import type { SoundCode } from '../layout/messages/soundMessages';
-import type { Fault, Params } from '../layout/result';
+import type { Fault, Param, Params } from '../layout/result';
 import type { Process } from '../layout/types';
 import type { Division } from '../zoning/types';
 import { books, BOOKS_TOLERANCE } from './books';
@@ -54,7 +55,7 @@ export const shownBy = (by: number): number => Number(by.toPrecision(3));
 const differ = (found: number, expected: number): boolean =>
   !(Math.abs(found - expected) <= BOOKS_TOLERANCE * Math.max(1, Math.abs(expected)));
 
-type Sum = readonly [figure: string, found: number, expected: number, unit: string];
+type Sum = readonly [figure: Text, found: number, expected: number, unit: string];
 
 /** The first sum that is off, as a fault of the layer or of one laser. */
 function faultOf(
@@ -65,18 +66,19 @@ function faultOf(
   const wrong = sums.find(([, found, expected]) => differ(found, expected));
   if (!wrong) return null;
   const [figure, found, expected, unit] = wrong;
-  const by = `${shownBy(Math.abs(found - expected))} ${unit}`.trimEnd();
-  return soundFault(code, { ...params, figure, by });
+  const value = shownBy(Math.abs(found - expected));
+  const by: Param = unit === '' ? value : { text: '{value} {unit}', values: { value, unit } };
+  return soundFault(code, { ...params, figure: { text: figure }, by });
 }
 
 function laserFault(laser: LaserFigures, own: readonly Piece[], exposure_s: number, half: number) {
   const filled = laser.on ? laser.load_s + laser.idle_s : exposure_s + laser.idle_s;
   const sums: Sum[] = [
-    ['scan area', laser.scanArea_mm2, sum(own, (p) => p.area_mm2 + p.seam_mm * half), 'mm²'],
-    ['true outline', laser.outline_mm, sum(own, (p) => p.outline_mm), 'mm'],
-    ['number of pieces', laser.pieces, own.length, ''],
-    ['load', laser.load_s, sum(own, (p) => p.load_s), 's'],
-    ['load and idle time', filled, exposure_s, 's'],
+    ['scan area ¦ books', laser.scanArea_mm2, sum(own, (p) => p.area_mm2 + p.seam_mm * half), 'mm²'],
+    ['true outline ¦ books', laser.outline_mm, sum(own, (p) => p.outline_mm), 'mm'],
+    ['number of pieces ¦ books', laser.pieces, own.length, ''],
+    ['load ¦ books', laser.load_s, sum(own, (p) => p.load_s), 's'],
+    ['load and idle time ¦ books', filled, exposure_s, 's'],
   ];
   return faultOf('laser-sum-off', sums, { laser: laser.id });
 }
@@ -86,12 +88,12 @@ function layerSums(layer: LayerFigures, process: Process): Sum[] {
   const slowest = Math.max(0, ...layer.lasers.map((laser) => laser.load_s));
   const unassigned = pieces.filter((piece) => piece.laser < 0);
   return [
-    ['exposure', exposure_s, slowest, 's'],
-    ['time', time_s, Math.max(process.minLayer_s, recoat_s + exposure_s), 's'],
-    ['doubly exposed area', doubleExposed_mm2, seamLength_mm * process.seamOverlap_mm, 'mm²'],
-    ['seam length', 2 * seamLength_mm, sum(pieces, (piece) => piece.seam_mm), 'mm'],
-    ['number of cut parts', layer.cutParts, new Set(seams.map((seam) => seam.part)).size, ''],
-    ['unassigned area', layer.unassigned_mm2, sum(unassigned, (piece) => piece.area_mm2), 'mm²'],
+    ['exposure ¦ books', exposure_s, slowest, 's'],
+    ['time ¦ books', time_s, Math.max(process.minLayer_s, recoat_s + exposure_s), 's'],
+    ['doubly exposed area ¦ books', doubleExposed_mm2, seamLength_mm * process.seamOverlap_mm, 'mm²'],
+    ['seam length ¦ books', 2 * seamLength_mm, sum(pieces, (piece) => piece.seam_mm), 'mm'],
+    ['number of cut parts ¦ books', layer.cutParts, new Set(seams.map((seam) => seam.part)).size, ''],
+    ['unassigned area ¦ books', layer.unassigned_mm2, sum(unassigned, (piece) => piece.area_mm2), 'mm²'],
   ];
 }
 

@@ -4,7 +4,7 @@
  *   spread = 100·√(Σ (real_i/planned_i − factor)² / (n − 1)) / factor, percent of the factor: the sample standard
  *   deviation of the single ratios around the factor; of one build alone nothing is known of it
  */
-import { fail, ok, type Result } from '../layout/result';
+import { fail, figure, ok, type Param, type Result } from '../layout/result';
 import type { Correction } from '../layout/types';
 import type { Hours, Percent } from '../units/types';
 
@@ -51,7 +51,11 @@ export function learnCorrection(records: readonly BuildRecord[]): Result<Learned
   const factor = sum(records.map((r) => r.real_h)) / sum(records.map((r) => r.planned_h));
   const spread_pct = spreadOf(records, factor);
   if (factor < LEAST_FACTOR || factor > LARGEST_FACTOR || (spread_pct ?? 0) > LARGEST_SPREAD_PCT) {
-    const found = `${factor.toPrecision(3)}${spread_pct === null ? '' : ` ± ${spread_pct.toFixed(0)} %`}`;
+    const shown = figure(factor.toPrecision(3));
+    const found: Param =
+      spread_pct === null
+        ? shown
+        : { text: '{factor} ± {spread} %', values: { factor: shown, spread: Math.round(spread_pct) } };
     return fail('correction-out-of-range', { found, least: LEAST_FACTOR, largest: LARGEST_FACTOR });
   }
   return ok({ factor, spread_pct, builds: records.length });

@@ -2,6 +2,7 @@
  * Does the dose fill every layer? A layer needs more powder than a bare one where it melts: what is too little there is a
  * problem, since the blade then leaves part of the layer without powder. Cubic centimetres a layer; layers count from 1.
  */
+import { figure } from '../layout/result';
 import type { Layout } from '../layout/types';
 import { powderOfLayer } from './powder';
 import { problem } from './problem';
@@ -33,8 +34,8 @@ export function powderFaults(
   const params = {
     layers,
     from: first.firstLayer,
-    short: (worst * CM3_PER_L).toPrecision(3),
-    factor: (Math.ceil(factor * 100) / 100).toFixed(2),
+    short: figure((worst * CM3_PER_L).toPrecision(3)),
+    factor: figure((Math.ceil(factor * 100) / 100).toFixed(2)),
   };
   return { problems: [problem('dose-too-small', params, [])], checks: 1 };
 }

@@ -3,7 +3,7 @@
  * concerned. Millimetres, square millimetres.
  */
 import { PLATE_MESSAGES, type PlateCode } from '../layout/messages/plateMessages';
-import type { Params } from '../layout/result';
+import { figure, type Figure, type Params } from '../layout/result';
 import type { Mm, Mm2 } from '../units/types';
 import type { Problem } from './types';
 
@@ -16,7 +16,7 @@ export const problem = (code: PlateCode, params: Params, parts: readonly string[
 });
 
 /** An area as a sentence says it. */
-export const shownArea = (area: Mm2): string => (area >= 100 ? area.toFixed(0) : area.toPrecision(3));
+export const shownArea = (area: Mm2): Figure => figure(area >= 100 ? area.toFixed(0) : area.toPrecision(3));
 
 /** A length as a sentence says it. */
-export const shownLength = (value: Mm): string => String(Number(value.toFixed(2)));
+export const shownLength = (value: Mm): number => Number(value.toFixed(2));

@@ -3,39 +3,40 @@
  * exceeds, a feed or an overflow filled beyond what it holds. A service in unattended hours blocks hand-over; an end does not, because
  * a finished build waits. Where another start helps, the problem names the next one that does. Hours, litres.
  */
+import { t, type Text } from '../language/index';
 import type { Layout, Schedule } from '../layout/types';
-import { nextGoodStart, weekdayOf } from './calendar';
-import {
-  eventInput,
-  events,
-  minutesTo,
-  services,
-  type EventKind,
-  type ServiceEvent,
-  type ServiceKind,
-} from './events';
+import { nextGoodStart, weekdayOf, type WEEKDAYS } from './calendar';
+import { EVENT_NAMES } from './cautions';
+import { eventInput, events, minutesTo, services, type ServiceEvent, type ServiceKind } from './events';
 import type { Services } from './services';
 import { MOST_SERVICES } from './services';
 import { problem } from './problem';
 import type { Problem, Stretch } from './types';
 
-/** The events' names as sentences say them. */
-export const EVENT_WORDS: Readonly<Record<EventKind, string>> = {
-  overflowFull: 'Overflow full',
-  feedEmpty: 'Feed empty',
-  residueDue: 'Residue due',
-  end: 'End',
+const STORE_WORDS: Readonly<Record<ServiceKind, readonly [store: Text, unit: string]>> = {
+  overflowFull: ['overflow ¦ store', 'l'],
+  feedEmpty: ['feed ¦ store', 'l'],
+  residueDue: ['residue interval ¦ store', 'laser-h'],
 };
-const STORE_WORDS: Readonly<Record<ServiceKind, readonly [store: string, unit: string]>> = {
-  overflowFull: ['overflow', 'l'],
-  feedEmpty: ['feed', 'l'],
-  residueDue: ['residue interval', 'laser-h'],
+const DAY_WORDS: Readonly<Record<(typeof WEEKDAYS)[number], Text>> = {
+  mon: 'Mon {time}',
+  tue: 'Tue {time}',
+  wed: 'Wed {time}',
+  thu: 'Thu {time}',
+  fri: 'Fri {time}',
+  sat: 'Sat {time}',
+  sun: 'Sun {time}',
 };
 
-/** "Mon 2026-11-30 06:56" */
+/** "Mon 2026-11-30 06:56", as a part of a message. */
+const clockWords = (at: string) => ({
+  text: DAY_WORDS[weekdayOf(at)],
+  values: { time: at.replace('T', ' ') },
+});
+/** "Mon 2026-11-30 06:56", in the language in force. */
 export function shownClock(at: string): string {
-  const day = weekdayOf(at);
-  return `${day[0]!.toUpperCase()}${day.slice(1)} ${at.replace('T', ' ')}`;
+  const { text, values } = clockWords(at);
+  return t(text, values);
 }
 
 export interface BetterStart {
@@ -63,10 +64,10 @@ export function betterStart({ attended, start }: Schedule, all: readonly Service
 
 function unattended({ kind, layer, at }: ServiceEvent, better: BetterStart | null): Problem {
   const params = {
-    event: EVENT_WORDS[kind],
+    event: { text: EVENT_NAMES[kind] },
     layer,
-    at: shownClock(at),
-    start: better ? shownClock(better.start) : '',
+    at: clockWords(at),
+    start: better ? clockWords(better.start) : '',
   };
   if (kind === 'end')
     return problem(better?.withEnd ? 'end-unattended' : 'end-unattended-always', params, []);
@@ -76,10 +77,12 @@ function unattended({ kind, layer, at }: ServiceEvent, better: BetterStart | nul
 
 function storeProblems(layout: Layout, kind: ServiceKind, { stuck, cut }: Services): Problem[] {
   const { feed_l, overflow_l, residueInterval_laserH } = layout.machine.powder!;
-  const [store, unit] = STORE_WORDS[kind];
-  if (cut) return [problem('services-too-many', { event: EVENT_WORDS[kind], most: MOST_SERVICES }, [])];
+  const [words, unit] = STORE_WORDS[kind];
+  if (cut)
+    return [problem('services-too-many', { event: { text: EVENT_NAMES[kind] }, most: MOST_SERVICES }, [])];
   if (stuck === null) return [];
   const capacity = { overflowFull: overflow_l, feedEmpty: feed_l, residueDue: residueInterval_laserH }[kind];
+  const store = { text: words };
   const params = { store, unit, layer: stuck.layer, each: Number(stuck.each.toPrecision(3)), capacity };
   return [problem('store-too-small', params, [])];
 }

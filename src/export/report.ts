@@ -7,6 +7,7 @@ import { downwindPlumes } from '../build/downwind';
 import { eventsOf, type ServiceEvent } from '../build/events';
 import type { Analysis, BuildFigures, LaserFigures, LayerFigures, Problem } from '../build/types';
 import { checksum } from '../layout/checksum';
+import { inEnglish } from '../language/index';
 import { messageText } from '../layout/messages';
 import type { Layout, PartId, Revision } from '../layout/types';
 import type { Mm } from '../units/types';
@@ -106,7 +107,7 @@ const sourceOf = ({ name, revision }: Layout, sum: string): Report['layout'] => 
 const problemOf = ({ code, params, parts }: Problem): ReportProblem => ({
   code,
   ...(parts[0] === undefined ? {} : { part: parts[0] }),
-  text: messageText(code, params),
+  text: inEnglish(() => messageText(code, params)),
 });
 
 /**

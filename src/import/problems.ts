@@ -1,7 +1,7 @@
 /**
  * What the check page has to say about an import, as messages of the one table.
  */
-import type { Fault } from '../layout/result';
+import type { Fault, Param } from '../layout/result';
 import { SMALL_mm } from './remarks';
 import type { OutlineImport } from './types';
 
@@ -25,7 +25,10 @@ export function importProblems(imported: OutlineImport): Fault[] {
   if (imported.unit?.from === 'css') faults.push({ code: 'import-unit-px', params: {} });
   faults.push(...importRemarks(imported));
   for (const { kind, count, what, gap_mm } of imported.leftOut) {
-    const gap = gap_mm === null ? 'unknown' : `${Number(gap_mm.toPrecision(3))} mm`;
+    const gap: Param =
+      gap_mm === null
+        ? { text: 'unknown ¦ gap' }
+        : { text: '{value} {unit}', values: { value: Number(gap_mm.toPrecision(3)), unit: 'mm' } };
     faults.push({ code: `left-out-${kind}`, params: { count, what, gap } });
   }
   return faults;

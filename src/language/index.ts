@@ -40,6 +40,17 @@ export function speakGerman(texts: Texts): void {
   spoken = { language: 'de', texts, sign: ',' };
 }
 
+/** What `say` says in English, whatever the language in force: for files that machines read. */
+export function inEnglish<T>(say: () => T): T {
+  const before = spoken;
+  speakEnglish();
+  try {
+    return say();
+  } finally {
+    spoken = before;
+  }
+}
+
 const CHOICE = /\[(?:(\w+): ?)?([^|\]]*)\|([^\]]*)\]/g;
 const written = (value: string | number | undefined): string =>
   typeof value === 'number' ? withDecimalSign(String(value)) : (value ?? '?');

@@ -4,10 +4,11 @@
  * out in whole micrometres, angles in whole thousandths of a degree, every optional key with its default.
  */
 import * as v from 'valibot';
+import { acceptedIn } from './accepted';
 import { migrate, versionOf, type JsonObject } from './migrate';
 import { pathText, valueText } from './path';
 import { repeatedKey } from './repeatedKeys';
-import { fail, ok, type Fault, type Result } from './result';
+import { fail, ok, type Fault, type Param, type Result, type Words } from './result';
 import { FORMAT, SCHEMAS } from './schema';
 import { semanticFault } from './semantics';
 import type { Layout } from './types';
@@ -32,11 +33,15 @@ function faultOf(issue: v.BaseIssue<unknown>): Fault {
   }
   return {
     code: 'layout-wrong-value',
-    params: { path: where, found: valueText(issue.input), accepted: issue.message },
+    params: { path: where, found: valueText(issue.input), accepted: acceptedIn(issue.message) },
   };
 }
 
-const listFault = (path: string, found: readonly unknown[], accepted = 'an object'): Fault => ({
+const listFault = (
+  path: string,
+  found: readonly unknown[],
+  accepted: Words = { text: 'an object' },
+): Fault => ({
   code: 'layout-wrong-value',
   params: { path, found: valueText(found), accepted },
 });
@@ -48,7 +53,9 @@ function listForObject({ schedule, revision, zoning, ...value }: JsonObject, ver
     if (Array.isArray(found)) return listFault(key, found);
   }
   if (version === 1 && Array.isArray(zoning))
-    return listFault('zoning', zoning, 'one division; a list of divisions over height needs version 2');
+    return listFault('zoning', zoning, {
+      text: 'one division; a list of divisions over height needs version 2',
+    });
   if (Array.isArray(schedule)) return listFault('schedule', schedule);
   if (Array.isArray(revision)) return listFault('revision', revision);
   const attended = isObject(schedule) ? schedule['attended'] : null;
@@ -62,7 +69,10 @@ function formFault(value: JsonObject, version: number): Fault | null {
   const shapes = value['shapes'];
   const reserved = isObject(shapes) && RESERVED_IDS.find((id) => Object.hasOwn(shapes, id));
   if (!reserved) return null;
-  const accepted = 'any id except __proto__, constructor and prototype';
+  const accepted: Words = {
+    text: 'any id except {names} and {last}',
+    values: { names: RESERVED_IDS.slice(0, -1).join(', '), last: RESERVED_IDS.at(-1)! },
+  };
   return { code: 'layout-wrong-value', params: { path: 'shapes', found: `"${reserved}"`, accepted } };
 }
 
@@ -90,18 +100,20 @@ export function readLayoutValue(value: unknown): Result<Layout> {
 }
 
 /** Where reading stopped: line and column where the parser gives a position, else its own words and excerpt. */
-function jsonPlace(text: string, message: string): string {
+function jsonPlace(text: string, message: string): Param {
   const position = /position (\d+)/.exec(message)?.[1];
-  if (position === undefined && /NaN|Infinity/.test(text)) return 'NaN and Infinity are no JSON numbers';
+  if (position === undefined && /NaN|Infinity/.test(text))
+    return { text: 'NaN and Infinity are no JSON numbers' };
   if (position === undefined) return message.replace(/\s+/g, ' ').slice(0, LONGEST_DETAIL);
   const lines = text.slice(0, Number(position)).split('\n');
-  return `it cannot be read from line ${lines.length}, column ${(lines.at(-1)?.length ?? 0) + 1} on`;
+  const [line, column] = [lines.length, (lines.at(-1)?.length ?? 0) + 1];
+  return { text: 'it cannot be read from line {line}, column {column} on', values: { line, column } };
 }
 
 /** Any JSON text without repeated keys. Faults: layout-not-json, layout-repeated-key. */
 export function parseJson(text: string): Result<unknown> {
   const plain = text.startsWith('\ufeff') ? text.slice(1) : text;
-  if (plain.trim() === '') return fail('layout-not-json', { detail: 'it is empty' });
+  if (plain.trim() === '') return fail('layout-not-json', { detail: { text: 'it is empty' } });
   let value: unknown;
   try {
     value = JSON.parse(plain);

@@ -2,7 +2,16 @@
  * Revisions, as far as only their own screens need it: the first one, and who is named in one. Names of people are records,
  * not proofs: a page cannot tell who types.
  */
+import type { Text } from '../language/index';
 import type { Revision } from './types';
+
+/** What a revision's states are called. */
+export const STATE_NAMES: Readonly<Record<Revision['state'], Text>> = {
+  draft: 'draft ¦ state',
+  reviewed: 'reviewed ¦ state',
+  released: 'released ¦ state',
+  superseded: 'superseded ¦ state',
+};
 
 /** The first revision of a layout that has none. */
 export const firstRevision = (date: string): Revision => ({

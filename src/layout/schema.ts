@@ -5,6 +5,7 @@
  */
 import * as v from 'valibot';
 import { DEFAULT_LIMITS, DEFAULT_POWDER } from './defaults';
+import { accepts } from './accepted';
 import { MOST_LASERS, MOST_PARTS, SIZE_LIMIT_mm } from './limits';
 import {
   angle,
@@ -40,14 +41,14 @@ const MOST_KEEP_OUTS = 500;
 /** Strips come in 2 to 12. */
 const MOST_STRIP_LINES = 11;
 const LONGEST_TIME_s = 1_000_000;
-const object = 'an object';
+const object = accepts('an object');
 
 const platform = v.strictObject(
   {
     width_mm: size(),
     depth_mm: size(),
     margin_mm: v.optional(length(0, SIZE_LIMIT_mm), 0),
-    keepOuts: v.optional(list(ring, MOST_KEEP_OUTS, 'outlines'), []),
+    keepOuts: v.optional(list(ring, MOST_KEEP_OUTS, 'outlines ¦ counted'), []),
   },
   object,
 );
@@ -87,8 +88,14 @@ const machine = v.strictObject(
     gasFlow: v.strictObject({ towards_deg: angle }, object),
     recoater,
     lasers: v.pipe(
-      list(laser, MOST_LASERS, 'lasers'),
-      v.minLength(1, `a list of 1 to ${MOST_LASERS} lasers`),
+      list(laser, MOST_LASERS, 'lasers ¦ counted'),
+      v.minLength(
+        1,
+        accepts('a list of 1 to {longest} {what}', {
+          longest: MOST_LASERS,
+          what: { text: 'lasers ¦ counted' },
+        }),
+      ),
     ),
     powder: v.optional(v.nullable(powder), DEFAULT_POWDER),
   },
@@ -117,7 +124,12 @@ const process = v.strictObject(
 );
 const slab = v.strictObject({ to_mm: size(), rings }, object);
 const shape = v.strictObject(
-  { slabs: v.pipe(list(slab, MOST_SLABS, 'slabs'), v.minLength(1, 'a list of at least one slab')) },
+  {
+    slabs: v.pipe(
+      list(slab, MOST_SLABS, 'slabs ¦ counted'),
+      v.minLength(1, accepts('a list of at least one slab')),
+    ),
+  },
   object,
 );
 const part = v.strictObject(
@@ -133,7 +145,7 @@ const part = v.strictObject(
   object,
 );
 const sharedBand_mm = v.optional(length(0, SIZE_LIMIT_mm), 0);
-const laserList = list(id, MOST_LASERS, 'laser ids');
+const laserList = list(id, MOST_LASERS, 'laser ids ¦ counted');
 const quadrants = v.strictObject({
   strategy: v.literal('quadrants'),
   at_mm: point,
@@ -144,8 +156,14 @@ const strips = v.strictObject({
   strategy: v.literal('strips'),
   run_deg: runAngle,
   lines_mm: v.pipe(
-    list(coordinate, MOST_STRIP_LINES, 'numbers'),
-    v.minLength(1, `a list of 1 to ${MOST_STRIP_LINES} numbers`),
+    list(coordinate, MOST_STRIP_LINES, 'numbers ¦ counted'),
+    v.minLength(
+      1,
+      accepts('a list of 1 to {longest} {what}', {
+        longest: MOST_STRIP_LINES,
+        what: { text: 'numbers ¦ counted' },
+      }),
+    ),
   ),
   sharedBand_mm,
   lasers: laserList,
@@ -153,19 +171,19 @@ const strips = v.strictObject({
 const wholeField = v.strictObject({ strategy: v.literal('wholeField') });
 const drawnZone = v.strictObject(
   {
-    lasers: v.pipe(laserList, v.minLength(1, 'a list of at least one laser id')),
-    rings: v.pipe(rings, v.minLength(1, 'a list of at least one ring')),
+    lasers: v.pipe(laserList, v.minLength(1, accepts('a list of at least one laser id'))),
+    rings: v.pipe(rings, v.minLength(1, accepts('a list of at least one ring'))),
   },
   object,
 );
 const drawn = v.strictObject({
   strategy: v.literal('drawn'),
-  zones: list(drawnZone, MOST_ZONES, 'zones'),
+  zones: list(drawnZone, MOST_ZONES, 'zones ¦ counted'),
 });
 const zoning = v.variant(
   'strategy',
   [quadrants, strips, wholeField, drawn],
-  'one of the strategies "quadrants", "strips", "wholeField", "drawn"',
+  accepts('one of the strategies "quadrants", "strips", "wholeField", "drawn"'),
 );
 const limits = v.strictObject(
   {
@@ -182,11 +200,11 @@ const zoningSteps = v.pipe(
   list(
     v.strictObject({ from_mm: length(0, SIZE_LIMIT_mm), zoning }, object),
     MOST_STEPS,
-    'objects with "from_mm" and "zoning"',
+    'objects with "from_mm" and "zoning" ¦ counted',
   ),
-  v.minLength(1, 'a list of at least one object with "from_mm" and "zoning"'),
+  v.minLength(1, accepts('a list of at least one object with "from_mm" and "zoning"')),
 );
-const attendedOn = v.optional(list(clockRange, MOST_RANGES, 'pairs of clock times'), []);
+const attendedOn = v.optional(list(clockRange, MOST_RANGES, 'pairs of clock times ¦ counted'), []);
 const schedule = v.strictObject(
   {
     start: clockDate,
@@ -232,7 +250,7 @@ const plate = {
   machine,
   process,
   shapes: v.record(id, shape, object),
-  parts: list(part, MOST_PARTS, 'parts'),
+  parts: list(part, MOST_PARTS, 'parts ¦ counted'),
 };
 const rules = { allocation: choice(['balanced', 'wholeParts']), limits: v.optional(limits, {}) };
 /** A layout file of version 1: one division for all heights, no schedule. */

@@ -3,6 +3,9 @@
  * Every value has a range that real machines stay well inside, so that a slip such as 1e300 is refused where it
  * stands. A failed check carries the words that say what is accepted.
  */
+import { accepts } from './accepted';
+import type { Param } from './result';
+import type { Text } from '../language/index';
 import { isId, isText, LONGEST_ID } from './ids';
 import * as v from 'valibot';
 import { roundDeg, roundMm } from '../units/round';
@@ -19,14 +22,14 @@ const toMm = (value: number): number => roundMm(value);
 const toDeg = (value: number): number => roundDeg(value);
 
 const between = (min: number, max: number) => {
-  const accepted = `a number from ${min} to ${max}`;
+  const accepted = accepts('a number from {min} to {max}', { min, max });
   return v.pipe(v.number(accepted), v.minValue(min, accepted), v.maxValue(max, accepted));
 };
 /** A number in a range, kept as it is. */
 export const quantity = (min: number, max: number) => v.pipe(between(min, max), v.transform(noNegativeZero));
 /** A number in a range that does not contain `above` itself. */
 export const quantityAbove = (above: number, max: number) => {
-  const accepted = `a number above ${above}, up to ${max}`;
+  const accepted = accepts('a number above {above}, up to {max}', { above, max });
   return v.pipe(v.number(accepted), v.gtValue(above, accepted), v.maxValue(max, accepted));
 };
 /** Millimetres, kept to 1 µm. */
@@ -38,7 +41,7 @@ export const coordinate = length(-COORDINATE_LIMIT_mm, COORDINATE_LIMIT_mm);
 /** Degrees counter-clockwise from +x, kept to 0.001°, brought to 0 ≤ a < 360. */
 export const angle = v.pipe(between(-ANGLE_LIMIT_deg, ANGLE_LIMIT_deg), v.transform(toDeg));
 /** Degrees 0 ≤ a < 180. */
-const runAccepted = 'an angle from 0 to below 180';
+const runAccepted = accepts('an angle from 0 to below 180');
 export const runAngle = v.pipe(
   v.number(runAccepted),
   v.minValue(0, runAccepted),
@@ -47,7 +50,7 @@ export const runAngle = v.pipe(
 );
 /** A whole number from min to max; −0 is read as 0. */
 export const wholeNumber = (min: number, max: number) => {
-  const accepted = `a whole number from ${min} to ${max}`;
+  const accepted = accepts('a whole number from {min} to {max}', { min, max });
   return v.pipe(
     v.number(accepted),
     v.integer(accepted),
@@ -58,46 +61,61 @@ export const wholeNumber = (min: number, max: number) => {
 };
 
 const text = (longest: number) => {
-  const accepted = `a text of at most ${longest} characters, none of them a direction mark`;
+  const accepted = accepts('a text of at most {longest} characters, none of them a direction mark', {
+    longest,
+  });
   return v.pipe(v.string(accepted), v.maxLength(longest, accepted), v.check(isText, accepted));
 };
 export const name = text(LONGEST_NAME);
 export const note = text(LONGEST_NOTE);
-const idAccepted = `a name of 1 to ${LONGEST_ID} characters without control characters, direction marks or blanks at its ends`;
+const idAccepted = accepts(
+  'a name of 1 to {longest} characters without control characters, direction marks or blanks at its ends',
+  { longest: LONGEST_ID },
+);
 export const id = v.pipe(
   v.string(idAccepted),
   v.minLength(1, idAccepted),
   v.maxLength(LONGEST_ID, idAccepted),
   v.check(isId, idAccepted),
 );
+/** "a" or ("b" or "c"), as values of a text. */
+function eitherOf([option, ...more]: readonly string[]): Readonly<Record<'first' | 'last', Param>> {
+  const last: Param =
+    more.length > 1 ? { text: '{first} or {last}', values: eitherOf(more) } : `"${more[0] ?? ''}"`;
+  return { first: `"${option ?? ''}"`, last };
+}
 /** One of some words. */
 export const choice = <const T extends readonly [string, ...string[]]>(options: T) =>
-  v.picklist(options, options.map((option) => `"${option}"`).join(' or '));
-export const flag = v.boolean('true or false');
+  v.picklist(options, accepts('{first} or {last}', eitherOf(options)));
+export const flag = v.boolean(accepts('true or false'));
 
 /** A list that holds at most `longest` entries. */
-export const list = <T extends v.GenericSchema>(entry: T, longest: number, what: string) => {
-  const accepted = `a list of at most ${longest} ${what}`;
+export const list = <T extends v.GenericSchema>(entry: T, longest: number, what: Text) => {
+  const accepted = accepts('a list of at most {longest} {what}', { longest, what: { text: what } });
   return v.pipe(v.array(entry, accepted), v.maxLength(longest, accepted));
 };
 
-const pointAccepted = 'a point [x, y]';
+const pointAccepted = accepts('a point [x, y]');
 export const point = v.strictTuple([coordinate, coordinate], pointAccepted);
 const MOST_POINTS = 1_000_000;
+const ringAccepted = accepts('a list of points or an object with "circle_mm": [x, y, r]');
 /** Closed or not; that three of its points differ and that it encloses an area is checked in semantics.ts. */
 export const outline = v.pipe(
-  v.array(point, 'a list of points or an object with "circle_mm": [x, y, r]'),
-  v.minLength(3, 'a list of at least 3 points'),
-  v.maxLength(MOST_POINTS, `a list of at most ${MOST_POINTS} points`),
+  v.array(point, ringAccepted),
+  v.minLength(3, accepts('a list of at least 3 points')),
+  v.maxLength(
+    MOST_POINTS,
+    accepts('a list of at most {longest} {what}', {
+      longest: MOST_POINTS,
+      what: { text: 'points ¦ counted' },
+    }),
+  ),
 );
 export const circle = v.strictObject(
-  { circle_mm: v.strictTuple([coordinate, coordinate, size()], 'three numbers [x, y, r]') },
-  'a list of points or an object with "circle_mm": [x, y, r]',
+  { circle_mm: v.strictTuple([coordinate, coordinate, size()], accepts('three numbers [x, y, r]')) },
+  ringAccepted,
 );
-export const anyRing = v.union(
-  [outline, circle],
-  'a list of points or an object with "circle_mm": [x, y, r]',
-);
+export const anyRing = v.union([outline, circle], ringAccepted);
 /**
  * Chosen by its form, so that a fault is reported where it stands in the one that was meant. Without a value (that is
  * how the schema is written out) it is either.
@@ -107,7 +125,7 @@ export const ring = v.lazy((input) => {
   return Array.isArray(input) ? outline : circle;
 });
 const MOST_RINGS = 10_000;
-export const rings = list(ring, MOST_RINGS, 'rings');
+export const rings = list(ring, MOST_RINGS, 'rings ¦ counted');
 
 const MONTH_LENGTHS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const leapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
@@ -120,21 +138,21 @@ function isDay(value: string): boolean {
   const days = month === 2 && !leapYear(year) ? 28 : (MONTH_LENGTHS[month - 1] ?? 0);
   return year >= 1900 && year <= 2999 && day >= 1 && day <= days;
 }
-const dayAccepted = 'a date such as "2026-11-27", in the years 1900 to 2999';
+const dayAccepted = accepts('a date such as "2026-11-27", in the years 1900 to 2999');
 export const calendarDate = v.pipe(v.string(dayAccepted), v.check(isDay, dayAccepted));
 
 const DAY_LENGTH = 10;
 /** True for "2026-11-27T16:00", a minute of such a day. */
 const isClockDate = (value: string): boolean =>
   isDay(value.slice(0, DAY_LENGTH)) && /^T([01]\d|2[0-3]):[0-5]\d$/.test(value.slice(DAY_LENGTH));
-const dateAccepted = 'a local date and time such as "2026-11-27T16:00", in the years 1900 to 2999';
+const dateAccepted = accepts('a local date and time such as "2026-11-27T16:00", in the years 1900 to 2999');
 export const clockDate = v.pipe(v.string(dateAccepted), v.check(isClockDate, dateAccepted));
 
-const checksumAccepted = 'a checksum of twelve hexadecimal digits, such as "4532415f99f5"';
+const checksumAccepted = accepts('a checksum of twelve hexadecimal digits, such as "4532415f99f5"');
 export const checksumText = v.pipe(v.string(checksumAccepted), v.regex(/^[0-9a-f]{12}$/, checksumAccepted));
 
 const CLOCK_TIME = /^(([01]\d|2[0-3]):[0-5]\d|24:00)$/;
-const timeAccepted = 'a clock time from "00:00" to "24:00"';
+const timeAccepted = accepts('a clock time from "00:00" to "24:00"');
 const clockTime = v.pipe(v.string(timeAccepted), v.regex(CLOCK_TIME, timeAccepted));
 /** From and to on one day; that they ascend is checked in semantics.ts. */
-export const clockRange = v.strictTuple([clockTime, clockTime], 'a pair of clock times [from, to]');
+export const clockRange = v.strictTuple([clockTime, clockTime], accepts('a pair of clock times [from, to]'));

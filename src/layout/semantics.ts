@@ -6,7 +6,8 @@
  */
 import { differentPoints, enclosesArea } from './outlineChecks';
 import { pathText, type Path } from './path';
-import type { Fault } from './result';
+import type { Text } from '../language/index';
+import type { Fault, Params, Words } from './result';
 import type { ClockRange, LaserId, Layout, LayoutRing, Schedule, Zoning, ZoningStep } from './types';
 
 const QUADRANTS = 4;
@@ -20,11 +21,14 @@ function first<T>(entries: readonly T[], check: (entry: T, index: number) => Fau
   return null;
 }
 
-function duplicate(entries: readonly { readonly id: string }[], path: Path, kind: string): Fault | null {
+function duplicate(entries: readonly { readonly id: string }[], path: Path, kind: Text): Fault | null {
   const seen = new Set<string>();
   return first(entries, ({ id }, index) => {
     if (seen.has(id)) {
-      return { code: 'layout-duplicate-id', params: { path: pathText([...path, index]), id, kind } };
+      return {
+        code: 'layout-duplicate-id',
+        params: { path: pathText([...path, index]), id, kind: { text: kind } },
+      };
     }
     seen.add(id);
     return null;
@@ -123,10 +127,10 @@ function stepsFault(steps: readonly ZoningStep[], version: number, check: LaserC
   const path = (index: number) => ['zoning', index, 'from_mm'];
   const lowest = steps[0]!.from_mm;
   if (lowest !== 0) {
-    const params = {
+    const params: Params = {
       path: pathText(path(0)),
       found: lowest,
-      accepted: '0: the first division starts at the platform',
+      accepted: { text: '0: the first division starts at the platform' },
     };
     return { code: 'layout-wrong-value', params };
   }
@@ -142,7 +146,10 @@ function attendedFault(ranges: readonly ClockRange[], path: Path): Fault | null 
   return first(ranges, ([from, to], index) => {
     const before = ranges[index - 1]?.[1] ?? '00:00';
     if (from >= before && to > from) return null;
-    const accepted = 'ranges of the day that ascend and do not overlap, such as ["06:00", "22:00"]';
+    const accepted: Words = {
+      text: 'ranges of the day that ascend and do not overlap, such as {example}',
+      values: { example: '["06:00", "22:00"]' },
+    };
     return {
       code: 'layout-wrong-value',
       params: { path: pathText([...path, index]), found: `["${from}", "${to}"]`, accepted },
@@ -158,7 +165,7 @@ const scheduleFault = (schedule: Schedule | null): Fault | null =>
 function machineFault(layout: Layout): Fault | null {
   const { lasers, platform } = layout.machine;
   return (
-    duplicate(lasers, ['machine', 'lasers'], 'laser') ??
+    duplicate(lasers, ['machine', 'lasers'], 'laser ¦ kind') ??
     ringsFault(platform.keepOuts, ['machine', 'platform', 'keepOuts']) ??
     first(lasers, ({ reach }, index) =>
       reach === null ? null : ringFault(reach, ['machine', 'lasers', index, 'reach']),
@@ -172,7 +179,7 @@ export function semanticFault(layout: Layout, version: number): Fault | null {
   return (
     machineFault(layout) ??
     shapeFault(layout) ??
-    duplicate(layout.parts, ['parts'], 'part') ??
+    duplicate(layout.parts, ['parts'], 'part ¦ kind') ??
     partFault(layout, check) ??
     stepsFault(layout.zoning, version, check) ??
     scheduleFault(layout.schedule)

@@ -4,7 +4,7 @@
  */
 import { t } from '../language/index';
 import { useBench, useWorkbench } from '../canvas/bench';
-import { messageAdvice, messageText } from '../layout/messages';
+import { messageAdvice, messageText, paramText } from '../layout/messages';
 import './overlays.css';
 
 export function Notices({ inDialog = false }: { readonly inDialog?: boolean }) {
@@ -19,7 +19,7 @@ export function Notices({ inDialog = false }: { readonly inDialog?: boolean }) {
       {notices.map(({ id, fault }) => (
         <div key={id} className="notice">
           <p>
-            {'file' in fault.params && <b>{fault.params['file']}: </b>}
+            {'file' in fault.params && <b>{paramText(fault.params['file']!)}: </b>}
             {messageText(fault.code, fault.params)} {messageAdvice(fault.code, fault.params)}
           </p>
           <button

@@ -72,7 +72,7 @@ export const begunFault = (before: Layout, after: Layout): Fault => ({
   code: 'revision-begun',
   params: {
     former: before.revision?.name ?? '',
-    state: before.revision?.state ?? '',
+    state: { state: before.revision?.state ?? 'draft' },
     name: after.revision?.name ?? '',
   },
 });

@@ -2,9 +2,8 @@
  * What the last visit left in the storages: the layout and the lasting parts of the view. What cannot be read back is
  * kept aside, never overwritten. Loaded only where something is saved.
  */
-import { messageText } from '../layout/messages';
 import { readLayout, readLayoutValue } from '../layout/read';
-import { fail, ok, type Fault, type Result } from '../layout/result';
+import { fail, ok, type Fault, type Result, type Param } from '../layout/result';
 import type { Layout, PartId } from '../layout/types';
 import type { Known } from './keeper';
 import {
@@ -70,7 +69,7 @@ const layoutKey = (storage: WorkStorage): string =>
  * taken away before it is put down again, so a full storage has room for it; where even that fails it goes back to
  * where it was. Shapes in the large storage stay there under the stamp that the text names.
  */
-export function setAside(storage: WorkStorage, detail: string): Fault {
+export function setAside(storage: WorkStorage, detail: Param): Fault {
   const from = layoutKey(storage);
   const text = held(storage, from);
   const to = ASIDE_KEYS.find((key) => held(storage, key) === null) ?? ASIDE_KEYS.at(-1) ?? ASIDE_KEY;
@@ -82,6 +81,9 @@ export function setAside(storage: WorkStorage, detail: string): Fault {
   }
   return { code: 'saved-work-unreadable', params: { detail, key } };
 }
+
+/** Why work that can be read is put aside all the same. */
+export const WITHOUT_FIGURES: Param = { text: 'the figures of this plate could not be computed.' };
 
 export interface SavedWork {
   /** null: nothing was saved, or what was saved cannot be read. */
@@ -161,6 +163,5 @@ export async function savedWork(storage: WorkStorage | null, load: LoadLarge): P
         .catch(() => undefined);
     return { ...withTimeline(storage, found.value), view, fault: null };
   }
-  const detail = messageText(found.fault.code, found.fault.params);
-  return { known: null, timeline: null, view, fault: setAside(storage, detail) };
+  return { known: null, timeline: null, view, fault: setAside(storage, found.fault) };
 }

@@ -39,8 +39,10 @@ function answerOf(worker: Worker, question: FileQuestion, asking: Asking): Promi
   return new Promise((done) => {
     worker.onmessage = ({ data }: MessageEvent<FileNews>) =>
       data.kind === 'progress' ? asking.tell(data.share) : done(data.made);
-    worker.onerror = ({ message }) => done(fail('export-failed', { detail: message || NOT_LOADED }));
-    worker.onmessageerror = () => done(fail('export-failed', { detail: 'its answer could not be read' }));
+    worker.onerror = ({ message }) =>
+      done(fail('export-failed', { detail: message || { text: NOT_LOADED } }));
+    worker.onmessageerror = () =>
+      done(fail('export-failed', { detail: { text: 'its answer could not be read' } }));
     asking.signal.addEventListener('abort', () => done(null), { once: true });
     worker.postMessage(question, buffersOf(question.apart));
   });

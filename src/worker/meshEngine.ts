@@ -196,7 +196,7 @@ const sound = ({ to_mm, rings }: Slab): Slab => ({
 function outcomeOf({ slabs, ...rest }: MeshSections, { volume_mm3 }: MeshCheck): MeshCutOutcome {
   const kept = slabs.map(sound);
   if (kept.every(({ rings }) => rings.length === 0))
-    return { ok: false, fault: { code: 'mesh-no-section', params: { gap: 'unknown' } } };
+    return { ok: false, fault: { code: 'mesh-no-section', params: { gap: { text: 'unknown ¦ gap' } } } };
   const cut = { ...rest, slabCount: kept.length, meshVolume_mm3: volume_mm3 };
   const shape: Shape = { slabs: kept };
   return { ok: true, cut, packed: packShape(shape), footprint: footprintOf(shape) };

@@ -4,6 +4,7 @@
  */
 import { sheetFactSteps } from '../export/sheet/facts';
 import type { Layout } from '../layout/types';
+import { t } from '../language/index';
 import { NOT_LOADED } from './askOnce';
 import { buffersOf, takeApart } from './layoutApart';
 import { pauser } from './pauser';
@@ -35,7 +36,7 @@ export function gatherSheetFacts(layout: Layout, heard: (news: SheetNews) => voi
   try {
     worker = createWorker();
     worker.onmessage = ({ data }: MessageEvent<SheetNews>) => hear(data);
-    worker.onerror = ({ message }) => hear({ kind: 'failed', detail: message || NOT_LOADED });
+    worker.onerror = ({ message }) => hear({ kind: 'failed', detail: message || t(NOT_LOADED) });
     const apart = takeApart(layout, false);
     worker.postMessage(apart, buffersOf(apart));
   } catch {

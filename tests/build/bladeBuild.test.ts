@@ -7,7 +7,7 @@ import { findTurn, longestSide, turnWithoutSides, type TurnAdvice } from '../../
 import { finished } from '../../src/build/finished';
 import { placedPart } from '../../src/exposure/prepared';
 import { demoLayout } from '../../src/layout/demo';
-import { messageAdvice, messageText } from '../../src/layout/messages';
+import { messageAdvice, messageText, paramText } from '../../src/layout/messages';
 import type { Layout } from '../../src/layout/types';
 import { plate, QUADRANTS, rect } from '../support/plates';
 import { steepestOf } from './blade';
@@ -229,7 +229,7 @@ describe('long sides along the blade', () => {
     );
   });
   it('square to the blade need 10°: at 5° they still count', () => {
-    expect(listed([part('P1', [0, 0], [[12, block(20, 40)]])], QUADRANTS)[0].params.turn).toBe('10');
+    expect(listed([part('P1', [0, 0], [[12, block(20, 40)]])], QUADRANTS)[0].params.turn).toBe(10);
   });
   it('of 20 mm or less are not listed', () => {
     expect(listed([part('P1', [0, 0], [[12, block(40, 20)]])], QUADRANTS)).toEqual([]);
@@ -255,7 +255,7 @@ describe('long sides along the blade', () => {
     const parts = [copy('P1', -90, 0), copy('P2', 0, 0), copy('P3', 90, 0), copy('P4', 150, 90)];
     const [found, ...more] = bladeProblems({ ...layout, parts });
     expect(more).toEqual([]);
-    expect([found.params.parts, found.parts]).toEqual(['P1 and 2 like it', ['P1', 'P2', 'P3']]);
+    expect([paramText(found.params.parts), found.parts]).toEqual(['P1 and 2 like it', ['P1', 'P2', 'P3']]);
   });
   it('that no turn avoids are said to be so', () => {
     // A regular 40-gon of 25 mm sides has a side within 4.5° of any direction.

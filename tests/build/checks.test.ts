@@ -8,7 +8,7 @@ import { rectangle, turnAndMove } from '../../src/geometry/region';
 import { reversed } from '../../src/geometry/ring';
 import type { Region } from '../../src/geometry/types';
 import { emptyLayout } from '../../src/layout/defaults';
-import { messageAdvice, messageText } from '../../src/layout/messages';
+import { messageAdvice, messageText, paramText } from '../../src/layout/messages';
 import type { Layout, LayoutRing, Part, Shape } from '../../src/layout/types';
 
 const square = (x: number, y: number, half: number): LayoutRing => [
@@ -66,14 +66,18 @@ describe('one part on the platform', () => {
   });
   it('past the edge is off the platform by the area outside', () => {
     const [found] = checkPlate(plain, [block('P1', 165, 0)]).problems;
-    expect([found.code, found.params.area, found.blocks]).toEqual(['part-off-platform', '100', true]);
+    expect([found.code, paramText(found.params.area), found.blocks]).toEqual([
+      'part-off-platform',
+      '100',
+      true,
+    ]);
     expect(messageText(found.code, found.params)).toBe('P1 stands off the platform by 100 mm².');
     expect(codes(plain, block('P1', 0, -145))).toEqual(['part-off-platform P1']);
     expect(codes(plain, block('P1', 500, 0))).toEqual(['part-off-platform P1']);
   });
   it('in the margin is told how far', () => {
     const [found] = checkPlate(plain, [block('P1', 0, 135.5)]).problems;
-    expect([found.code, found.params.by]).toEqual(['part-in-margin', '3.5']);
+    expect([found.code, found.params.by]).toEqual(['part-in-margin', 3.5]);
     expect(messageAdvice(found.code, found.params)).toContain('8 mm');
     expect(codes(plain, block('P1', 152, 132))).toEqual([]);
     expect(codes(plain, block('P1', 152.01, 0))).toEqual(['part-in-margin P1']);
@@ -88,14 +92,16 @@ describe('one part on the platform', () => {
   it('on a keep-out is told the area, and not where it only touches it', () => {
     const layout = layoutWith({ keepOuts: [square(40, 0, 10), { circle_mm: [-60, -60, 5] }] });
     const result = checkPlate(layout, [block('P1', 25, 0), block('P2', -25, 0)]);
-    expect(result.problems.map((p) => [p.code, p.params.area])).toEqual([['part-in-keep-out', '100']]);
+    expect(result.problems.map((p) => [p.code, paramText(p.params.area)])).toEqual([
+      ['part-in-keep-out', '100'],
+    ]);
     expect(result.checks).toBe(2 * 6 + 1);
     expect(codes(layout, block('P1', 20, 0))).toEqual([]);
     expect(codes(layout, block('P1', -60, -60))).toEqual(['part-in-keep-out P1']);
   });
   it('higher than the machine builds is named with both heights', () => {
     const [found] = checkPlate(plain, [block('P1', 0, 0, 200.5)]).problems;
-    expect([found.code, found.params.height, found.params.limit]).toEqual(['part-too-high', '200.5', '200']);
+    expect([found.code, found.params.height, found.params.limit]).toEqual(['part-too-high', 200.5, 200]);
     expect(codes(plain, block('P1', 0, 0, 200))).toEqual([]);
   });
   it('out of every working laser’s reach is told the area', () => {
@@ -103,7 +109,7 @@ describe('one part on the platform', () => {
     const both = layoutWith({ reach });
     expect(codes(both, block('P1', 0, 0))).toEqual([]);
     const [found] = checkPlate(both, [block('P1', 95, 0)]).problems;
-    expect([found.code, found.params.area]).toEqual(['part-out-of-reach', '100']);
+    expect([found.code, paramText(found.params.area)]).toEqual(['part-out-of-reach', '100']);
     const first = layoutWith({ reach, on: [true, false] });
     expect(codes(first, block('P1', 0, 0))).toEqual(['part-out-of-reach P1']);
     expect(codes(layoutWith({ reach: [reach[0], null] }), block('P1', 95, 0))).toEqual([]);
@@ -116,8 +122,8 @@ describe('two parts', () => {
     const [found] = checkPlate(plain, [block('P1', 0, 0), block('P2', 22.5, 0)]).problems;
     expect([found.code, found.params.gap, found.params.spacing, found.blocks]).toEqual([
       'parts-too-close',
-      '2.5',
-      '3',
+      2.5,
+      3,
       false,
     ]);
     expect(found.parts).toEqual(['P1', 'P2']);
@@ -127,7 +133,7 @@ describe('two parts', () => {
   });
   it('overlapping are told the area; touching is too close', () => {
     const [found] = checkPlate(plain, [block('P1', 0, 0), block('P2', 15, 10)]).problems;
-    expect([found.code, found.params.area, found.blocks]).toEqual(['parts-overlap', '50.0', true]);
+    expect([found.code, paramText(found.params.area), found.blocks]).toEqual(['parts-overlap', '50.0', true]);
     expect(codes(plain, block('P1', 0, 0), block('P2', 20, 0))).toEqual(['parts-too-close P1 P2']);
     expect(codes(plain, block('P1', 0, 0), view('P2', rectangle(-3, -3, 3, 3)))).toEqual([
       'parts-overlap P1 P2',
@@ -176,16 +182,14 @@ describe('a mushroom, stem Ø20 to z = 50 under a cap Ø100 [computed by hand]',
     );
   });
   it('keeps its spacing from the cap, not from the stem', () => {
-    expect(pair(block('P2', 62, 0, 40)).map((p) => [p.code, p.params.gap])).toEqual([
-      ['parts-too-close', '2'],
-    ]);
+    expect(pair(block('P2', 62, 0, 40)).map((p) => [p.code, p.params.gap])).toEqual([['parts-too-close', 2]]);
     expect(pair(block('P2', 63.1, 0, 40))).toEqual([]);
   });
   it('reaches into the margin with its cap', () => {
     const near: Part = { ...part, at_mm: [120, 0] };
     const placed = placedPart({ ...plain, shapes: { mushroom: shape }, parts: [near] }, near);
     expect(checkPlate(plain, [placed]).problems.map((p) => [p.code, p.params.by])).toEqual([
-      ['part-in-margin', '8'],
+      ['part-in-margin', 8],
     ]);
   });
 });

@@ -7,6 +7,7 @@ import { describe, expect, it } from 'vitest';
 import { analyse, figuresAt, layerAtHeight } from '../../src/build/analyse';
 import { layerAt, layerCount } from '../../src/build/layers';
 import type { Analysis } from '../../src/build/types';
+import { paramText } from '../../src/layout/messages';
 import { plate, QUADRANTS, rect, standing } from '../support/plates';
 
 const FIELD = { strategy: 'wholeField' };
@@ -127,7 +128,9 @@ describe('parts that stand in one another', () => {
     expect(figuresAt(analysis, 0).sectionArea_mm2).toBe(3200);
     expect(figuresAt(analysis, 0).lasers[0].scanArea_mm2).toBe(3200);
     const listed = analysis.problems.filter(({ code }) => code === 'parts-overlap');
-    expect(listed.map((p) => [p.parts, p.params.area, p.blocks])).toEqual([[['a', 'b'], '400', true]]);
+    expect(listed.map((p) => [p.parts, paramText(p.params.area), p.blocks])).toEqual([
+      [['a', 'b'], '400', true],
+    ]);
   });
 });
 

@@ -4,10 +4,12 @@
  */
 import { describe, expect, test } from 'vitest';
 import { analyse } from '../../src/build/analyse';
+import { paramText } from '../../src/layout/messages';
 import type { Layout } from '../../src/layout/types';
 import { LASERS, machine, plate, QUADRANTS, rect, standing } from '../support/plates';
 
-const codes = (layout: Layout) => analyse(layout).problems.map(({ code, params }) => [code, params['area']]);
+const codes = (layout: Layout) =>
+  analyse(layout).problems.map(({ code, params }) => [code, paramText(params['area'] ?? '')]);
 const drawn = {
   strategy: 'drawn',
   zones: [{ lasers: ['L1'], rings: [rect(-200, -200, 180, 200)] }],

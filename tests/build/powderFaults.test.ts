@@ -22,12 +22,17 @@ test('a factor of 2 fills every layer', () => {
 
 test('a factor of 1.1 is short by 0.0667 doses in the lower 1000 layers alone: 0.640 cm³', () => {
   const [found] = dose(tallOne(1.1));
-  expect(found!.params).toMatchObject({ layers: 1000, from: 1, short: '0.640', factor: '1.17' });
+  expect(found!.params).toMatchObject({
+    layers: 1000,
+    from: 1,
+    short: { number: '0.640' },
+    factor: { number: '1.17' },
+  });
   expect(found!.blocks).toBe(true);
   expect(messageText(found!.code, found!.params)).toContain('need up to 0.640 cm³ more powder');
 });
 
 test('a factor of 1 is short in all 4000 layers, and 1.17 is enough', () => {
-  expect(dose(tallOne(1))[0]!.params).toMatchObject({ layers: 4000, short: '1.60' });
+  expect(dose(tallOne(1))[0]!.params).toMatchObject({ layers: 4000, short: { number: '1.60' } });
   expect(dose(tallOne(1.17))).toEqual([]);
 });

@@ -68,7 +68,7 @@ describe('events in unattended hours', () => {
     expect(service).toMatchObject({
       code: 'service-unattended',
       blocks: true,
-      params: { event: 'Feed empty', layer: 800 },
+      params: { event: { text: 'Feed empty' }, layer: 800 },
     });
     expect(messageText(service!.code, service!.params)).toContain('Mon 2026-11-23 22:20');
     // A start at 16:40 would put the feed at 06:00 on the next day; the next quarter is 16:45, the end is then at 12:45.
@@ -118,7 +118,7 @@ describe('figures that cannot be', () => {
     const found = problems(scheduled({}, { feed_l: 0.019 }));
     expect(found.find(({ code }) => code === 'store-too-small')).toMatchObject({
       blocks: true,
-      params: { store: 'feed', layer: 1, each: 0.0192, capacity: 0.019 },
+      params: { store: { text: 'feed ¦ store' }, layer: 1, each: 0.0192, capacity: 0.019 },
     });
   });
 

@@ -7,6 +7,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import type { Analysis, LayerFigures } from '../../src/build/types';
+import { paramText } from '../../src/layout/messages';
 import type { Layout, Zoning } from '../../src/layout/types';
 import { divided, LASERS, plate, QUADRANTS, rect, standing, strips } from '../support/plates';
 import { anyZoning, layouts, mm, runs, stepped } from '../support/random';
@@ -169,7 +170,9 @@ describe('a step', () => {
       const found = analyse(plate([block], steps, { process: { layer_mm: 1 } }));
       const listed = found.problems.filter(({ code }) => code === 'part-unassigned');
       // half of 60 × 60 mm²
-      expect(listed.map(({ parts, params }) => [parts, params.area])).toEqual([[['block'], '1800']]);
+      expect(listed.map(({ parts, params }) => [parts, paramText(params.area)])).toEqual([
+        [['block'], '1800'],
+      ]);
     }
   });
 });

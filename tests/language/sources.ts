@@ -103,11 +103,38 @@ const NO_WORDS =
 const WORDS = /\p{L}{2,}[ \u00a0\u202f,.:;–-]+\p{L}{2,}|^\p{Lu}\p{Ll}{2,}$/u;
 const LONE_WORD = /\p{L}{3,}/u;
 
+/**
+ * What stands in files for machines or in their formats, in reports of faults of the program, in names that are stored.
+ */
+const NOT_FOR_READERS: readonly (readonly [file: RegExp, text: RegExp])[] = [
+  // Names that a new layout stores.
+  [/^layout\/(defaults|demo|demoShapes)\.ts$/, /./],
+  // Canonical texts, the dictionary of links, the library's file.
+  [/^(layout\/checksum|link\/dictionary1|store\/library\/file)\.ts$/, /^[,:{"]/],
+  // What the solver's own check says of a fault of the program.
+  [/^allocation\/solver\/(check|groups)\.ts$/, /./],
+  // Words of the formats that are read: headings of tables, DXF, STL, SVG, 3MF; a file's own words for its things.
+  [/^import\/table\/columns\.ts$/, /^[a-z ]+$/],
+  [/^import\/(dxf|svg)\//, /^(AutoCAD Binary DXF|block |use |Mid)$/],
+  [/^import\/mesh\//, /^(outer loop|object |:path|xmlns:|Relationship|Override|application\/vnd.*)$/],
+  // Codes of messages that are put together, paths of scripts, a statement of a script.
+  [/^(import|worker)\//, /^((mesh-)?left-out-|\.\/\w+\.worker\.ts|import )$/],
+  // Answers that code compares.
+  [
+    /^(allocation\/spread|store\/(keeper|sharedStorage|library\/keptAside)|worker\/heightEngine)\.ts$/,
+    /^(what .*|as it was|no room|another window|carry through|newest only)$/,
+  ],
+];
+const isForMachines = (file: string, text: string): boolean =>
+  NOT_FOR_READERS.some(([files, texts]) => files.test(file) && texts.test(text));
+
 /** Text in the file that a reader would see and that has no German: literals, pieces of templates, text between tags. */
 export function leftovers(file: string, known: ReadonlySet<string>): Found[] {
   const found: Found[] = [];
-  const note = (node: Node, text: string) =>
-    found.push({ file: file.slice(SRC.length + 1), line: lineOf(file, node.start), text });
+  const name = file.slice(SRC.length + 1).replaceAll('\\', '/');
+  const note = (node: Node, text: string): void => {
+    if (!isForMachines(name, text)) found.push({ file: name, line: lineOf(file, node.start), text });
+  };
   walk(treeOf(file), [], (node, above) => {
     if (isHidden(above)) return;
     const text = stringOf(node);

@@ -2,6 +2,7 @@
  * Version 3 of the layout file: what a layout is filed under. What a revision may hold, its written form, and that the
  * older versions are still written wherever they can say the same. Dates by the Gregorian calendar [mathematics].
  */
+import type { Params } from '../../src/layout/result';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checksum } from '../../src/layout/checksum';
@@ -13,7 +14,7 @@ import { changed, REVISION, sample, sample2, sample3 } from './sample';
 
 type Loose = Record<string, unknown>;
 
-const sentences = (code: Parameters<typeof messageText>[0], params: Record<string, string | number>) =>
+const sentences = (code: Parameters<typeof messageText>[0], params: Params) =>
   `${messageText(code, params)} ${messageAdvice(code, params)}`;
 
 function value(json: unknown): Layout {

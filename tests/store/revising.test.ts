@@ -61,7 +61,7 @@ describe.each(['reviewed', 'released', 'superseded'] as const)('an edit of a %s 
       derivedFrom: checksum(smallPlate()),
     });
     expect(bench.store.getState().view.notices.map(({ fault }) => fault)).toEqual([
-      { code: 'revision-begun', params: { former: 'B', state, name: 'C' } },
+      { code: 'revision-begun', params: { former: 'B', state: { state }, name: 'C' } },
     ]);
   });
 

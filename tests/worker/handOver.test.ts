@@ -2,6 +2,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import { makeFile } from '../../src/worker/handOver';
+import { paramText } from '../../src/layout/messages';
 import { block, recordsOf } from '../export/plates';
 
 const PARTS = { kind: 'parts', csv: { separator: ',', decimal: '.' } } as const;
@@ -62,7 +63,7 @@ test('a worker that cannot be loaded, or not be asked, is a message, and is ende
   }
   const detail = async (): Promise<unknown> => {
     const made = await makeFile(analyse(block()), 'abc', PARTS, asking);
-    return made?.ok === false && made.fault.params['detail'];
+    return made?.ok === false && paramText(made.fault.params['detail']!);
   };
   vi.stubGlobal('Worker', Silent);
   expect(await detail()).toBe('a part of the page could not be loaded');

@@ -2,7 +2,6 @@
  * Parts as text for the clipboard, and back: { "format": "evenplate-parts", "version": 1, "shapes", "parts" }, shapes and
  * parts as a layout file has them. What comes back is held against the layout's own schema. Platform millimetres.
  */
-import { messageText } from '../../layout/messages';
 import { parseJson } from '../../layout/read';
 import { fail, ok, type Fault, type Result } from '../../layout/result';
 import type { Layout, Part, PartId, Shape, ShapeId } from '../../layout/types';
@@ -54,8 +53,7 @@ function foreign(text: string): Fault {
   return { code: 'clip-no-parts', params: { found: found.length < line.length ? `${found}…` : found } };
 }
 
-const unreadable = ({ code, params }: Fault): Result<never> =>
-  fail('clip-wrong-value', { detail: messageText(code, params) });
+const unreadable = (detail: Fault): Result<never> => fail('clip-wrong-value', { detail });
 
 function envelope(text: string): Result<Json> {
   if (!text.trimStart().startsWith('{')) return { ok: false, fault: foreign(text) };

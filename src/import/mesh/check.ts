@@ -2,9 +2,9 @@
  * What a mesh is like, what is wrong with it, and what can be used all the same. Millimetres, mm³.
  */
 import { DEFAULT_LIMITS } from '../../layout/defaults';
-import { fail, type Fault, type Result } from '../../layout/result';
+import { fail, figure, type Fault, type Result, type Words } from '../../layout/result';
 import { SIZE_LIMIT_mm } from '../../layout/limits';
-import { formatField } from '../../units/format';
+import { roundMm } from '../../units/round';
 import type { Mm } from '../../units/types';
 import { crackWidth } from './cracks';
 import { NONE } from './edges';
@@ -17,8 +17,10 @@ import type { Mesh, MeshCheck, MeshFile } from './types';
 const LEAST_mm: Mm = 0.001;
 
 /** "up to 0.0040"; below the grid of a layout no figure says anything. */
-const smallLength = (value: Mm): string =>
-  value < LEAST_mm ? `under ${LEAST_mm}` : `up to ${value.toPrecision(2)}`;
+const smallLength = (value: Mm): Words =>
+  value < LEAST_mm
+    ? { text: 'under {length}', values: { length: LEAST_mm } }
+    : { text: 'up to {length}', values: { length: figure(value.toPrecision(2)) } };
 
 /** Size along x, y, z. */
 export const sizeOf = (mesh: Mesh): readonly [Mm, Mm, Mm] => {
@@ -26,7 +28,10 @@ export const sizeOf = (mesh: Mesh): readonly [Mm, Mm, Mm] => {
   return [along(0), along(1), along(2)];
 };
 
-const shown = (size: readonly Mm[]): string => size.map((value) => Number(value.toPrecision(4))).join(' × ');
+function shown(size: readonly [Mm, Mm, Mm]): Words {
+  const [x, y, z] = size.map((value) => Number(value.toPrecision(4))) as [Mm, Mm, Mm];
+  return { text: '{x} × {y} × {z}', values: { x, y, z } };
+}
 
 /** mesh-too-large or mesh-flat where no part can have this size. */
 export function sizeFault(size: readonly [Mm, Mm, Mm]): Result<never> | null {
@@ -100,7 +105,7 @@ function findings(check: Omit<MeshCheck, 'findings'>, chainGap_mm: Mm): Fault[] 
     if (count > 0) found.push({ code, params: { count, ...params } });
   };
   add('mesh-points-joined', check.joinedPoints, { found: SAME_POINT_mm });
-  add('mesh-open-edges', check.openEdges, { gap: formatField(chainGap_mm) });
+  add('mesh-open-edges', check.openEdges, { gap: roundMm(chainGap_mm) });
   if (check.crack_mm !== null)
     found.push({ code: 'mesh-cracks', params: { found: smallLength(check.crack_mm) } });
   add('mesh-crowded-edges', check.crowdedEdges);

@@ -2,7 +2,7 @@
  * Coordinates as files hold them: finite and not absurdly far out. Decimal numbers are read from bytes, exactly rounded.
  */
 import { strFromU8 } from 'fflate';
-import type { Fault } from '../../layout/result';
+import { figure, type Fault } from '../../layout/result';
 import { FURTHEST } from './limits';
 
 /** mesh-bad-number or mesh-too-far (without its place); null where all three are sound. */
@@ -10,7 +10,13 @@ export function coordinateFault(x: number, y: number, z: number): Fault | null {
   if (Math.abs(x) <= FURTHEST && Math.abs(y) <= FURTHEST && Math.abs(z) <= FURTHEST) return null;
   const found = [x, y, z].find((value) => !(Math.abs(value) <= FURTHEST)) ?? NaN;
   if (!Number.isFinite(found)) return { code: 'mesh-bad-number', params: { found: String(found) } };
-  return { code: 'mesh-too-far', params: { found: found.toPrecision(3), limit: `${FURTHEST} units` } };
+  return {
+    code: 'mesh-too-far',
+    params: {
+      found: figure(found.toPrecision(3)),
+      limit: { text: '{count} units', values: { count: FURTHEST } },
+    },
+  };
 }
 
 const ZERO = 0x30;

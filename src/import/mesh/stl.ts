@@ -31,14 +31,20 @@ export const namedTriangles = (bytes: Uint8Array): number => viewOf(bytes).getUi
 export function readBinaryStl(bytes: Uint8Array, name: string, watch: Watching): Result<StlBodies> {
   if (bytes.length < HEADER_BYTES)
     return fail('mesh-truncated', {
-      detail: `${bytes.length} bytes are fewer than the ${HEADER_BYTES} of a header`,
+      detail: {
+        text: '{found} bytes are fewer than the {least} of a header',
+        values: { found: bytes.length, least: HEADER_BYTES },
+      },
     });
   const count = namedTriangles(bytes);
   const held = Math.floor((bytes.length - HEADER_BYTES) / FACET_BYTES);
   if (count === 0) return fail('mesh-empty', { name });
   if (held < count)
-    return fail('mesh-truncated', { detail: `its header names ${count} triangles, it holds ${held}` });
-  if (count > MOST_TRIANGLES) return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: 'triangles' });
+    return fail('mesh-truncated', {
+      detail: { text: 'its header names {named} triangles, it holds {held}', values: { named: count, held } },
+    });
+  if (count > MOST_TRIANGLES)
+    return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: { text: 'triangles ¦ counted' } });
   const body = readFacets(bytes, count, name, watch);
   if (!body.ok) return body;
   const rest = bytes.length - HEADER_BYTES - count * FACET_BYTES;
@@ -56,7 +62,11 @@ function readFacets(bytes: Uint8Array, count: number, name: string, watch: Watch
       const y = view.getFloat32(at + 4, true);
       const z = view.getFloat32(at + 8, true);
       const fault = coordinateFault(x, y, z);
-      if (fault) return fail(fault.code, { ...fault.params, where: `triangle ${t + 1}` });
+      if (fault)
+        return fail(fault.code, {
+          ...fault.params,
+          where: { text: 'triangle {number}', values: { number: t + 1 } },
+        });
       triangles[3 * t + corner] = index.add(x, y, z);
     }
     if (t % STEP === 0) watch(t / count);

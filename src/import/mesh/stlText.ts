@@ -72,7 +72,9 @@ class Words {
   /** What stands here instead of what is accepted, or that the text ends. */
   wrong(accepted: string): Result<never> {
     if (this.from === this.to)
-      return fail('mesh-truncated', { detail: `the text ends where “${accepted}” is expected` });
+      return fail('mesh-truncated', {
+        detail: { text: 'the text ends where “{accepted}” is expected', values: { accepted } },
+      });
     const found = strFromU8(this.bytes.subarray(this.from, Math.min(this.to, this.from + LONGEST_SHOWN)));
     return fail('mesh-stl-word', { line: this.line, found, accepted });
   }
@@ -110,8 +112,11 @@ class Solid {
     const fault: Fault | null = coordinateFault(x, y, z);
     if (fault) {
       if (words.to === words.bytes.length)
-        return fail('mesh-truncated', { detail: 'the text ends within a point' });
-      return fail(fault.code, { ...fault.params, where: `line ${words.line}` });
+        return fail('mesh-truncated', { detail: { text: 'the text ends within a point' } });
+      return fail(fault.code, {
+        ...fault.params,
+        where: { text: 'line {line}', values: { line: words.line } },
+      });
     }
     if (corner < 3) this.corner[corner] = this.points.add(x, y, z);
     return null;
@@ -135,14 +140,16 @@ export function readTextStl(bytes: Uint8Array, name: string, watch: Watching): R
   let facets = 0;
   while (words.next()) {
     if (!words.is(SOLID)) return words.wrong('solid');
-    if (solids.length >= MOST_BODIES) return fail('mesh-too-much', { limit: MOST_BODIES, what: 'solids' });
+    if (solids.length >= MOST_BODIES)
+      return fail('mesh-too-much', { limit: MOST_BODIES, what: { text: 'solids ¦ counted' } });
     const solid = new Solid(startSolid(words));
     solids.push(solid);
     while (words.next() && words.is(FACET)) {
       const fault = solid.readFacet(words);
       if (fault) return fault;
       facets += 1;
-      if (facets > MOST_TRIANGLES) return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: 'triangles' });
+      if (facets > MOST_TRIANGLES)
+        return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: { text: 'triangles ¦ counted' } });
       if (facets % STEP === 0) watch(words.to / bytes.length);
     }
     if (!words.is(END_SOLID)) return words.wrong('endsolid');

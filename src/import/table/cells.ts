@@ -85,7 +85,10 @@ export function readRow(
     if (field === null || text === '') continue;
     const value = valueOf(field, text, scale, decimal);
     if (value === undefined)
-      return fail('table-value', { column: heading ?? FIELD_NAMES[field], found: text.slice(0, 40) });
+      return fail('table-value', {
+        column: heading ?? { text: FIELD_NAMES[field] },
+        found: text.slice(0, 40),
+      });
     entry[field] = value;
   }
   return ok(entry as Entry);

@@ -2,7 +2,7 @@
  * What the columns of a table of parts hold: by their headings, English or German, with a unit behind ("x_mm", "x [in]"),
  * or by their position. Units: how many millimetres (degrees for a turn) one of the column stands for.
  */
-import { type Text } from '../../language/index';
+import type { Text } from '../../language/index';
 import { parseLength } from '../../units/parse';
 
 export type TableField = 'id' | 'shape' | 'x' | 'y' | 'turn' | 'laser' | 'seams' | 'timeFactor';
@@ -26,14 +26,14 @@ export const TABLE_FIELDS: readonly TableField[] = [
   'timeFactor',
 ];
 export const FIELD_NAMES: Readonly<Record<TableField, Text>> = {
-  id: 'id',
-  shape: 'shape',
-  x: 'x',
-  y: 'y',
-  turn: 'turn',
-  laser: 'laser',
-  seams: 'seams',
-  timeFactor: 'time factor',
+  id: 'id ¦ column',
+  shape: 'shape ¦ column',
+  x: 'x ¦ column',
+  y: 'y ¦ column',
+  turn: 'turn ¦ column',
+  laser: 'laser ¦ column',
+  seams: 'seams ¦ column',
+  timeFactor: 'time factor ¦ column',
 };
 
 const HEADINGS: Readonly<Record<TableField, readonly string[]>> = {

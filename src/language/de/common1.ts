@@ -35,7 +35,6 @@ export const COMMON1 = {
   'Draw a zone': 'Zone zeichnen',
   'Drawn zones': 'Gezeichnete Zonen',
   Duplicate: 'Duplizieren',
-  feed: 'Vorrat',
   File: 'Datei',
   'Find a command': 'Befehl suchen',
   GAS: 'GAS',

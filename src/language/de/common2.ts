@@ -1,8 +1,7 @@
-/** German of what several parts of the page say, from “Open {name}” to “{part} of {whole}”. */
+/** German of what several parts of the page say, from “Open {name}” to “{value} {unit}”. */
 export const COMMON2 = {
   'Open {name}': '{name} öffnen',
   outline: 'Umriss',
-  overflow: 'Überlauf',
   packing: 'Packung',
   Parts: 'Teile',
   pinned: 'fest',
@@ -14,7 +13,6 @@ export const COMMON2 = {
   plate: 'Platte',
   PLATFORM: 'BAUPLATTFORM',
   platform: 'Bauplattform',
-  points: 'Punkte',
   power: 'Leistung',
   Quadrants: 'Quadranten',
   reach: 'Reichweite',
@@ -33,7 +31,6 @@ export const COMMON2 = {
   'rule for shared load': 'Regel für gemeinsame Last',
   'Save the layout as a file, or allow site data for this page.':
     'Das Layout als Datei speichern oder Websitedaten für diese Seite erlauben.',
-  'seam length': 'Nahtlänge',
   'seam overlap': 'Nahtüberlappung',
   SEAMS: 'NÄHTE',
   'Seams free': 'Nähte frei',
@@ -70,4 +67,5 @@ export const COMMON2 = {
   zones: 'Zonen',
   '{laser} off': '{laser} aus',
   '{part} of {whole}': '{part} von {whole}',
+  '{value} {unit}': '{value} {unit}',
 };

@@ -13,7 +13,8 @@ import { COMMANDS_SCHEDULE } from './commands/schedule';
 import { COMMANDS_VIEW } from './commands/view';
 import { COMMON1 } from './common1';
 import { COMMON2 } from './common2';
-import { ENGINE } from './engine';
+import { ENGINE1 } from './engine1';
+import { ENGINE2 } from './engine2';
 import { FILES } from './files';
 import { MESSAGES_EDIT } from './messages/edit';
 import { MESSAGES_EXPORT } from './messages/export';
@@ -70,7 +71,8 @@ export const REST = {
   ...COMMANDS_VIEW,
   ...COMMON1,
   ...COMMON2,
-  ...ENGINE,
+  ...ENGINE1,
+  ...ENGINE2,
   ...FILES,
   ...MESSAGES_EDIT,
   ...MESSAGES_EXPORT,

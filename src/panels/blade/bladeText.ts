@@ -46,9 +46,9 @@ export function sidesText(count: number, length_mm: number, { side_deg, side_mm 
 }
 
 export const adviceText = (part: PartId, { turn_deg, now_mm, then_mm }: TurnAdvice): string =>
-  t('Turned by {turn}, {part} by itself rises by {then} at worst instead of {now}.', {
+  t('Turned by {turn}, {part} by itself rises by {turned} at worst instead of {now}.', {
     turn: degreesText(turn_deg),
     part,
-    then: metText(then_mm),
+    turned: metText(then_mm),
     now: metText(now_mm),
   });

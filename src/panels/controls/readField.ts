@@ -3,8 +3,7 @@
  * of src/units; the limits are the field's own, in the unit of the value.
  */
 import { t } from '../../language/index';
-import type { Fault, Result } from '../../layout/result';
-import { fail } from '../../layout/result';
+import { fail, type Fault, type Param, type Result } from '../../layout/result';
 
 export interface FieldLimits {
   readonly min?: number;
@@ -85,7 +84,8 @@ export interface Refused {
 /** Why the layout refuses a typed value, in the field's own words: its name for the place in the file, the text as typed. */
 export function fieldFault(refused: Fault, { what, unit, found }: Refused): Fault {
   if (refused.code !== 'layout-wrong-value') return refused;
-  const accepted = withUnit(String(refused.params['accepted']), unit);
+  const value = refused.params['accepted'] ?? '';
+  const accepted: Param = unit === '' ? value : { text: '{value} {unit}', values: { value, unit } };
   return { code: 'field-range', params: { what, found: found.trim(), accepted } };
 }
 

@@ -3,14 +3,15 @@
  * before anything is taken; checksums and facts are worked out anew, never believed.
  */
 import * as v from 'valibot';
-import { messageText } from '../../layout/messages';
+import { accepts, acceptedIn } from '../../layout/accepted';
+import type { Text } from '../../language/index';
 import { pathText, valueText } from '../../layout/path';
 import { repeatedKey } from '../../layout/repeatedKeys';
-import { fail, ok, type Result } from '../../layout/result';
+import { fail, ok, type Param, type Result } from '../../layout/result';
 import { readContent } from './content';
 import { makeEntry } from './library';
 import { entryName } from './names';
-import { KINDS, type Content, type StoredEntry } from './types';
+import { KINDS, type Content, type EntryKind, type StoredEntry } from './types';
 
 export const LIBRARY_FORMAT = 'evenplate-library';
 const VERSION = 1;
@@ -20,10 +21,13 @@ const MOST_ENTRIES = 10_000;
 const LONGEST_ID = 120;
 
 const accepted = {
-  id: `a text of 1 to ${LONGEST_ID} characters`,
-  kind: `one of ${KINDS.join(', ')}`,
-  saved: 'a date such as "2026-11-25T20:57:18.000Z"',
-  entries: `a list of at most ${MOST_ENTRIES} entries`,
+  id: accepts('a text of 1 to {longest} characters', { longest: LONGEST_ID }),
+  kind: accepts('one of {list}', { list: KINDS.join(', ') }),
+  saved: accepts('a date such as {example}', { example: '"2026-11-25T20:57:18.000Z"' }),
+  entries: accepts('a list of at most {longest} {what}', {
+    longest: MOST_ENTRIES,
+    what: { text: 'entries ¦ counted' },
+  }),
 };
 const entrySchema = v.strictObject(
   {
@@ -31,14 +35,14 @@ const entrySchema = v.strictObject(
       v.string(accepted.id),
       v.minLength(1, accepted.id),
       v.maxLength(LONGEST_ID, accepted.id),
-      v.regex(/^[\w.~-]+$/, 'letters, digits and . ~ _ - only'),
+      v.regex(/^[\w.~-]+$/, accepts('letters, digits and . ~ _ - only')),
     ),
     kind: v.picklist(KINDS, accepted.kind),
-    name: v.string('a text'),
+    name: v.string(accepts('a text')),
     saved: v.pipe(v.string(accepted.saved), v.isoTimestamp(accepted.saved)),
-    content: v.record(v.string(), v.unknown(), 'an object'),
+    content: v.record(v.string(), v.unknown(), accepts('an object')),
   },
-  'an object with the keys id, kind, name, saved and content',
+  accepts('an object with the keys id, kind, name, saved and content'),
 );
 const fileSchema = v.strictObject(
   {
@@ -46,8 +50,14 @@ const fileSchema = v.strictObject(
     version: v.literal(VERSION),
     entries: v.pipe(v.array(entrySchema, accepted.entries), v.maxLength(MOST_ENTRIES, accepted.entries)),
   },
-  'an object with the keys format, version and entries',
+  accepts('an object with the keys format, version and entries'),
 );
+const KIND_NAMES: Readonly<Record<EntryKind, Text>> = {
+  layout: 'layout ¦ kind',
+  machine: 'machine ¦ kind',
+  process: 'process ¦ kind',
+  shape: 'shape ¦ kind',
+};
 type FileEntry = v.InferOutput<typeof entrySchema>;
 
 const entryText = ({ head, text }: StoredEntry): string => {
@@ -62,7 +72,7 @@ export function libraryText(entries: readonly StoredEntry[]): readonly string[] 
   return [`{"format":"${LIBRARY_FORMAT}","version":${VERSION},"entries":[\n`, ...lines, '\n]}\n'];
 }
 
-const wrong = (path: string, found: unknown, accept: string): Result<never> =>
+const wrong = (path: Param, found: unknown, accept: Param): Result<never> =>
   fail('library-wrong-value', { path, found: valueText(found), accepted: accept });
 
 function parsed(text: string): Result<object> {
@@ -104,8 +114,8 @@ function readEntry(entry: FileEntry, number: number): Result<StoredEntry> {
   const { id, kind, name, saved } = entry;
   const parts = readParts(entry);
   if (parts.ok) return ok(makeEntry(parts.value.held, parts.value.name, id, Date.parse(saved)));
-  const detail = messageText(parts.fault.code, parts.fault.params);
-  return fail('library-entry-bad', { number, kind, name: name.slice(0, 60), detail });
+  const shown = { number, kind: { text: KIND_NAMES[kind] }, name: name.slice(0, 60) };
+  return fail('library-entry-bad', { ...shown, detail: parts.fault });
 }
 
 function readEntries(entries: readonly FileEntry[]): Result<readonly StoredEntry[]> {
@@ -113,7 +123,7 @@ function readEntries(entries: readonly FileEntry[]): Result<readonly StoredEntry
   const ids = new Set<string>();
   for (const [index, entry] of entries.entries()) {
     const path = pathText(['entries', index, 'id']);
-    if (ids.has(entry.id)) return wrong(path, entry.id, 'an id that no other entry has');
+    if (ids.has(entry.id)) return wrong(path, entry.id, { text: 'an id that no other entry has' });
     ids.add(entry.id);
     const made = readEntry(entry, index + 1);
     if (!made.ok) return made;
@@ -132,6 +142,6 @@ export function readLibraryText(text: string): Result<readonly StoredEntry[]> {
   return wrong(
     pathText((issue.path ?? []).map(({ key }) => key as string | number)),
     issue.input,
-    issue.message,
+    acceptedIn(issue.message),
   );
 }

@@ -3,7 +3,6 @@
  * stamp; where another window has changed it since, saving makes a second entry and everything else is refused, so no
  * window writes over another one's. What is saved and what is read are copies. A refusal is a fault, never thrown.
  */
-import { messageText } from '../../layout/messages';
 import { fail, ok, type Fault, type Result } from '../../layout/result';
 import { newStamp } from '../savedForm';
 import { checksumInSlices, readTextBeside, shapeBeside, textBeside } from './beside';
@@ -163,10 +162,9 @@ async function read(database: LibraryDatabase, id: EntryId): Promise<Result<Entr
   try {
     const content = await readText(head.kind, text);
     if (content.ok) return ok({ head, content: named(content.value, head.name).content } as Entry);
-    const { code, params } = content.fault;
-    return fail('library-entry-unreadable', { name: head.name, detail: messageText(code, params) });
+    return fail('library-entry-unreadable', { name: head.name, detail: content.fault });
   } catch {
-    return fail('library-entry-unreadable', { name: head.name, detail: 'its text is cut off.' });
+    return fail('library-entry-unreadable', { name: head.name, detail: { text: 'its text is cut off.' } });
   }
 }
 

@@ -191,7 +191,7 @@ describe('many layers', () => {
     const settings = { layer_mm: 0.02, chainGap_mm: 0.01 };
     expect(sectionMesh(tower, settings)).toMatchObject({ fault: { code: 'mesh-too-many-layers' } });
     expect(sectionMesh(cone, settings)).toMatchObject({
-      fault: { code: 'mesh-too-many-layers', params: { what: 'slabs' } },
+      fault: { code: 'mesh-too-many-layers', params: { what: { text: 'slabs ¦ counted' } } },
     });
   });
   test('a mesh larger than 10 m or flatter than 1 µm is refused', () => {

@@ -274,7 +274,7 @@ describe('files made to swell', () => {
     );
     expect(made).toEqual({
       ok: false,
-      fault: { code: 'mesh-too-much', params: { limit: 12, what: 'MB when unpacked' } },
+      fault: { code: 'mesh-too-much', params: { limit: 12, what: { text: 'MB when unpacked' } } },
     });
     // A push yields at most 4 MB.
     expect(taken).toBeLessThanOrEqual(limit);

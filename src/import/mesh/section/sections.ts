@@ -7,7 +7,7 @@
  */
 import { area } from '../../../geometry/region';
 import type { Region, Ring } from '../../../geometry/types';
-import { fail, ok, type Fault, type Result } from '../../../layout/result';
+import { fail, ok, type Fault, type Result, type Param } from '../../../layout/result';
 import type { Point, Slab } from '../../../layout/types';
 import { roundMm } from '../../../units/round';
 import type { Mm, Mm2, Mm3 } from '../../../units/types';
@@ -110,7 +110,11 @@ function levelsOf(mesh: Mesh, given_mm: Mm): Result<Levels & { readonly height: 
   const height = roundMm(top - bottom);
   const layers = meshLayers(height, layer_mm);
   if (layers > MOST_LAYERS)
-    return fail('mesh-too-many-layers', { found: layers, what: 'layers', limit: MOST_LAYERS });
+    return fail('mesh-too-many-layers', {
+      found: layers,
+      what: { text: 'layers ¦ counted' },
+      limit: MOST_LAYERS,
+    });
   return ok({ bottom, layer_mm, layers, height });
 }
 
@@ -158,15 +162,19 @@ export function* sectionSteps(
 
 function fullFault({ slabs, points }: SlabStack): Result<never> | null {
   if (slabs.length >= MOST_SLABS)
-    return fail('mesh-too-many-layers', { found: `over ${MOST_SLABS}`, what: 'slabs', limit: MOST_SLABS });
+    return fail('mesh-too-many-layers', {
+      found: { text: 'over {count}', values: { count: MOST_SLABS } },
+      what: { text: 'slabs ¦ counted' },
+      limit: MOST_SLABS,
+    });
   return points > MOST_SECTION_POINTS
-    ? fail('mesh-too-much', { limit: MOST_SECTION_POINTS, what: 'points in its sections' })
+    ? fail('mesh-too-much', { limit: MOST_SECTION_POINTS, what: { text: 'points in its sections' } })
     : null;
 }
 
 /** To three digits, as a message says it. */
-const gapText = (gap: Mm | null): number | string =>
-  gap !== null && Number.isFinite(gap) ? Number(gap.toPrecision(3)) : 'unknown';
+const gapText = (gap: Mm | null): Param =>
+  gap !== null && Number.isFinite(gap) ? Number(gap.toPrecision(3)) : { text: 'unknown ¦ gap' };
 
 function resultOf(stack: SlabStack): Omit<MeshSections, 'layers' | 'height_mm' | 'topCovered'> {
   const { slabs, openLayers, unitedLayers, emptyLayers } = stack;

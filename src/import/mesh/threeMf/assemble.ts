@@ -3,7 +3,7 @@
  * transform turned inside out turned back. Items that differ only by a shift are copies of one body. Objects that are no
  * solid (supports, surfaces, others) are left out and named. How much there will be is counted before room is made.
  */
-import { fail, ok, type Result } from '../../../layout/result';
+import { fail, ok, type Result, figure } from '../../../layout/result';
 import { IndexTriples } from '../growing';
 import { FURTHEST_mm, MOST_COMPONENTS, MOST_LEVELS, MOST_TRIANGLES } from '../limits';
 import type { Mesh, MeshBody, MeshLeftOut, MeshLeftOutKind } from '../types';
@@ -39,7 +39,7 @@ class Catalogue {
   /** Triangles and components of an object written out. Faults: mesh-3mf-cycle, mesh-3mf-broken, mesh-too-much. */
   weigh(reference: Reference, level = 1): Result<Weight> {
     if (level > MOST_LEVELS)
-      return fail('mesh-too-much', { limit: MOST_LEVELS, what: 'levels of components' });
+      return fail('mesh-too-much', { limit: MOST_LEVELS, what: { text: 'levels of components' } });
     const key = keyOf(reference);
     const known = this.weights.get(key);
     if (known === 'open') return fail('mesh-3mf-cycle', { id: reference.id });
@@ -48,7 +48,7 @@ class Catalogue {
     if (object === null)
       return fail('mesh-3mf-broken', {
         part: reference.part,
-        detail: `there is no object “${reference.id}”`,
+        detail: { text: 'there is no object “{id}”', values: { id: reference.id } },
       });
     this.used.add(key);
     this.weights.set(key, 'open');
@@ -61,9 +61,9 @@ class Catalogue {
       visits += weight.value.visits;
     }
     if (triangles > MOST_TRIANGLES)
-      return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: 'triangles' });
+      return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: { text: 'triangles ¦ counted' } });
     if (visits > MOST_COMPONENTS)
-      return fail('mesh-too-much', { limit: MOST_COMPONENTS, what: 'components' });
+      return fail('mesh-too-much', { limit: MOST_COMPONENTS, what: { text: 'components ¦ counted' } });
     this.weights.set(key, { triangles, visits });
     return ok({ triangles, visits });
   }
@@ -172,7 +172,7 @@ export function assemble(root: ModelBuilder, models: Models, scale: number): Res
     if (!weight.ok) return weight;
     triangles += weight.value.triangles;
     if (triangles > MOST_TRIANGLES)
-      return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: 'triangles' });
+      return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: { text: 'triangles ¦ counted' } });
     const body = bodyOf(items, catalogue, leftOut, scale);
     if (!body.ok) return body;
     if (body.value) bodies.push(body.value);
@@ -199,7 +199,7 @@ function bodyOf(
   if (!(writer.reach <= FURTHEST_mm)) {
     const where = labelOf(object);
     return fail('mesh-too-far', {
-      found: `${writer.reach.toPrecision(3)} mm`,
+      found: { text: '{value} {unit}', values: { value: figure(writer.reach.toPrecision(3)), unit: 'mm' } },
       where,
       limit: `${FURTHEST_mm} mm`,
     });

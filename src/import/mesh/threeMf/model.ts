@@ -3,7 +3,7 @@
  * unit. Source: ISO/IEC 25422 (3MF Core Specification 1.3: unit, resources, object, mesh, components, build [memory]); the
  * production extension's path attribute is followed.
  */
-import { fail, type Result } from '../../../layout/result';
+import { fail, type Result, type Words } from '../../../layout/result';
 import { IndexTriples, PointTriples } from '../growing';
 import { MOST_BODIES, MOST_COMPONENTS, MOST_TRIANGLES } from '../limits';
 import { coordinateFault } from '../numbers';
@@ -34,7 +34,7 @@ export interface ModelObject {
   readonly triangles: IndexTriples;
   readonly components: Reference[];
 }
-type Fault = Result<never> | string | null;
+type Fault = Result<never> | Words | null;
 
 /** Builds a model from the elements of its part. */
 export class ModelBuilder implements XmlHandler {
@@ -63,10 +63,13 @@ export class ModelBuilder implements XmlHandler {
 
   private start(name: string, attributes: Attributes): Fault {
     this.started = true;
-    if (name !== 'model') return `the outermost element is “${name}”, not “model”`;
+    if (name !== 'model') return { text: 'the outermost element is “{name}”, not “model”', values: { name } };
     const unit = attributes.unit ?? 'millimeter';
     if (!Object.hasOwn(MM_PER_MESH_UNIT, unit))
-      return `the unit is “${unit}”; accepted: ${Object.keys(MM_PER_MESH_UNIT).join(', ')}`;
+      return {
+        text: 'the unit is “{unit}”; accepted: {accepted}',
+        values: { unit, accepted: Object.keys(MM_PER_MESH_UNIT).join(', ') },
+      };
     this.unit = unit as MeshUnit;
     const production = Object.keys(attributes).find((key) => attributes[key] === PRODUCTION);
     if (production !== undefined) this.pathKey = `${production.replace(/^xmlns:/, '')}:path`;
@@ -75,12 +78,15 @@ export class ModelBuilder implements XmlHandler {
 
   private begin(attributes: Attributes): Fault {
     const { id, name = '', type = 'model' } = attributes;
-    if (id === undefined) return 'an object has no id';
-    if (this.objects.has(id)) return `two objects have the id ${id}`;
+    if (id === undefined) return { text: 'an object has no id' };
+    if (this.objects.has(id)) return { text: 'two objects have the id {id}', values: { id } };
     if (!(TYPES as readonly string[]).includes(type))
-      return `the object ${id} has the type “${type}”; accepted: ${TYPES.join(', ')}`;
+      return {
+        text: 'the object {id} has the type “{type}”; accepted: {accepted}',
+        values: { id, type, accepted: TYPES.join(', ') },
+      };
     if (this.objects.size >= MOST_COMPONENTS)
-      return fail('mesh-too-much', { limit: MOST_COMPONENTS, what: 'objects' });
+      return fail('mesh-too-much', { limit: MOST_COMPONENTS, what: { text: 'objects ¦ counted' } });
     const points = new PointTriples();
     const triangles = new IndexTriples();
     this.object = { id, name, type: type as ObjectType, points, triangles, components: [] };
@@ -94,9 +100,15 @@ export class ModelBuilder implements XmlHandler {
     const [px, py, pz] = [readNumber(x), readNumber(y), readNumber(z)];
     const fault = coordinateFault(px, py, pz);
     const place = object.points.length / 3;
-    if (fault) return fail(fault.code, { ...fault.params, where: `vertex ${place} of object ${object.id}` });
+    if (fault) {
+      const where: Words = {
+        text: 'vertex {number} of object {id}',
+        values: { number: place, id: object.id },
+      };
+      return fail(fault.code, { ...fault.params, where });
+    }
     if (place >= 3 * MOST_TRIANGLES)
-      return fail('mesh-too-much', { limit: 3 * MOST_TRIANGLES, what: 'points' });
+      return fail('mesh-too-much', { limit: 3 * MOST_TRIANGLES, what: { text: 'points ¦ counted' } });
     object.points.push(px, py, pz);
     return null;
   }
@@ -108,10 +120,20 @@ export class ModelBuilder implements XmlHandler {
     const held = object.points.length / 3;
     const sound = (i: number): boolean => Number.isInteger(i) && i >= 0 && i < held;
     if (!sound(a) || !sound(b) || !sound(c))
-      return `triangle ${object.triangles.length / 3} of object ${object.id} names the points ${v1}, ${v2}, ${v3} of ${held}`;
+      return {
+        text: 'triangle {number} of object {id} names the points {v1}, {v2}, {v3} of {held}',
+        values: {
+          number: object.triangles.length / 3,
+          id: object.id,
+          v1: `${v1}`,
+          v2: `${v2}`,
+          v3: `${v3}`,
+          held,
+        },
+      };
     this.count += 1;
     if (this.count > MOST_TRIANGLES)
-      return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: 'triangles' });
+      return fail('mesh-too-much', { limit: MOST_TRIANGLES, what: { text: 'triangles ¦ counted' } });
     object.triangles.push(a, b, c);
     return null;
   }
@@ -119,18 +141,23 @@ export class ModelBuilder implements XmlHandler {
   private component(attributes: Attributes): Fault {
     if (this.object === null) return null;
     const reference = this.reference(attributes);
-    if (reference === null) return `a component of object ${this.object.id} has no sound transform`;
+    if (reference === null)
+      return { text: 'a component of object {id} has no sound transform', values: { id: this.object.id } };
     if (this.object.components.length >= MOST_COMPONENTS)
-      return fail('mesh-too-much', { limit: MOST_COMPONENTS, what: 'components' });
+      return fail('mesh-too-much', { limit: MOST_COMPONENTS, what: { text: 'components ¦ counted' } });
     this.object.components.push(reference);
     return null;
   }
 
   private item(attributes: Attributes): Fault {
     const reference = this.reference(attributes);
-    if (reference === null) return `the item of object ${attributes.objectid ?? '?'} has no sound transform`;
+    if (reference === null)
+      return {
+        text: 'the item of object {id} has no sound transform',
+        values: { id: attributes.objectid ?? '?' },
+      };
     if (this.items.length >= MOST_COMPONENTS)
-      return fail('mesh-too-much', { limit: MOST_COMPONENTS, what: 'build items' });
+      return fail('mesh-too-much', { limit: MOST_COMPONENTS, what: { text: 'build items' } });
     this.items.push(reference);
     return null;
   }
@@ -156,4 +183,6 @@ function requiredFault(attributes: Attributes): Fault {
 
 /** Bodies that a file may make. */
 export const tooManyBodies = (count: number): Result<never> | null =>
-  count > MOST_BODIES ? fail('mesh-too-much', { limit: MOST_BODIES, what: 'different bodies' }) : null;
+  count > MOST_BODIES
+    ? fail('mesh-too-much', { limit: MOST_BODIES, what: { text: 'different bodies' } })
+    : null;

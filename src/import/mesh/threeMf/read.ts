@@ -45,9 +45,14 @@ function modelPart(bytes: Uint8Array): Result<string> {
     () => {},
   );
   if (!unpacked.ok) return unpacked;
-  if (!found.hasTypes) return fail('mesh-3mf-no-model', { detail: 'it has no [Content_Types].xml' });
+  if (!found.hasTypes)
+    return fail('mesh-3mf-no-model', {
+      detail: { text: 'it has no {name}', values: { name: '[Content_Types].xml' } },
+    });
   const name = found.related[0] ?? found.typed[0];
-  return name === undefined ? fail('mesh-3mf-no-model', { detail: 'no relation leads to one' }) : ok(name);
+  return name === undefined
+    ? fail('mesh-3mf-no-model', { detail: { text: 'no relation leads to one' } })
+    : ok(name);
 }
 
 /** Faults: those of unpack.ts, xml.ts, model.ts and assemble.ts. */
@@ -64,9 +69,12 @@ export function readThreeMf(bytes: Uint8Array, name: string, watch: Watching): R
   const unpacked = unpack(bytes, sink, watch);
   if (!unpacked.ok) return unpacked;
   const root = models.get(part.value);
-  if (root === undefined) return fail('mesh-3mf-no-model', { detail: `the part ${part.value} is missing` });
+  if (root === undefined)
+    return fail('mesh-3mf-no-model', {
+      detail: { text: 'the part {name} is missing', values: { name: part.value } },
+    });
   if (root.items.length === 0)
-    return fail('mesh-3mf-broken', { part: part.value, detail: 'its build holds no items' });
+    return fail('mesh-3mf-broken', { part: part.value, detail: { text: 'its build holds no items' } });
   const made = assemble(root, models, MM_PER_MESH_UNIT[root.unit]);
   return made.ok ? ok({ name, kind: '3mf', unit: root.unit, ...made.value }) : made;
 }

@@ -3,7 +3,7 @@
  * file is pushed in small pieces and what comes out is counted, so that a file made to swell is stopped early.
  */
 import { DecodeUTF8, Unzip, UnzipInflate, type UnzipFile } from 'fflate';
-import { fail, ok, type Result } from '../../../layout/result';
+import { fail, ok, type Param, type Result } from '../../../layout/result';
 import { BYTES_PER_MB, MOST_UNPACKED_BYTES } from '../limits';
 import type { Watching } from '../stl';
 
@@ -41,7 +41,10 @@ class Unpacking {
     const sink = this.sinkFor(partName(file.name));
     if (sink === null || this.stop !== null) return;
     if (file.compression !== 0 && file.compression !== 8) {
-      this.stop = broken(`${file.name} is packed by method ${file.compression}`);
+      this.stop = broken({
+        text: '{name} is packed by method {method}',
+        values: { name: file.name, method: file.compression },
+      });
       return;
     }
     this.open += 1;
@@ -61,25 +64,29 @@ class Unpacking {
   ): void {
     if (this.stop !== null) return;
     if (error !== null || data === null) {
-      this.stop = broken(`${name}: ${error?.message ?? 'no data'}`);
+      this.stop = broken(
+        error === null
+          ? { text: '{name}: no data', values: { name } }
+          : { text: '{name}: {detail}', values: { name, detail: error.message } },
+      );
       return;
     }
     this.bytes += data.length;
     if (this.bytes > this.most_bytes) {
       const limit = this.most_bytes / BYTES_PER_MB;
-      this.stop = fail('mesh-too-much', { limit, what: 'MB when unpacked' });
+      this.stop = fail('mesh-too-much', { limit, what: { text: 'MB when unpacked' } });
       return;
     }
     if (last) this.open -= 1;
     try {
       text.push(data, last);
     } catch {
-      this.stop ??= broken(`${name} is not UTF-8 text`);
+      this.stop ??= broken({ text: '{name} is not UTF-8 text', values: { name } });
     }
   }
 }
 
-const broken = (detail: string): Result<never> => fail('mesh-zip-broken', { detail });
+const broken = (detail: Param): Result<never> => fail('mesh-zip-broken', { detail });
 
 /**
  * Hands the text of every part that `sinkFor` has a sink for to it.
@@ -102,14 +109,15 @@ export function unpack(
     }
   } catch (error) {
     unpacking.stop ??= hasDirectory(bytes)
-      ? broken(error instanceof Error ? error.message : 'it is no ZIP')
+      ? broken(error instanceof Error ? error.message : { text: 'it is no ZIP' })
       : cutOff();
   }
   if (unpacking.stop !== null) return unpacking.stop;
   return unpacking.open > 0 || !hasDirectory(bytes) ? cutOff() : ok(null);
 }
 
-const cutOff = (): Result<never> => fail('mesh-truncated', { detail: 'the ZIP ends before its directory' });
+const cutOff = (): Result<never> =>
+  fail('mesh-truncated', { detail: { text: 'the ZIP ends before its directory' } });
 
 /** The list of parts stands at the end of a ZIP; where it is missing, the file was cut off. */
 function hasDirectory(bytes: Uint8Array): boolean {

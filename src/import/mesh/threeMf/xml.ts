@@ -3,7 +3,7 @@
  * them, and they can multiply a short file). Elements of the document's own vocabulary come without prefix.
  */
 import { SaxesParser } from 'saxes';
-import { fail, type Result } from '../../../layout/result';
+import { fail, type Param, type Result, type Words } from '../../../layout/result';
 import { MOST_LEVELS } from '../limits';
 import type { TextSink } from './unpack';
 
@@ -12,8 +12,8 @@ const MOST_WITHOUT_TAG = 4_000_000;
 
 export type Attributes = Readonly<Record<string, string>>;
 export interface XmlHandler {
-  /** @returns a fault in words, null where the element is sound */
-  open(name: string, attributes: Attributes): Result<never> | string | null;
+  /** @returns a fault, or its words alone, null where the element is sound */
+  open(name: string, attributes: Attributes): Result<never> | Words | null;
   close?(name: string): void;
 }
 
@@ -27,21 +27,23 @@ export function xmlSink(part: string, handler: XmlHandler): TextSink {
   let prefix: string | null = null;
   let level = 0;
   let lastTag = 0;
-  const broken = (detail: string): void => {
-    stop ??= fail('mesh-3mf-broken', { part, detail: `line ${parser.line}: ${detail}` });
+  const broken = (found: Param): void => {
+    const detail: Words = { text: 'line {line}: {detail}', values: { line: parser.line, detail: found } };
+    stop ??= fail('mesh-3mf-broken', { part, detail });
   };
   const local = (name: string): string =>
     prefix !== null && prefix !== '' && name.startsWith(prefix) ? name.slice(prefix.length) : name;
   parser.on('error', (error) => broken(error.message.replace(/^\d+:\d+: /, '').replace(/\.$/, '')));
-  parser.on('doctype', () => broken('a document type is not accepted'));
+  parser.on('doctype', () => broken({ text: 'a document type is not accepted' }));
   parser.on('opentag', (tag) => {
     prefix ??= prefixOf(tag.name);
     level += 1;
     lastTag = parser.position;
     if (stop !== null) return;
-    if (level > MOST_LEVELS) broken(`elements nest more than ${MOST_LEVELS} deep`);
+    if (level > MOST_LEVELS)
+      broken({ text: 'elements nest more than {most} deep', values: { most: MOST_LEVELS } });
     const fault = handler.open(local(tag.name), tag.attributes);
-    if (typeof fault === 'string') broken(fault);
+    if (fault !== null && 'text' in fault) broken(fault);
     else stop ??= fault;
   });
   parser.on('closetag', (tag) => {
@@ -51,7 +53,8 @@ export function xmlSink(part: string, handler: XmlHandler): TextSink {
   });
   return (text, last) => {
     if (stop === null) parser.write(text);
-    if (parser.position - lastTag > MOST_WITHOUT_TAG) broken(`${MOST_WITHOUT_TAG} characters without a tag`);
+    if (parser.position - lastTag > MOST_WITHOUT_TAG)
+      broken({ text: '{count} characters without a tag', values: { count: MOST_WITHOUT_TAG } });
     if (last && stop === null) parser.close();
     return stop;
   };

@@ -24,8 +24,8 @@ export const PANELS_BLADE = {
   'The blade over the whole build': 'Die Klinge über den ganzen Baujob',
   'Turn against the blade': 'Gegen die Klinge drehen',
   'Turn {part} by {angle}': '{part} um {angle} drehen',
-  'Turned by {turn}, {part} by itself rises by {then} at worst instead of {now}.':
-    'Um {turn} gedreht steigt {part} allein höchstens um {then} statt um {now}.',
+  'Turned by {turn}, {part} by itself rises by {turned} at worst instead of {now}.':
+    'Um {turn} gedreht steigt {part} allein höchstens um {turned} statt um {now}.',
   'within {value}': 'innerhalb {value}',
   '{count} [side|sides] of {side} or more within {angle} of the blade’s line, {length} in all':
     '{count} [Seite|Seiten] ab {side} innerhalb {angle} der Klingenlinie, zusammen {length}',

@@ -1,0 +1,96 @@
+/** German of cautions, events and other words of the engine, from “0: the first division st” to “number of cut parts ¦ bo”. */
+export const ENGINE1 = {
+  '0: the first division starts at the platform': '0: die erste Aufteilung beginnt an der Bauplattform',
+  'a checksum of twelve hexadecimal digits, such as "4532415f99f5"':
+    'eine Prüfsumme aus zwölf Hexadezimalziffern, etwa "4532415f99f5"',
+  'a clock time from "00:00" to "24:00"': 'eine Uhrzeit von "00:00" bis "24:00"',
+  'a component of object {id} has no sound transform':
+    'eine Komponente von Objekt {id} hat keine gültige Transformation',
+  'a date such as "2026-11-27", in the years 1900 to 2999':
+    'ein Datum wie "2026-11-27", in den Jahren 1900 bis 2999',
+  'a date such as {example}': 'ein Datum wie {example}',
+  'a document type is not accepted': 'eine Dokumenttypangabe wird nicht angenommen',
+  'a list of 1 to {longest} {what}': 'eine Liste, 1 bis {longest} {what}',
+  'a list of at least 3 points': 'eine Liste von mindestens 3 Punkten',
+  'a list of at least one laser id': 'eine Liste mit mindestens einer Laserkennung',
+  'a list of at least one object with "from_mm" and "zoning"':
+    'eine Liste mit mindestens einem Objekt mit "from_mm" und "zoning"',
+  'a list of at least one ring': 'eine Liste mit mindestens einem Umriss',
+  'a list of at least one slab': 'eine Liste mit mindestens einem Abschnitt',
+  'a list of at most {longest} {what}': 'eine Liste, höchstens {longest} {what}',
+  'a list of points or an object with "circle_mm": [x, y, r]':
+    'eine Liste von Punkten oder ein Objekt mit "circle_mm": [x, y, r]',
+  'a list of {count}': 'eine Liste mit {count} [Eintrag|Einträgen]',
+  'a local date and time such as "2026-11-27T16:00", in the years 1900 to 2999':
+    'Ortsdatum und Uhrzeit wie "2026-11-27T16:00", in den Jahren 1900 bis 2999',
+  'a name of 1 to {longest} characters without control characters, direction marks or blanks at its ends':
+    'ein Name aus 1 bis {longest} Zeichen ohne Steuer- und Richtungszeichen, ohne Leerzeichen an den Enden',
+  'a number above {above}, up to {max}': 'eine Zahl über {above}, bis {max}',
+  'a number from {min} to {max}': 'eine Zahl von {min} bis {max}',
+  'a pair of clock times [from, to]': 'ein Paar von Uhrzeiten [von, bis]',
+  'a part of the page could not be loaded': 'ein Teil der Seite konnte nicht geladen werden',
+  'A plan and an estimate. The machine maker’s instructions, site rules, local law and trained people decide. A service event in unattended hours is a fault to resolve, never to skip.':
+    'Ein Plan und eine Schätzung. Es entscheiden die Anweisungen des Maschinenherstellers, die Regeln des Betriebs, das geltende Recht und geschulte Personen. Eine Wartung in unbesetzten Stunden ist ein Fehler, der behoben und nie übergangen wird.',
+  'a point [x, y]': 'ein Punkt [x, y]',
+  'a text': 'ein Text',
+  'a text of 1 to {longest} characters': 'ein Text aus 1 bis {longest} Zeichen',
+  'a text of at most {longest} characters, none of them a direction mark':
+    'ein Text aus höchstens {longest} Zeichen, keines davon ein Richtungszeichen',
+  'a whole number from {min} to {max}': 'eine ganze Zahl von {min} bis {max}',
+  'an angle from 0 to below 180': 'ein Winkel von 0 bis unter 180',
+  'an id that no other entry has': 'eine Kennung, die kein anderer Eintrag hat',
+  'an object': 'ein Objekt',
+  'an object has no id': 'ein Objekt hat keine id',
+  'an object with the keys format, version and entries':
+    'ein Objekt mit den Schlüsseln format, version und entries',
+  'an object with the keys id, kind, name, saved and content':
+    'ein Objekt mit den Schlüsseln id, kind, name, saved und content',
+  'any id except {names} and {last}': 'jede Kennung außer {names} und {last}',
+  'build items': 'Einträge im Bau',
+  'components ¦ counted': 'Komponenten',
+  'Condensate and filter residue of reactive alloys can ignite in air hours later. Inert gas displaces oxygen.':
+    'Kondensat und Filterrückstände reaktiver Legierungen können sich an Luft noch Stunden später entzünden. Schutzgas verdrängt Sauerstoff.',
+  'different bodies': 'verschiedene Körper',
+  'doubly exposed area ¦ books': 'doppelt belichtete Fläche',
+  'draft ¦ state': 'Entwurf',
+  'elements nest more than {most} deep': 'Elemente sind tiefer als {most} geschachtelt',
+  'End of the build': 'Ende des Baujobs',
+  'entries ¦ counted': 'Einträge',
+  'exposure ¦ books': 'Belichtung',
+  'Feed empty': 'Vorrat leer',
+  'feed ¦ store': 'Vorrat',
+  'Fine metal powder is handled. Inert gas displaces oxygen; platform and parts stay hot.':
+    'Feines Metallpulver wird gehandhabt. Schutzgas verdrängt Sauerstoff; Bauplattform und Teile bleiben heiß.',
+  'Fri {time}': 'Fr {time}',
+  'id ¦ column': 'Kennung',
+  'Inert gas displaces oxygen; platform and parts stay hot.':
+    'Schutzgas verdrängt Sauerstoff; Bauplattform und Teile bleiben heiß.',
+  'it cannot be read from line {line}, column {column} on': 'ab Zeile {line}, Spalte {column} nicht lesbar',
+  'it has no {name}': 'es hat kein {name}',
+  'it is empty': 'sie ist leer',
+  'it is no ZIP': 'es ist kein ZIP',
+  'its answer could not be read': 'die Antwort war nicht lesbar',
+  'its build holds no items': 'sein „build“ enthält keine Einträge',
+  'its header names {named} triangles, it holds {held}':
+    'ihr Kopf nennt {named} Dreiecke, sie enthält {held}',
+  'its text is cut off.': 'der Text ist abgeschnitten.',
+  'laser ids ¦ counted': 'Laserkennungen',
+  'laser ¦ column': 'Laser',
+  'laser ¦ kind': 'Laser',
+  'lasers ¦ counted': 'Laser',
+  'layers ¦ counted': 'Schichten',
+  'layout ¦ kind': 'Layout',
+  'letters, digits and . ~ _ - only': 'nur Buchstaben, Ziffern und . ~ _ -',
+  'levels of components': 'Ebenen von Komponenten',
+  'line {line}': 'Zeile {line}',
+  'line {line}: {detail}': 'Zeile {line}: {detail}',
+  'load and idle time ¦ books': 'Last und Leerlauf',
+  'load ¦ books': 'Last',
+  'machine ¦ kind': 'Maschine',
+  'MB when unpacked': 'MB entpackt',
+  missing: 'nicht da',
+  'Mon {time}': 'Mo {time}',
+  'NaN and Infinity are no JSON numbers': 'NaN und Infinity sind keine JSON-Zahlen',
+  'no relation leads to one': 'keine Beziehung führt zu einem',
+  'number of cut parts ¦ books': 'Zahl der geschnittenen Teile',
+};
