@@ -2,6 +2,7 @@
  * Commands for buttons: the one list of src/commands, run with the page's own ports. A button shows its command's keys
  * and is off where the command does not apply.
  */
+import { t, type Text } from '../language/index';
 import { useContext } from 'react';
 import { command, runCommand } from '../commands/index';
 import type { Command } from '../commands/types';
@@ -33,10 +34,19 @@ const SIGNS: Readonly<Record<string, string>> = {
   ArrowRight: '→',
   ArrowUp: '↑',
   ArrowDown: '↓',
-  Delete: 'Del',
   Escape: 'Esc',
-  PageUp: 'PgUp',
-  PageDown: 'PgDn',
+};
+/** Keys that a keyboard of another language names otherwise. */
+const KEY_NAMES: Readonly<Record<string, Text>> = {
+  Ctrl: 'Ctrl ¦ key',
+  Shift: 'Shift ¦ key',
+  Delete: 'Del ¦ key',
+  PageUp: 'PgUp ¦ key',
+  PageDown: 'PgDn ¦ key',
+};
+const keyName = (key: string): string => {
+  const named = KEY_NAMES[key];
+  return named ? t(named) : (SIGNS[key] ?? (key.length === 1 ? key.toUpperCase() : key));
 };
 
 /** A key as it is written on buttons: "Ctrl+Z", "Q", "PgUp". */
@@ -44,6 +54,6 @@ export function keyText(keys: string): string {
   if (keys === '+') return keys;
   return keys
     .split(/(?<=.)\+/)
-    .map((key) => SIGNS[key] ?? (key.length === 1 ? key.toUpperCase() : key))
+    .map(keyName)
     .join('+');
 }

@@ -98,7 +98,11 @@ const isHidden = (above: readonly Node[]): boolean =>
 
 /** What is not read: ids and codes, keys of the keyboard, media queries, fonts, paths, addresses and types of files. */
 const NO_WORDS =
-  /^([a-z\d.:/_-]+|https?:\S+|(Shift|Alt|Control|Meta|Escape|Enter|Home|End|Delete|Backspace|Insert|Space|Tab)|\(prefers-.*\)|.*sans-serif|text\/.*|M[\d .-].*)$/;
+  /^([a-z\d.:/_-]+|https?:\S+|(Shift|Alt|Control|Meta|Escape|Enter|Home|End|Delete|Backspace|Insert|Space|Tab)|\(prefers-.*\)|Esc|.*sans-serif|text\/.*|M[\d .-].*)$/;
+/** Markup, and what a style or a picture is written in. */
+const MARKUP = /[<>]|="|\w="|^" |:$|url\(|gradient\(|rgba\(|^deg, |data:image/;
+/** Names of our own and of papers. */
+const NAMES = /^(Evenplate( Sheet)?|Letter|English|Deutsch)$/;
 /** Words of a language: two of them, or one that begins a sentence. */
 const WORDS = /\p{L}{2,}[ \u00a0\u202f,.:;–-]+\p{L}{2,}|^\p{Lu}\p{Ll}{2,}$/u;
 const LONE_WORD = /\p{L}{3,}/u;
@@ -107,6 +111,18 @@ const LONE_WORD = /\p{L}{3,}/u;
  * What stands in files for machines or in their formats, in reports of faults of the program, in names that are stored.
  */
 const NOT_FOR_READERS: readonly (readonly [file: RegExp, text: RegExp])[] = [
+  // The command line, and the reports, tables and drawings that other programs read, stay English.
+  [/^(cli|export\/(drawing|mesh|table|files))\//, /./],
+  [/^export\/forUse\.ts$/, /author and reviewer/],
+  // Languages as the browser knows them, selectors of the page, the window that another plate came from.
+  [/^screens\/link\/LinkText\.tsx$/, /^(de-DE|en-GB)$/],
+  [/^commands\/focus\.ts$/, /^select, input/],
+  [/^screens\/library\/KeptTable\.tsx$/, /^another window$/],
+  [
+    /^(commands|screens)\//,
+    /^(\.json|.*application\/json|.*image\/.*|.*model\/.*|"evenplate-library"|Shift\+|library-)$/,
+  ],
+  [/^panels\/readout\/explainLayer\.ts$/, /^max\($/],
   // Names that a new layout stores.
   [/^layout\/(defaults|demo|demoShapes)\.ts$/, /./],
   // Canonical texts, the dictionary of links, the library's file.
@@ -126,7 +142,7 @@ const NOT_FOR_READERS: readonly (readonly [file: RegExp, text: RegExp])[] = [
   ],
 ];
 const isForMachines = (file: string, text: string): boolean =>
-  NOT_FOR_READERS.some(([files, texts]) => files.test(file) && texts.test(text));
+  NAMES.test(text) || NOT_FOR_READERS.some(([files, texts]) => files.test(file) && texts.test(text));
 
 /** Text in the file that a reader would see and that has no German: literals, pieces of templates, text between tags. */
 export function leftovers(file: string, known: ReadonlySet<string>): Found[] {
@@ -138,10 +154,13 @@ export function leftovers(file: string, known: ReadonlySet<string>): Found[] {
   walk(treeOf(file), [], (node, above) => {
     if (isHidden(above)) return;
     const text = stringOf(node);
-    if (text !== null && WORDS.test(text) && !NO_WORDS.test(text) && !known.has(text)) note(node, text);
+    if (text !== null && WORDS.test(text) && !NO_WORDS.test(text) && !MARKUP.test(text) && !known.has(text))
+      note(node, text);
     if (node.type === 'TemplateElement') {
       const raw = String((node['value'] as { cooked?: string }).cooked ?? '');
       if (
+        !MARKUP.test(raw) &&
+        !NO_WORDS.test(raw) &&
         LONE_WORD.test(raw.replace(/(^|[^\p{L}])(mm|cm|kB|MB|rgb|url|translate|rotate|var)(?!\p{L})/gu, ' '))
       )
         note(node, raw);

@@ -14,6 +14,7 @@ export const FIRST = {
   'Copy {part}': '{part} kopieren',
   'Cost of cutting': 'Kosten der Schnitte',
   'Cut parts': 'Geteilte Teile',
+  dark: 'dunkel',
   disc: 'Kreis',
   draft: 'Entwurf',
   'Drag a part or a zone line and watch the lasers at the right; open your own outlines from the file menu.':
@@ -36,6 +37,7 @@ export const FIRST = {
   'Lasers on one time axis': 'Laser auf einer Zeitachse',
   'Layer time, estimate': 'Schichtzeit, Schätzung',
   'layer {layer} of {layers}, z {height} mm': 'Schicht {layer} von {layers}, z {height} mm',
+  light: 'hell',
   'line {number}': 'Linie {number}',
   'Load of {id} in seconds': 'Last von {id} in Sekunden',
   'load s': 'Last s',

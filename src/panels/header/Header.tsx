@@ -16,6 +16,7 @@ import { GroundIcon, RedoIcon, UndoIcon } from './icons';
 import './header.css';
 
 const FileMenu = onceDrawn(async () => (await import('./FileMenu')).default);
+const ViewMenu = onceDrawn(async () => (await import('./ViewMenu')).default);
 
 function RuleSwitch() {
   const rule = useBench((state) => state.layout.allocation);
@@ -78,6 +79,32 @@ function FileButton() {
   );
 }
 
+/** Ground, language and wheel; like the file menu. */
+function ViewButton() {
+  const [wanted, setWanted] = useState(false);
+  const button = (
+    <button
+      type="button"
+      className="button"
+      aria-haspopup="menu"
+      aria-label={t('Ground, language, wheel')}
+      title={t('Ground, language, wheel')}
+      data-testid="view-menu"
+      onClick={() => setWanted(true)}
+    >
+      <GroundIcon />
+    </button>
+  );
+  if (!wanted) return button;
+  return (
+    <Suspense fallback={button}>
+      <ViewMenu>
+        <GroundIcon />
+      </ViewMenu>
+    </Suspense>
+  );
+}
+
 function LayoutName() {
   const name = useBench((state) => state.layout.name);
   return (
@@ -129,9 +156,7 @@ export function Header() {
       <CommandButton id="side-by-side">{t('Side by side')}</CommandButton>
       <CommandButton id="sheet">{t('Sheet')}</CommandButton>
       <FileButton />
-      <CommandButton id="theme">
-        <GroundIcon />
-      </CommandButton>
+      <ViewButton />
       <CommandButton id="help">?</CommandButton>
     </header>
   );
