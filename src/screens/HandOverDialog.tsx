@@ -37,7 +37,7 @@ function Tables({ desk, choices, onChoose }: PartProps) {
         <Pick
           label={t('numbers as')}
           value={choices.cells}
-          options={CELL_WORDS}
+          options={inWords(CELL_WORDS)}
           testId="file-cells"
           onPick={(cells) => onChoose({ cells })}
         />

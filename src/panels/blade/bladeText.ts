@@ -16,7 +16,7 @@ export const degreesText = (value: Degrees): string => `${formatField(value)}°`
 
 /** "z 0 to 12.5 mm" */
 export const heightsText = ({ from_mm, to_mm }: Heights): string =>
-  `z ${formatField(from_mm)} to ${exactText(to_mm)}`;
+  t('z {from} to {to}', { from: formatField(from_mm), to: exactText(to_mm) });
 
 /** "40.0 mm at once, at −12.0 mm" or "2.0 mm within 1.0 mm, at −12.0 mm". */
 export function riseText({ rise_mm, from_mm, to_mm, back }: Rise): string {

@@ -137,7 +137,10 @@ export function LasersBlock() {
   const edit = useEdit();
   const lasers = useBench((state) => state.layout.machine.lasers);
   return (
-    <Block title={t('LASERS')} note={`${lasers.filter(({ on }) => on).length} of ${lasers.length} on`}>
+    <Block
+      title={t('LASERS')}
+      note={t('{on} of {count} on', { on: lasers.filter(({ on }) => on).length, count: lasers.length })}
+    >
       <ul>
         {lasers.map((laser, index) => (
           <LaserEntry key={laser.id} laser={laser} index={index} only={lasers.length === 1} />

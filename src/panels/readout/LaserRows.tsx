@@ -148,7 +148,7 @@ function Head() {
   return (
     <div className="laser-row laser-head" aria-hidden="true">
       {HEADS.map((words) => (
-        <span key={words}>{words}</span>
+        <span key={words}>{words === '' ? '' : t(words)}</span>
       ))}
     </div>
   );

@@ -27,6 +27,7 @@ export const PANELS_BLADE = {
   'Turned by {turn}, {part} by itself rises by {turned} at worst instead of {now}.':
     'Um {turn} gedreht steigt {part} allein höchstens um {turned} statt um {now}.',
   'within {value}': 'innerhalb {value}',
+  'z {from} to {to}': 'z {from} bis {to}',
   '{count} [side|sides] of {side} or more within {angle} of the blade’s line, {length} in all':
     '{count} [Seite|Seiten] ab {side} innerhalb {angle} der Klingenlinie, zusammen {length}',
   '{list} and {more} more': '{list} und {more} weitere',

@@ -43,4 +43,5 @@ export const PANELS_MACHINE = {
   '{name} right': '{name} rechts',
   '{name} x': '{name} x',
   '{name} y': '{name} y',
+  '{on} of {count} on': '{on} von {count} an',
 };
