@@ -5,6 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { emptyLayout } from '../../src/layout/defaults';
 import { layoutAt } from '../../src/layout/steps';
+import { paramText } from '../../src/layout/messages';
 import { planHands } from './hands';
 
 const drawing = (tool: 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone') =>
@@ -201,7 +202,8 @@ describe('drawing tools', () => {
 });
 
 describe('an outline that is not what it seems', () => {
-  const codes = (hands: Hands) => hands.view().notices.map(({ fault }) => [fault.code, fault.params['what']]);
+  const codes = (hands: Hands) =>
+    hands.view().notices.map(({ fault }) => [fault.code, paramText(fault.params['what']!)]);
   const drawn = (tool: 'polygon' | 'zone', corners: readonly (readonly [number, number])[]) => {
     const hands = drawing(tool);
     for (const [x, y] of corners) hands.click(x, y);

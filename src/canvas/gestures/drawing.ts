@@ -9,7 +9,7 @@ import { addDrawnPart, type Drawing } from '../../commands/operations/shapes';
 import { addDrawnZone } from '../../commands/operations/zones';
 import { clean } from '../../geometry/clipper';
 import { MOST_PARTS } from '../../layout/limits';
-import type { Fault } from '../../layout/result';
+import type { Fault, Words } from '../../layout/result';
 import type { LaserId, Layout, LayoutAt, Point } from '../../layout/types';
 import { changeZones } from '../../store/shown';
 import type { Workbench } from '../../store/types';
@@ -66,7 +66,7 @@ const crossesItself = (points: readonly PlatePoint[]): boolean =>
 
 /** What the hand cannot see: an outline that crosses itself is taken by the even-odd rule, or encloses nothing. */
 const outlineFault = ({ kind, points }: CornerDraft, taken: boolean): Fault | null => {
-  const what = kind === 'zone' ? 'zone' : 'part';
+  const what: Words = { text: kind === 'zone' ? 'zone ¦ drawn' : 'part ¦ drawn' };
   if (!taken) return { code: 'drawing-without-area', params: { what } };
   return crossesItself(points) ? { code: 'drawing-crosses-itself', params: { what } } : null;
 };

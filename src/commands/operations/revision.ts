@@ -41,7 +41,8 @@ const trimmed = (fields: Partial<RevisionText>): Partial<RevisionText> =>
 export function setRevision(layout: Layout, fields: Partial<RevisionText>): Result<Layout> {
   const { revision } = layout;
   if (revision === null) return ok(layout);
-  if (isFixed(revision)) return fail('revision-fixed', { name: revision.name, state: revision.state });
+  if (isFixed(revision))
+    return fail('revision-fixed', { name: revision.name, state: { state: revision.state } });
   return reviewed(layout, { ...layout, revision: { ...revision, ...trimmed(fields) } });
 }
 
@@ -64,7 +65,7 @@ export function advanceRevision(
   const { revision } = layout;
   if (revision === null) return ok(layout);
   const { name, state } = revision;
-  if (FOLLOWS[state] !== to) return fail('revision-order', { name, state, wanted: to });
+  if (FOLLOWS[state] !== to) return fail('revision-order', { name, state: { state }, wanted: { state: to } });
   const lacking = to === 'superseded' ? null : missing(revision);
   if (lacking) return lacking;
   if (to === 'released' && !cleared) return fail('revision-not-cleared', { name, why });

@@ -65,11 +65,11 @@ export function readField(text: string, reading: Reading): Result<number> {
   const { min = -Infinity, max = Infinity, whole = false, clamp = false } = reading;
   if (clamp) return { ok: true, value: Math.min(max, Math.max(min, read.value)) };
   if (read.value >= min && read.value <= max && (!whole || Number.isInteger(read.value))) return read;
-  const kind = whole ? t('a whole number, ') : '';
+  const accepted = whole ? t('a whole number, {range}', { range: range(reading) }) : range(reading);
   return fail('field-range', {
     what: reading.what,
     found: text.trim(),
-    accepted: withUnit(kind + range(reading), reading.unit),
+    accepted: withUnit(accepted, reading.unit),
   });
 }
 

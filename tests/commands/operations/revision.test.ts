@@ -90,7 +90,7 @@ describe('the way of a revision', () => {
     else
       expect(fault(result)).toEqual({
         code: 'revision-order',
-        params: { name: 'A', state: from, wanted: to },
+        params: { name: 'A', state: { state: from }, wanted: { state: to } },
       });
   });
 
@@ -142,6 +142,6 @@ describe('a release', () => {
 test.each(['reviewed', 'released', 'superseded'] as const)('what a %s revision records stays', (state) => {
   expect(fault(setRevision(filed({ state }), { reason: 'later' }))).toEqual({
     code: 'revision-fixed',
-    params: { name: 'A', state },
+    params: { name: 'A', state: { state } },
   });
 });

@@ -9,7 +9,7 @@ export const MESSAGES_EDIT = {
     'Kein eingeschalteter Laser hat hier eine Zone: nichts wurde verteilt.',
   'No room for {parts}: no free place, as turned, in the zone of the laser that was to take it.':
     'Kein Platz für {parts}: gedreht, wie es ist, kein freier Ort in der Zone des Lasers, der es übernehmen sollte.',
-  'Open it by “Paste a table of parts”.': 'Mit „Tabelle von Teilen einfügen“ öffnen.',
+  'Open it by “Paste a table of parts”.': 'Mit „Teiletabelle einfügen“ öffnen.',
   'Parts are pasted that were copied on a plate, in this window or another one.':
     'Eingefügt werden Teile, die auf einer Platte kopiert wurden, in diesem Fenster oder einem anderen.',
   'Pin them to a laser of this machine where that matters.':

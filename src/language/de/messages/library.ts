@@ -3,7 +3,7 @@ export const MESSAGES_LIBRARY = {
   'A library file has "format": "{format}"; nothing was taken from this one.':
     'Eine Bibliotheksdatei hat "format": "{format}"; aus dieser wurde nichts übernommen.',
   'A library file is what “Export all” saved; nothing was taken from this one.':
-    'Eine Bibliotheksdatei ist, was „Alles exportieren“ gespeichert hat; aus dieser wurde nichts übernommen.',
+    'Eine Bibliotheksdatei ist, was „Alle exportieren“ gespeichert hat; aus dieser wurde nichts übernommen.',
   'A library file may hold up to {limit} MB; nothing was taken from this one.':
     'Eine Bibliotheksdatei darf bis zu {limit} MB enthalten; aus dieser wurde nichts übernommen.',
   'A name has 1 to {longest} characters.': 'Ein Name hat 1 bis {longest} Zeichen.',

@@ -1,7 +1,7 @@
 /** German of messages: plate. */
 export const MESSAGES_PLATE = {
   'A {length} mm side of {parts} meets the blade {angle}° from parallel to it, between z {from} and {to} mm.':
-    'Eine {length} mm lange Seite von {parts} trifft die Klinge {angle}° von parallel, zwischen z {from} und {to} mm.',
+    'Eine {length} mm lange Seite von {parts} liegt {angle}° neben der Parallelen zur Klinge, zwischen z {from} und {to} mm.',
   'All lasers are off.': 'Alle Laser sind aus.',
   'An outline of the shape {shape} crosses itself and was repaired by the even-odd rule.':
     'Ein Umriss der Form {shape} schneidet sich selbst und wurde nach der Gerade-Ungerade-Regel repariert.',
@@ -47,11 +47,11 @@ export const MESSAGES_PLATE = {
   'Spread the parts, or lower the spacing of the layout, until every pair can be compared.':
     'Die Teile verteilen oder den Abstand des Layouts senken, bis jedes Paar verglichen werden kann.',
   'Start at {start}: every service and the end then fall into attended hours. Else it waits, hot and under gas.':
-    'Um {start} beginnen: jeder Service und das Ende fallen dann in besetzte Zeit. Sonst wartet er, heiß und unter Gas.',
+    'Am {start} beginnen: jeder Service und das Ende fallen dann in besetzte Zeit. Sonst wartet er, heiß und unter Gas.',
   'Start at {start}: every service and the end then fall into attended hours. Never skip a service.':
-    'Um {start} beginnen: jeder Service und das Ende fallen dann in besetzte Zeit. Nie einen Service auslassen.',
+    'Am {start} beginnen: jeder Service und das Ende fallen dann in besetzte Zeit. Nie einen Service auslassen.',
   'Start at {start}: every service then falls into attended hours, the end does not. Never skip a service.':
-    'Um {start} beginnen: jeder Service fällt dann in besetzte Zeit, das Ende nicht. Nie einen Service auslassen.',
+    'Am {start} beginnen: jeder Service fällt dann in besetzte Zeit, das Ende nicht. Nie einen Service auslassen.',
   'Switch at least one laser on.': 'Mindestens einen Laser einschalten.',
   'Switch {laser} on or free the part.': '{laser} einschalten oder das Teil freigeben.',
   'The build cannot pass this layer: correct the figure of the machine, or lower the dose.':

@@ -6,7 +6,7 @@ export const MESSAGES_TABLE = {
   'Choose the separator that the table was written with, or put cells that hold it into quotes.':
     'Das Trennzeichen wählen, mit dem die Tabelle geschrieben ist, oder Zellen, die es enthalten, in Anführungszeichen setzen.',
   'Choose “change” to give the part that stands there these values.':
-    '„Ändern“ wählen, um dem Teil, das dort steht, diese Werte zu geben.',
+    '„ändert dieses Teil“ wählen, um dem Teil, das dort steht, diese Werte zu geben.',
   'Give every part its own number where the old one matters.':
     'Jedem Teil eine eigene Nummer geben, wo die alte wichtig ist.',
   'No laser “{found}” on this machine.': 'Kein Laser „{found}“ an dieser Maschine.',

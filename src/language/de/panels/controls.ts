@@ -1,6 +1,6 @@
 /** German of the panels: controls. */
 export const PANELS_CONTROLS = {
-  'a whole number, ': 'eine ganze Zahl, ',
+  'a whole number, {range}': 'ganze Zahl, {range}',
   'any number': 'jede Zahl',
   'Kept: the values that differ': 'Beibehalten: die verschiedenen Werte',
   'Kept: {value} {unit}': 'Beibehalten: {value} {unit}',
