@@ -39,6 +39,8 @@ import { sheet } from './file/sheet';
 import { sideBySide } from './file/sideBySide';
 import { dialogCommands } from './help/dialogs';
 import { hideCommands } from './part/hide';
+import { keepOrder } from './part/keepOrder';
+import { listPlaceCommands } from './part/listPlace';
 import { lock } from './part/lock';
 import { moveCommands } from './part/move';
 import { pinCommands } from './part/pin';
@@ -110,6 +112,8 @@ export const COMMANDS: readonly Command[] = [
   unpin,
   lock,
   ...hideCommands,
+  ...listPlaceCommands,
+  keepOrder,
   ...toolCommands,
   ...strategyCommands,
   allDivisions,

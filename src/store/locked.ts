@@ -16,14 +16,18 @@ export interface Kept {
 const stands = (a: Part, b: Part): boolean =>
   a.at_mm[0] === b.at_mm[0] && a.at_mm[1] === b.at_mm[1] && a.turn_deg === b.turn_deg;
 
-/** True where a part's place in the list holds the very same part under a name that is new. */
-function isRenamed(part: Part, before: Layout, after: Layout): boolean {
-  const now = after.parts[before.parts.indexOf(part)];
-  return (
-    now !== undefined &&
-    sameValue({ ...now, id: part.id }, part) &&
-    !before.parts.some(({ id }) => id === now.id)
-  );
+const isNamed = ({ parts }: Layout, id: PartId): boolean => parts.some((part) => part.id === id);
+
+/** Names that are gone, each with the new one of the very same part at the same place of the list. */
+export function renamed(before: Layout, after: Layout): ReadonlyMap<PartId, PartId> {
+  const names = new Map<PartId, PartId>();
+  if (before.parts === after.parts || before.parts.length !== after.parts.length) return names;
+  for (const [i, was] of before.parts.entries()) {
+    const now = after.parts[i];
+    if (was.id === now.id || !sameValue({ ...now, id: was.id }, was)) continue;
+    if (!isNamed(after, was.id) && !isNamed(before, now.id)) names.set(was.id, now.id);
+  }
+  return names;
 }
 
 /** What of `after` may be: the parts locked stand as they did before. */
@@ -40,8 +44,9 @@ export function keepLocked(before: Layout, after: Layout, locked: readonly PartI
     return sameValue(was, back) ? was : back;
   });
   // Those still in the map were renamed where they stand, or taken away: then they come back to their place in the list.
+  const names = fixed.size > 0 ? renamed(before, after) : null;
   for (const part of fixed.values()) {
-    if (isRenamed(part, before, after)) continue;
+    if (names?.has(part.id)) continue;
     held.push(part.id);
     parts.splice(before.parts.indexOf(part), 0, part);
   }

@@ -1,13 +1,14 @@
 /**
- * What must hold in every state a subscriber sees: the selection names parts that exist, the hover names something
- * that exists, the zone line for the keys is one of the lines, the height lies in the build. Millimetres above the
- * platform.
+ * What must hold in every state a subscriber sees: the selection names parts that exist, by the name that they have now;
+ * the hover names something that exists, the zone line for the keys is one of the lines, the height lies in the build.
+ * Millimetres above the platform.
  */
 import type { StateCreator, StoreMutatorIdentifier } from 'zustand/vanilla';
 import { buildTop } from '../layout/height';
 import type { Layout, LayoutAt, PartId } from '../layout/types';
 import type { Mm } from '../units/types';
 import { zoneLines } from '../zoning/lines';
+import { renamed } from './locked';
 import { plateShown } from './shown';
 import type { Hover, View, WorkbenchState } from './types';
 
@@ -43,11 +44,13 @@ function settledHeight(height_mm: Mm, before_mm: Mm, layout: Layout): Mm {
   return Math.min(Math.max(wanted, 0), buildTop(layout));
 }
 
-/** Those of some ids that name a part. */
-function named(ids: readonly PartId[], layout: Layout): readonly PartId[] {
+/** Those of some ids that name a part; a part that got another name is meant by that one. */
+function named(ids: readonly PartId[], layout: Layout, before: Layout): readonly PartId[] {
   if (ids.length === 0) return ids;
+  const names = renamed(before, layout);
+  const meant = names.size > 0 ? ids.map((id) => names.get(id) ?? id) : ids;
   const known = new Set(layout.parts.map((part) => part.id));
-  return ids.every((id) => known.has(id)) ? ids : ids.filter((id) => known.has(id));
+  return meant.every((id) => known.has(id)) ? meant : meant.filter((id) => known.has(id));
 }
 
 /** The chosen line where there is one, else the first. */
@@ -74,7 +77,7 @@ export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchS
   const { view, layout } = next;
   const height_mm = settledHeight(view.height_mm, before.view.height_mm, layout);
   const [selection, locked, hidden] = [view.selection, view.locked, view.hidden].map((ids) =>
-    named(ids, layout),
+    named(ids, layout, before.layout),
   ) as [View['selection'], View['locked'], View['hidden']];
   const hover = settledHover(next, before, height_mm);
   const plate = plateShown({ layout, view: { ...view, height_mm } });

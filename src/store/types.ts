@@ -26,6 +26,19 @@ export type Hover =
 
 export type Tool = 'select' | 'pan' | 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone';
 
+/** What the part list can be sorted by. */
+export type SortColumn = 'id' | 'shape' | 'height' | 'turn' | 'laser';
+export interface SortBy {
+  readonly column: SortColumn;
+  readonly down: boolean;
+}
+export interface ListView {
+  /** Words that all have to be in a row; none: every part is shown. */
+  readonly search: string;
+  /** null: in the order of the layout. */
+  readonly sort: SortBy | null;
+}
+
 /** Screen px = (plate mm − centre) · scale, y turned over. */
 export interface Camera {
   readonly centreX_mm: Mm;
@@ -43,6 +56,7 @@ export interface View {
   /** Parts that keep their place, and parts drawn as outlines only; both count in every figure. */
   readonly locked: readonly PartId[];
   readonly hidden: readonly PartId[];
+  readonly list: ListView;
   readonly hover: Hover | null;
   readonly tool: Tool;
   /** null: fit the platform. */

@@ -47,6 +47,7 @@ const FIRST_VIEW: View = {
   selection: [],
   locked: [],
   hidden: [],
+  list: { search: '', sort: null },
   hover: null,
   tool: 'select',
   camera: null,

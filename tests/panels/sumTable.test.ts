@@ -7,7 +7,12 @@ import { describe, expect, test } from 'vitest';
 import { lastDigit, sharesOf, shownNumber, sumTable } from '../../src/panels/readout/sumTable';
 import { formatSeconds } from '../../src/units/format';
 
-const words = (value: number, format = formatSeconds) => ({ label: 'all', value, format, more: '{count} more terms' as const });
+const words = (value: number, format = formatSeconds) => ({
+  label: 'all',
+  value,
+  format,
+  more: '{count} more terms' as const,
+});
 const term = (value: number, label = String(value)) => ({ label, value });
 
 describe('the last digit of a number as it is shown', () => {

@@ -8,6 +8,7 @@ export * from './eachPart';
 export * from './height';
 export * from './machine';
 export * from './mirror';
+export * from './order';
 export * from './partFields';
 export * from './parts';
 export { freePlace, partBox, takenBoxes } from './place';

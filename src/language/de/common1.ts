@@ -1,4 +1,4 @@
-/** German of what several parts of the page say, from “added” to “Open the demo plate”. */
+/** German of what several parts of the page say, from “added” to “one way”. */
 export const COMMON1 = {
   added: 'hinzugefügt',
   'after layer {layer}': 'nach Schicht {layer}',
@@ -42,6 +42,7 @@ export const COMMON1 = {
   'hatch inset': 'Hatch-Versatz',
   'Height of the cut': 'Höhe des Schnitts',
   id: 'Nr',
+  'Keep this order': 'Diese Reihenfolge behalten',
   'Keys and help': 'Tasten und Hilfe',
   l: 'l',
   'laser-h': 'Laser-h',
@@ -52,17 +53,17 @@ export const COMMON1 = {
   library: 'Bibliothek',
   limits: 'Grenzen',
   link: 'Link',
+  locked: 'gesperrt',
   margin: 'Rand',
   mixed: 'gemischt',
   name: 'Name',
   new: 'neu',
   no: 'nein',
+  'no seams': 'ohne Naht',
   'not said, taken as mm': 'nicht genannt, als mm gelesen',
   'Nothing needs to be done.': 'Nichts ist zu tun.',
   'nothing to build': 'nichts zu bauen',
   'Nothing was changed.': 'Nichts wurde geändert.',
   on: 'auf',
   'one way': 'eine Richtung',
-  'open plate': 'offene Platte',
-  'Open the demo plate': 'Beispielplatte öffnen',
 };

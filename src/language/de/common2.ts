@@ -1,5 +1,7 @@
-/** German of what several parts of the page say, from “Open {name}” to “{value} {unit}”. */
+/** German of what several parts of the page say, from “open plate” to “{value} {unit}”. */
 export const COMMON2 = {
+  'open plate': 'offene Platte',
+  'Open the demo plate': 'Beispielplatte öffnen',
   'Open {name}': '{name} öffnen',
   outline: 'Umriss',
   packing: 'Packung',

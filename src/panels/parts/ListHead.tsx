@@ -1,10 +1,12 @@
 /**
  * Above the part list: the words looked for and how many parts hold them, and the heads of the columns, which sort.
  */
+import { CommandButton } from '../header/CommandButton';
 import { t, type Text } from '../../language/index';
 import { useWorkbench } from '../../canvas/bench';
-import type { PartRow } from './partRows';
-import { nextSort, type SortBy, type SortColumn } from './listOrder';
+import type { PartRow } from '../../commands/list/partRows';
+import { nextSort } from '../../commands/list/shownRows';
+import type { SortBy, SortColumn } from '../../store/types';
 import { useSaid } from '../spoken/say';
 
 interface SearchLineProps {
@@ -52,6 +54,15 @@ const COLUMNS: readonly (readonly [SortColumn, label: Text, title: Text])[] = [
   ['turn', 'turn', 'turn'],
   ['laser', 'laser', 'laser'],
 ];
+
+/** Over a list that a column sorts: its order can become that of the layout. */
+export function SortLine() {
+  return (
+    <div className="part-sorted">
+      <CommandButton id="keep-order">{t('Keep this order')}</CommandButton>
+    </div>
+  );
+}
 
 interface HeadsProps {
   readonly sort: SortBy | null;

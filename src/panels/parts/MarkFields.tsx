@@ -3,40 +3,51 @@
  * whole. Locks and outlines belong to the view; they are not in the layout file.
  */
 import { t } from '../../language/index';
+import type { KeyboardEvent } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { renamePart } from '../../commands/operations';
 import { isId } from '../../layout/ids';
 import { fail, ok } from '../../layout/result';
 import type { PartId } from '../../layout/types';
-import type { Workbench } from '../../store/types';
 import { TextField } from '../controls/TextField';
 import { CommandButton } from '../header/CommandButton';
+import { backToRow, leftIdField } from './renaming';
 
-/** Selection, padlock and outline go on meaning the part under its new name. */
-function follow(bench: Workbench, id: PartId, name: PartId): void {
-  const { selection, locked, hidden } = bench.store.getState().view;
-  const renamed = (ids: readonly PartId[]) => ids.map((other) => (other === id ? name : other));
-  queueMicrotask(() =>
-    bench.setView({ selection: renamed(selection), locked: renamed(locked), hidden: renamed(hidden) }),
-  );
+/** The field's own keys come first; what is left of Enter and Escape leads back to the row. */
+function useWayBack(id: PartId) {
+  const bench = useWorkbench();
+  const named = (name: string): boolean => bench.store.getState().view.selection.at(-1) === name;
+  return {
+    onBlur: leftIdField,
+    onKeyDown: (event: KeyboardEvent) => {
+      if (event.key !== 'Enter' || !named((event.target as HTMLInputElement).value.trim())) return;
+      // Else the row that gets the focus would be pressed by this very key.
+      event.preventDefault();
+      // The row still has the name from before; its focus goes with it to the new one.
+      backToRow(id);
+    },
+    onKeyDownCapture: ({ key }: KeyboardEvent) => {
+      if (key === 'Escape') queueMicrotask(() => backToRow(id));
+    },
+  };
 }
 
 export function IdField({ id }: { readonly id: PartId }) {
-  const bench = useWorkbench();
   return (
-    <TextField
-      label={t('id')}
-      value={id}
-      testId="part-id"
-      recipe={(layout, typed) => {
-        const name = typed.trim();
-        if (!isId(name)) return fail('part-id-unreadable', { found: typed });
-        if (name !== id && layout.parts.some((part) => part.id === name))
-          return fail('part-id-taken', { found: name });
-        if (name !== id) follow(bench, id, name);
-        return ok(renamePart(layout, id, name));
-      }}
-    />
+    <div data-renames="" style={{ display: 'contents' }} {...useWayBack(id)}>
+      <TextField
+        label={t('id')}
+        value={id}
+        testId="part-id"
+        recipe={(layout, typed) => {
+          const name = typed.trim();
+          if (!isId(name)) return fail('part-id-unreadable', { found: typed });
+          if (name !== id && layout.parts.some((part) => part.id === name))
+            return fail('part-id-taken', { found: name });
+          return ok(renamePart(layout, id, name));
+        }}
+      />
+    </div>
   );
 }
 

@@ -5,6 +5,7 @@
  */
 import { t } from '../../language/index';
 import { useBench } from '../../canvas/bench';
+import { useFieldsKey } from './fieldsKey';
 import { setPartFields, timeFactorEach } from '../../commands/operations';
 import { NumberField } from '../controls/fields';
 import { Block } from '../controls/Block';
@@ -66,10 +67,10 @@ function ExposureFields({ part, ids }: SelectedProps) {
 export function PartInspector() {
   const ids = useBench((state) => state.view.selection);
   const part = useBench((state) => state.layout.parts.find(({ id }) => id === ids.at(-1)));
+  const key = useFieldsKey(ids);
   if (part === undefined) return null;
   const title =
     ids.length === 1 ? t('PART {part}', { part: part.id }) : t('{count} PARTS', { count: ids.length });
-  const key = ids.join(' ');
   return (
     <Block title={title} note={ids.length === 1 ? part.shape : t('values go to all')} testId="part-inspector">
       {ids.length === 1 && <IdField key={`id ${key}`} id={part.id} />}

@@ -5,17 +5,23 @@
  */
 import { t } from '../../language/index';
 import type { KeyboardEvent } from 'react';
-import { memo, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { memo, useCallback, useDeferredValue, useEffect, useMemo, useRef } from 'react';
 import { useBench, useWorkbench } from '../../canvas/bench';
 import { isSelected } from '../../store/selected';
 import { formatField } from '../../units/format';
 import { Swatch } from '../controls/Swatch';
 import { useLayerLater } from '../useLayer';
 import { useLightHandlers, useLit } from '../useLight';
-import { ColumnHeads, SearchLine } from './ListHead';
-import { shownRows, type SortBy } from './listOrder';
-import type { PartRow } from './partRows';
-import { partRows } from './partRows';
+import { ColumnHeads, SearchLine, SortLine } from './ListHead';
+import type { Carried } from './listDrag';
+import { toIdField } from './renaming';
+import { useKeptFocus } from './useKeptFocus';
+import { useListDrag, type Grab } from './useListDrag';
+import { useOrderNews } from './useOrderNews';
+import { shownRows } from '../../commands/list/shownRows';
+import type { SortBy } from '../../store/types';
+import type { PartRow } from '../../commands/list/partRows';
+import { partRows } from '../../commands/list/partRows';
 import type { Modifiers } from './selecting';
 import { selectionAfter, selectionFollowing } from './selecting';
 
@@ -33,6 +39,8 @@ interface RowProps extends PartRow {
   onSelect(id: string, keys: Modifiers): void;
   /** The focus has stepped to a part. */
   onStep(id: string, keys: Modifiers): void;
+  /** Null where the list shows another order than the layout's. */
+  readonly grab: Grab | null;
 }
 
 function LaserCell({ lasers, laserIds, pinned }: Pick<RowProps, 'lasers' | 'laserIds' | 'pinned'>) {
@@ -68,10 +76,18 @@ function rowFor(key: string, row: Element): Element | null | undefined {
   }[key];
 }
 
+/** To the field that holds the row's id; the inspector shows it once the row is selected. */
+function rename(row: Element, stepTo: RowProps['onStep']): void {
+  const id = row.getAttribute('data-part');
+  if (id) stepTo(id, { shiftKey: false, ctrlKey: false, metaKey: false });
+  setTimeout(toIdField);
+}
+
 /** Walks the rows; space and Enter press the row. None of these keys goes on to the plate. */
 function walk(event: KeyboardEvent<HTMLButtonElement>, stepTo: RowProps['onStep']): void {
   const row = event.currentTarget.closest('tr');
-  if (!row) return;
+  if (!row || event.altKey) return;
+  if (event.key === 'F2') return rename(row, stepTo);
   if (event.key === ' ' || event.key === 'Enter') event.stopPropagation();
   const next = rowFor(event.key, row);
   if (next === undefined) return;
@@ -101,6 +117,23 @@ function RowButton({ id, reachable, selected, onSelect, onStep }: RowButtonProps
 }
 interface RowButtonProps extends Pick<RowProps, 'id' | 'reachable' | 'onSelect' | 'onStep'> {
   readonly selected: boolean;
+}
+
+/** By it a row is dragged to another place; a press without a drag selects it. Keys do the same by commands. */
+function Grip({
+  id,
+  grab,
+  onSelect,
+}: { readonly id: string; readonly grab: Grab } & Pick<RowProps, 'onSelect'>) {
+  return (
+    <span
+      className="row-grip"
+      aria-hidden="true"
+      title={t('Drag to another place in the list (Alt+↑, Alt+↓)')}
+      data-testid={`grip-${id}`}
+      onPointerDown={(event) => grab(id, event, (released) => onSelect(id, released))}
+    />
+  );
 }
 
 /** Stands in the row of a locked part; a press unlocks it. */
@@ -140,6 +173,7 @@ const Row = memo(function Row(props: RowProps) {
       data-part={props.id}
     >
       <td>
+        {props.grab && <Grip id={props.id} grab={props.grab} onSelect={props.onSelect} />}
         <RowButton {...props} selected={selected} />
         {props.locked && <Padlock id={props.id} />}
         {props.mayNotBeCut && (
@@ -186,8 +220,10 @@ function useRows() {
   const { analysis, figures } = useLayerLater();
   const locked = useBench((state) => state.view.locked);
   const hidden = useBench((state) => state.view.hidden);
-  const [search, setSearch] = useState('');
-  const [sort, setSort] = useState<SortBy | null>(null);
+  const bench = useWorkbench();
+  const { search, sort } = useBench((state) => state.view.list);
+  const setSearch = (next: string) => bench.setView({ list: { search: next, sort } });
+  const setSort = (next: SortBy | null) => bench.setView({ list: { search, sort: next } });
   const wanted = useDeferredValue(search);
   const lasers = analysis.layout.machine.lasers;
   const all = useMemo(
@@ -207,17 +243,33 @@ function useRows() {
   return { lasers, all, rows, search, setSearch, sort, setSort };
 }
 
+/** Where what is carried would land. */
+function Landing({ gap, words }: Carried) {
+  return (
+    <div className="row-landing" style={{ top: `calc(var(--row) * ${gap + 1})` }} data-testid="row-landing">
+      {words !== null && <span>{words}</span>}
+    </div>
+  );
+}
+
 export function PartTable() {
+  const list = useRef<HTMLDivElement>(null);
   const { lasers, all, rows, search, setSearch, sort, setSort } = useRows();
   const laserIds = lasers.map((laser) => laser.id).join(' ');
   const last = useBench((state) => state.view.selection.at(-1));
   const first = rows.some(({ id }) => id === last) ? last : rows[0]?.id;
   const select = useSelecting(selectionAfter, rows);
   const step = useSelecting(selectionFollowing, rows);
+  const { carried, grab } = useListDrag(list);
+  const focus = useKeptFocus(list, rows);
+  const own = sort === null && search.trim() === '';
+  useOrderNews();
   return (
     <>
       <SearchLine text={search} found={rows} all={all.length} onText={setSearch} />
-      <div className="part-table">
+      {sort !== null && <SortLine />}
+      <div className="part-table" ref={list} {...focus}>
+        {carried && <Landing {...carried} />}
         <table aria-label={t('Parts')}>
           <thead>
             <ColumnHeads sort={sort} onSort={setSort} />
@@ -231,6 +283,7 @@ export function PartTable() {
                 reachable={row.id === first}
                 onSelect={select}
                 onStep={step}
+                grab={own ? grab : null}
               />
             ))}
           </tbody>

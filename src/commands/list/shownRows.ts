@@ -2,14 +2,9 @@
  * Which rows of the part list are shown, and in which order: words that all have to be found in a row, and a column to
  * sort by. Names with numbers sort by the number ("P9" before "P10"); equal rows keep the layout's order.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
+import type { SortBy, SortColumn } from '../../store/types';
 import type { PartRow } from './partRows';
-
-export type SortColumn = 'id' | 'shape' | 'height' | 'turn' | 'laser';
-export interface SortBy {
-  readonly column: SortColumn;
-  readonly down: boolean;
-}
 
 /** Upwards, downwards, then the layout's own order again. */
 export function nextSort(now: SortBy | null, column: SortColumn): SortBy | null {
@@ -45,13 +40,16 @@ const valueOf = (row: PartRow, column: SortColumn, laserIds: readonly string[]):
 const compare = (a: string | number, b: string | number): number =>
   typeof a === 'number' && typeof b === 'number' ? a - b : names.compare(String(a), String(b));
 
+/** A word as the list shows it, and in English. */
+const inBoth = (text: Text): string => `${t(text)} ${text}`;
+
 function holds(row: PartRow, words: readonly string[], laserIds: readonly string[]): boolean {
   const tags = [
-    row.locked ? 'locked' : '',
-    row.hidden ? 'hidden' : '',
-    row.pinned ? 'pinned' : '',
-    row.mayNotBeCut ? t('no seams') : '',
-    row.problem > 0 ? 'problem' : '',
+    row.locked ? inBoth('locked') : '',
+    row.hidden ? inBoth('hidden') : '',
+    row.pinned ? inBoth('pinned') : '',
+    row.mayNotBeCut ? inBoth('no seams') : '',
+    row.problem > 0 ? inBoth('problem') : '',
   ];
   const text = [row.id, row.shape, laserText(row, laserIds), ...tags].join(' ').toLowerCase();
   return words.every((word) => text.includes(word));

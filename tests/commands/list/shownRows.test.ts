@@ -1,7 +1,7 @@
 /** Rows of the part list: looked for by words, sorted by columns. */
 import { expect, test } from 'vitest';
-import { nextSort, shownRows } from '../../src/panels/parts/listOrder';
-import type { PartRow } from '../../src/panels/parts/partRows';
+import { nextSort, shownRows } from '../../../src/commands/list/shownRows';
+import type { PartRow } from '../../../src/commands/list/partRows';
 
 const row = (id: string, more: Partial<PartRow> = {}): PartRow => ({
   id,

@@ -1,0 +1,30 @@
+/** Says where the selected parts are once the list has another order: "P07 is now 3 of 40". */
+import { useEffect, useRef } from 'react';
+import { useBench } from '../../canvas/bench';
+import { t } from '../../language/index';
+import type { Layout } from '../../layout/types';
+import { say } from '../spoken/say';
+import { placeWords } from './listDrag';
+
+/** True where the parts are the same ones in another order. */
+function reordered(before: Layout, after: Layout): boolean {
+  if (before.parts === after.parts || before.parts.length !== after.parts.length) return false;
+  const had = new Set(before.parts);
+  return (
+    after.parts.every((part) => had.has(part)) && after.parts.some((part, i) => part !== before.parts[i])
+  );
+}
+
+export function useOrderNews(): void {
+  const layout = useBench((state) => state.layout);
+  const selection = useBench((state) => state.view.selection);
+  const seen = useRef(layout);
+  useEffect(() => {
+    const before = seen.current;
+    seen.current = layout;
+    if (selection.length === 0 || !reordered(before, layout)) return;
+    const parts = selection.length === 1 ? selection[0]! : t('{count} parts', { count: selection.length });
+    const place = placeWords(layout, selection);
+    say(t(selection.length === 1 ? '{parts} is now {place}' : '{parts} are now {place}', { parts, place }));
+  }, [layout, selection]);
+}
