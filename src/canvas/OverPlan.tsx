@@ -5,6 +5,7 @@
 import type { Analysis, LayerFigures } from '../build/types';
 import './overPlan.css';
 import { PlanHandles, type HandlesProps } from './PlanHandles';
+import { PlanMeasure } from './PlanMeasure';
 import { PlanMarks } from './PlanMarks';
 import { PlanKeys, type PlanKeysProps } from './planKeys';
 import { PlanHint, PlanTip, PointerMarks } from './PlanTip';
@@ -21,6 +22,7 @@ export function OverPlan({ element, host, controller, size, onPress, analysis, l
       <PlanHint />
       <PlanHandles host={host} size={size} onPress={onPress} />
       <PlanMarks host={host} size={size} />
+      <PlanMeasure host={host} size={size} />
       <PointerMarks host={host} size={size} />
       <PlanTip host={host} size={size} analysis={analysis} layer={layer} />
     </>

@@ -27,6 +27,7 @@ const HINTS: Readonly<Record<Tool, Text>> = {
   ring: 'Outer circle, then the inner one',
   polygon: 'A click per corner or a drag per side, Enter ends',
   zone: 'A click per corner or a drag per side, Enter ends',
+  measure: 'Drag, or click twice; corners, centres and outlines catch; Shift: 45°, Ctrl: free',
 };
 
 const ZONE_HINT: Text = 'Drag a corner, Ctrl: alone; a cross adds one, Shift and a click take one away';

@@ -9,7 +9,7 @@ import { toScreen } from './camera';
 import type { Controller } from './gestures/controller';
 import type { Input, PlanHost } from './gestures/gesture';
 import { askMenu } from './gestures/menu';
-import { isCornerTool, isDrawTool } from './gestures/planUi';
+import { isCornerTool, setsPlaces } from './gestures/planUi';
 import { arrowOf, heldOf } from './heldKeys';
 import { footprintBox } from './plan/items';
 
@@ -45,7 +45,7 @@ const pressCross = (host: PlanHost, controller: Controller, input: Input) => {
  */
 const crossKey = (host: PlanHost, controller: Controller, event: KeyboardEvent): boolean => {
   const { tool } = host.bench.store.getState().view;
-  if (!isDrawTool(tool)) return false;
+  if (!setsPlaces(tool)) return false;
   const input = crossInput(host, event);
   const arrow = arrowOf(event.key);
   if (arrow) moveCross(host, controller, input, arrow);

@@ -16,7 +16,7 @@ import { useWorkbench } from './bench';
 import type { Size } from './camera';
 import { createController, type Controller, type DrawingTools } from './gestures/controller';
 import type { Gesture, Input, PlanHost } from './gestures/gesture';
-import { createPlanUi, isDrawTool } from './gestures/planUi';
+import { createPlanUi, setsPlaces } from './gestures/planUi';
 import type { Touch } from './gestures/touch';
 import { heldOf } from './heldKeys';
 import { cameraOf } from './viewport';
@@ -85,9 +85,11 @@ function useFreshTool(element: PlanElement, host: PlanHost, controller: Controll
         tip: null,
         cross: null,
         seam: null,
+        caught: null,
+        measureFrom: null,
         cursor: CURSORS[tool] ?? 'crosshair',
       });
-      element.current?.toggleAttribute('data-drawing', isDrawTool(tool));
+      element.current?.toggleAttribute('data-drawing', setsPlaces(tool));
     };
     take(store.getState().view.tool);
     return store.subscribe(({ view }, before) => {

@@ -1,6 +1,7 @@
 /**
  * The one list of commands. Keyboard, buttons, help and tests read it; no key appears twice.
  */
+import { measureParts } from './draw/measureParts';
 import { alignCommands } from './arrange/align';
 import { distributeCommands } from './arrange/distribute';
 import { mirrorCommands } from './arrange/mirror';
@@ -115,6 +116,7 @@ export const COMMANDS: readonly Command[] = [
   ...listPlaceCommands,
   keepOrder,
   ...toolCommands,
+  measureParts,
   ...strategyCommands,
   allDivisions,
   ...allocationCommands,

@@ -80,6 +80,8 @@ export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchS
     named(ids, layout, before.layout),
   ) as [View['selection'], View['locked'], View['hidden']];
   const hover = settledHover(next, before, height_mm);
+  // what was measured stands on places of the plate as it was
+  const measured = layout === before.layout ? view.measured : null;
   const plate = plateShown({ layout, view: { ...view, height_mm } });
   const activeLine = settledLine(view.activeLine, plate);
   const activeZone = settledZone(view.activeZone, plate);
@@ -89,10 +91,14 @@ export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchS
     locked === view.locked &&
     hidden === view.hidden &&
     hover === view.hover &&
+    measured === view.measured &&
     activeLine === view.activeLine &&
     activeZone === view.activeZone;
   if (clean) return next;
-  return { ...next, view: { ...view, height_mm, selection, locked, hidden, hover, activeLine, activeZone } };
+  return {
+    ...next,
+    view: { ...view, height_mm, selection, locked, hidden, hover, measured, activeLine, activeZone },
+  };
 }
 
 /** A zustand layer below the history: whatever is set, undo and redo included, arrives settled in one step. */

@@ -8,7 +8,7 @@ import type { Analysis } from '../build/types';
 import type { LanguageChoice } from '../language/load';
 import type { Fault } from '../layout/result';
 import type { Layout, PartId } from '../layout/types';
-import type { Mm, Px } from '../units/types';
+import type { Mm, PlatePoint, Px } from '../units/types';
 
 /** What is lit up everywhere at once. */
 export type Hover =
@@ -24,7 +24,14 @@ export type Hover =
   | { readonly kind: 'binding' }
   | { readonly kind: 'problem'; readonly problem: number };
 
-export type Tool = 'select' | 'pan' | 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone';
+export type Tool = 'select' | 'pan' | 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone' | 'measure';
+
+/** A distance on the plate: from one place to another, or between two parts. */
+export interface Measured {
+  readonly from: PlatePoint;
+  readonly to: PlatePoint;
+  readonly parts: readonly [PartId, PartId] | null;
+}
 
 /** What the part list can be sorted by. */
 export type SortColumn = 'id' | 'shape' | 'height' | 'turn' | 'laser';
@@ -59,6 +66,8 @@ export interface View {
   readonly list: ListView;
   readonly hover: Hover | null;
   readonly tool: Tool;
+  /** What was measured last, until the plate changes or it is put away. */
+  readonly measured: Measured | null;
   /** null: fit the platform. */
   readonly camera: Camera | null;
   /** What the plan shows while `camera` is null; the plan sets it when its size or the platform's changes. */

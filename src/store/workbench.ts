@@ -50,6 +50,7 @@ const FIRST_VIEW: View = {
   list: { search: '', sort: null },
   hover: null,
   tool: 'select',
+  measured: null,
   camera: null,
   fitted: null,
   everything: null,

@@ -96,7 +96,7 @@ describe('a gesture that the system cancels', () => {
     expect(hands.host.ui.getState()).toMatchObject({ pressed: false, moving: [], tip: null, draft: null });
   });
 
-  it.each(['rectangle', 'disc', 'ring', 'polygon', 'zone', 'pan'] as const)(
+  it.each(['rectangle', 'disc', 'ring', 'polygon', 'zone', 'measure', 'pan'] as const)(
     'leaves nothing stuck: the tool %s',
     (tool) => {
       const hands = planHands();

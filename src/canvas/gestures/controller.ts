@@ -12,6 +12,7 @@ import type { Gesture, Input, PlanHost } from './gesture';
 import { createHand, type Hand } from './hand';
 import { panGesture } from './looking';
 import { cornerDraft, isCornerTool } from './planUi';
+import type * as Measuring from './measuring';
 import type * as Touching from './touch';
 import { hoverSelect, pressSelect, type ZoneTools } from './select';
 
@@ -44,6 +45,7 @@ export interface Controller {
 /** Drawing and reshaping zones, whose code is loaded apart from the free hand's; null until it is there. */
 export type DrawingTools = Pick<typeof Drawing, 'commitDraft' | 'drawGesture' | 'followDraft'> &
   Pick<typeof Corners, 'cornerGesture' | 'dropCorner' | 'finishCorners'> &
+  Pick<typeof Measuring, 'followMeasure' | 'measureGesture'> &
   Pick<typeof Touching, 'createTouch'> &
   Pick<typeof Magnets, 'createMagnet'> &
   ZoneTools;
@@ -66,6 +68,7 @@ const press = (
     return taken ? hand.begin(taken) : undefined;
   }
   if (drawing === null) return undefined;
+  if (tool === 'measure') return hand.begin(drawing.measureGesture(host, at));
   if (draft?.kind === 'ring') return drawing.commitDraft(host, draft);
   if (isCornerTool(tool)) return hand.begin(drawing.cornerGesture(host, tool, at));
   return hand.begin(drawing.drawGesture(host, at, tool));
@@ -80,10 +83,10 @@ const leave = ({ bench, ui }: PlanHost, hand: Hand): void => {
 };
 
 const escape = (host: PlanHost, hand: Hand): boolean => {
-  const { draft, seam } = host.ui.getState();
-  if (!hand.busy() && !draft && !seam) return false;
+  const { draft, seam, measureFrom } = host.ui.getState();
+  if (!hand.busy() && !draft && !seam && !measureFrom) return false;
   hand.cancel();
-  host.ui.setState({ draft: null, tip: null, seam: null });
+  host.ui.setState({ draft: null, tip: null, seam: null, measureFrom: null });
   return true;
 };
 
@@ -100,6 +103,7 @@ const tryKey = (host: PlanHost, hand: Hand, key: string, drawing: DrawingTools |
 const follow = (host: PlanHost, to: Input, drawing: DrawingTools | null): void => {
   if (host.ui.getState().draft) drawing?.followDraft(host, to);
   else if (toolOf(host) === 'select') hoverSelect(host, to);
+  else if (toolOf(host) === 'measure') drawing?.followMeasure(host, to);
 };
 
 const wheel = (

@@ -6,6 +6,7 @@ export { boxGesture } from './box';
 export { copyGesture } from './copying';
 export * from './corners';
 export * from './drawing';
+export { followMeasure, measureGesture } from './measuring';
 export { createTouch } from './touch';
 export { createMagnet } from './magnet';
 export { moveZoneGesture } from './zones';

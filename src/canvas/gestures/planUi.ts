@@ -6,9 +6,12 @@ import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { PartId } from '../../layout/types';
 import type { Mm, PlatePoint, ScreenPoint } from '../../units/types';
 import type { Size } from '../camera';
+import type { Caught } from '../catching';
 import type { Marks } from '../magnetism';
 
 export type DrawTool = 'rectangle' | 'disc' | 'ring' | 'polygon' | 'zone';
+/** Tools that set places on the plate. */
+export const setsPlaces = (tool: string): boolean => isDrawTool(tool) || tool === 'measure';
 export const isDrawTool = (tool: string): tool is DrawTool =>
   ['rectangle', 'disc', 'ring', 'polygon', 'zone'].includes(tool);
 
@@ -64,6 +67,9 @@ export interface PlanUi {
   readonly menu: MenuAsked | null;
   /** What holds the parts that are dragged. */
   readonly marks: Marks | null;
+  /** What a measure would be caught by, and where one that is under way begins. */
+  readonly caught: Caught | null;
+  readonly measureFrom: PlatePoint | null;
   readonly panKey: boolean;
   /** Of the canvas. */
   readonly size: Size;
@@ -81,6 +87,8 @@ const IDLE_UI: PlanUi = {
   seam: null,
   menu: null,
   marks: null,
+  caught: null,
+  measureFrom: null,
   panKey: false,
   size: { width: 0, height: 0 },
 };

@@ -12,7 +12,7 @@ const tool = (name: Tool, label: Text, key: string): Command => ({
   when: always,
   run: ({ bench }) => {
     if (bench.store.getState().view.tool === name) bench.setView({ tool: 'select' });
-    bench.setView({ tool: name });
+    bench.setView({ tool: name, measured: null });
   },
 });
 
@@ -24,4 +24,5 @@ export const toolCommands: readonly Command[] = [
   tool('ring', 'Draw a ring', 'o'),
   tool('polygon', 'Draw a polygon', 'p'),
   tool('zone', 'Draw a zone', 'd'),
+  tool('measure', 'Measure', 'Shift+R'),
 ];

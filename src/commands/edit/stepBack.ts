@@ -1,4 +1,4 @@
-/** Escape: gives up what is going on, one thing at a time: the gesture, then the tool, then the
+/** Escape: gives up what is going on, one thing at a time: the gesture, then what was measured, then the tool, then the
  * selection and the chosen zone. */
 import { hasSelection, viewOf, where } from '../make';
 import type { Command } from '../types';
@@ -13,12 +13,14 @@ export const stepBack: Command = {
     (context) =>
       context.bench.gestureOpen() ||
       viewOf(context).tool !== 'select' ||
+      viewOf(context).measured !== null ||
       hasSelection(context) ||
       viewOf(context).activeZone !== null,
   ),
   run: (context) => {
     const { bench } = context;
     if (bench.gestureOpen()) bench.cancelGesture();
+    else if (viewOf(context).measured !== null) bench.setView({ measured: null });
     else if (viewOf(context).tool !== 'select') bench.setView({ tool: 'select' });
     else bench.setView({ selection: [], activeZone: null });
   },

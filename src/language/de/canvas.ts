@@ -13,6 +13,8 @@ export const CANVAS = {
   'Drag a corner, Ctrl: alone; a cross adds one, Shift and a click take one away':
     'Ecke ziehen, Strg: allein; ein Kreuz fügt eine hinzu, Umschalt und Klick nehmen eine weg',
   'Drag the plate': 'Platte ziehen',
+  'Drag, or click twice; corners, centres and outlines catch; Shift: 45°, Ctrl: free':
+    'Ziehen oder zweimal klicken; Ecken, Mitten und Umrisse fangen; Umschalt: 45°, Strg: frei',
   'exposed by no laser': 'von keinem Laser belichtet',
   'exposure {exposure}, mean load {mean}': 'Belichtung {exposure}, mittlere Last {mean}',
   'From the centre outward': 'Von der Mitte nach außen',
@@ -26,6 +28,7 @@ export const CANVAS = {
   'part ¦ drawn': 'Teil',
   'Parts from the front': 'Teile von vorn',
   'platform, seen from the front': 'Bauplattform, von vorn gesehen',
+  'Put the measure away': 'Maß wegnehmen',
   'radius {length}': 'Radius {length}',
   recoat: 'Beschichten',
   'recoat {recoat}, wait {wait}': 'Beschichten {recoat}, Warten {wait}',
@@ -56,8 +59,10 @@ export const CANVAS = {
   'zone ¦ drawn': 'Zone',
   'zones from {from}': 'Zonen ab {from}',
   'zones from {from} mm': 'Zonen ab {from} mm',
+  '{a} to {b}: {length}, Δx {dx}, Δy {dy}': '{a} zu {b}: {length}, Δx {dx}, Δy {dy}',
   '{count} [corner|corners] so far, {missing} more needed': 'bisher {count} [Ecke|Ecken], {missing} fehlen',
   '{id}, angle of incidence': '{id}, Einfallswinkel',
   '{id}, no section at this height': '{id}, kein Schnitt auf dieser Höhe',
   '{length}, {count} witness [line|lines]': '{length}, {count} [Nahtspur|Nahtspuren]',
+  '{length}, Δx {dx}, Δy {dy}, {angle}': '{length}, Δx {dx}, Δy {dy}, {angle}',
 };

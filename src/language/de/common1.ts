@@ -1,4 +1,4 @@
-/** German of what several parts of the page say, from “added” to “one way”. */
+/** German of what several parts of the page say, from “added” to “on”. */
 export const COMMON1 = {
   added: 'hinzugefügt',
   'after layer {layer}': 'nach Schicht {layer}',
@@ -23,6 +23,7 @@ export const COMMON1 = {
   contours: 'Konturen',
   copies: 'Kopien',
   'Copies in rows': 'Kopien in Reihen',
+  Copy: 'Kopieren',
   Delete: 'Löschen',
   density: 'Dichte',
   'derived from': 'abgeleitet von',
@@ -38,6 +39,7 @@ export const COMMON1 = {
   File: 'Datei',
   'Find a command': 'Befehl suchen',
   GAS: 'GAS',
+  grid: 'Raster',
   hatch: 'Hatch',
   'hatch inset': 'Hatch-Versatz',
   'Height of the cut': 'Höhe des Schnitts',
@@ -65,5 +67,4 @@ export const COMMON1 = {
   'nothing to build': 'nichts zu bauen',
   'Nothing was changed.': 'Nichts wurde geändert.',
   on: 'auf',
-  'one way': 'eine Richtung',
 };

@@ -1,5 +1,6 @@
-/** German of what several parts of the page say, from “open plate” to “{value} {unit}”. */
+/** German of what several parts of the page say, from “one way” to “{value} {unit}”. */
 export const COMMON2 = {
+  'one way': 'eine Richtung',
   'open plate': 'offene Platte',
   'Open the demo plate': 'Beispielplatte öffnen',
   'Open {name}': '{name} öffnen',

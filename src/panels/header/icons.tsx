@@ -59,6 +59,11 @@ export const TOOL_ICONS: Readonly<Record<Tool, ReactNode>> = {
       <circle cx="8" cy="8" r="6" />
     </Picture>
   ),
+  measure: (
+    <Picture>
+      <path d="M2 3v10M14 3v10M2 8h12M4.5 6 2 8l2.5 2M11.5 6 14 8l-2.5 2" />
+    </Picture>
+  ),
   ring: (
     <Picture>
       <circle cx="8" cy="8" r="6" />

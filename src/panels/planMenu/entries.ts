@@ -31,7 +31,7 @@ const PART: readonly Block[] = [
     beside('Align', 'align-left', 'align-centre', 'align-right', 'align-front', 'align-middle', 'align-back'),
     beside('Distribute', 'equal-gaps-x', 'equal-gaps-y', 'equal-centres-x', 'equal-centres-y'),
     beside('Mirror places', 'mirror-x', 'mirror-y'),
-    here('one-per-laser'),
+    here('one-per-laser', 'measure-parts'),
   ],
   [
     beside(
@@ -54,7 +54,10 @@ const LINE: readonly Block[] = [
 const PLATE: readonly Block[] = [
   [here('paste', 'paste-in-place')],
   [here('select-all'), SELECT],
-  [beside('Draw', 'tool-rectangle', 'tool-disc', 'tool-ring', 'tool-polygon', 'tool-zone')],
+  [
+    beside('Draw', 'tool-rectangle', 'tool-disc', 'tool-ring', 'tool-polygon', 'tool-zone'),
+    here('tool-measure'),
+  ],
   [here('zoom-fit', 'wheel')],
 ];
 

@@ -2,6 +2,7 @@
  * What is worth saying after a change, and that it is said once: the part that was moved or chosen, the zone line that
  * was moved or chosen with the imbalance it leads to, a new message. Nothing during a gesture: its end is what counts.
  */
+import { measuredWords } from '../../canvas/measuredWords';
 import { t } from '../../language/index';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { layerFiguresAt } from '../../canvas/layerAt';
@@ -57,6 +58,7 @@ export function newsOf(bench: Workbench, before: Seen): string | null {
   const lines = before.layout.zoning !== now.layout.zoning || before.view.activeLine !== now.view.activeLine;
   const words = [
     noticeText(before, now),
+    now.view.measured && now.view.measured !== before.view.measured ? measuredWords(now.view.measured) : null,
     parts ? selectionText(bench) : null,
     lines ? lineNews(bench) : null,
   ].filter((text) => text !== null);

@@ -104,9 +104,9 @@ function ToolBar() {
         label={t('Tool')}
         value={tool}
         options={TOOLS.map(option)}
-        onChoose={(next) => bench.setView({ tool: next })}
+        onChoose={(next) => bench.setView({ tool: next, measured: null })}
       />
-      {tool === 'select' && <SnapChoice />}
+      {(tool === 'select' || tool === 'measure') && <SnapChoice />}
       {DRAWS.includes(tool) && <DrawHeight />}
     </>
   );

@@ -1,6 +1,5 @@
 /** German of the commands: clipboard. */
 export const COMMANDS_CLIPBOARD = {
-  Copy: 'Kopieren',
   Cut: 'Ausschneiden',
   Paste: 'Einfügen',
   'Paste a table of parts …': 'Teiletabelle einfügen …',

@@ -11,7 +11,6 @@ export const PANELS_VIEWS = {
   'from one of {every} layers; {percent} %': 'aus einer von {every} Schichten; {percent} %',
   'from {from} mm to the top': 'von {from} mm bis oben',
   'from {from} to {to} mm': 'von {from} bis {to} mm',
-  grid: 'Raster',
   'Loads are even: no height loses more than {lost}':
     'Lasten sind ausgeglichen: keine Höhe verliert mehr als {lost}',
   'no stretch': 'kein Bereich',

@@ -1,0 +1,40 @@
+/**
+ * How far two parts stand apart at one height: the nearest two points of their sections, or of their footprints where one has
+ * no section there. Millimetres, platform coordinates.
+ */
+import { nearestPoints, type Nearest } from '../geometry/nearest';
+import type { PartId } from '../layout/types';
+import type { Mm } from '../units/types';
+import { sectionAt } from './sectionAt';
+import type { Analysis, PartView } from './types';
+
+export interface Apart extends Nearest {
+  /** The part asked about, and the other one. */
+  readonly parts: readonly [PartId, PartId];
+}
+
+function between(a: PartView, b: PartView, height_mm: Mm): Apart | null {
+  const [one, other] = [sectionAt(a, height_mm), sectionAt(b, height_mm)];
+  const cut = one.length > 0 && other.length > 0;
+  const near = cut ? nearestPoints(one, other) : nearestPoints(a.footprint, b.footprint);
+  return near && { ...near, parts: [a.id, b.id] };
+}
+
+/**
+ * The least distance of a part to another one, or to the nearest of all others where none is named.
+ * @returns null where there is no other part, or they overlap
+ */
+export function apart(
+  { parts }: Pick<Analysis, 'parts'>,
+  id: PartId,
+  other: PartId | null,
+  height_mm: Mm,
+): Apart | null {
+  const own = parts.find((view) => view.id === id);
+  if (!own) return null;
+  const others = parts.filter((view) => view.id !== id && (other === null || view.id === other));
+  return others.reduce<Apart | null>((best, view) => {
+    const found = between(own, view, height_mm);
+    return found && (best === null || found.distance_mm < best.distance_mm) ? found : best;
+  }, null);
+}
