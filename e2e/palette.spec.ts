@@ -1,4 +1,5 @@
 /** The list of commands: found by a few letters, run by Enter, off with the reason; and the sheet of keys made from the same list. */
+import { labelOf } from '../src/commands/labels';
 import { COMMANDS } from '../src/commands';
 import { expect, focusPlan, openDemo, test } from './page';
 
@@ -46,6 +47,6 @@ test('the sheet of keys holds every command that has a key', async ({ page }) =>
   await page.keyboard.press('?');
   await expect(page.getByRole('dialog').locator('dd').first()).toBeVisible();
   const labels = await page.getByRole('dialog').locator('dd').allInnerTexts();
-  const keyed = COMMANDS.filter(({ keys }) => keys.length > 0).map(({ label }) => label);
+  const keyed = COMMANDS.filter(({ keys }) => keys.length > 0).map(labelOf);
   expect([...labels].sort()).toEqual([...keyed].sort());
 });

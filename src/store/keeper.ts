@@ -5,18 +5,8 @@
  */
 import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
-import {
-  apartText,
-  drop,
-  held,
-  isLarge,
-  LARGE_KEY,
-  LAYOUT_KEY,
-  newStamp,
-  OTHER_KEY,
-  put,
-  type LoadLarge,
-} from './savedForm';
+import { drop, held, LARGE_KEY, LAYOUT_KEY, OTHER_KEY, put, type LoadLarge } from './savedForm';
+import { apartText, isLarge, newStamp } from './apartForm';
 import type { SharedStorage } from './sharedStorage';
 
 /** Shapes that the large storage has. */

@@ -15,14 +15,13 @@ import {
   LAYOUT_KEY,
   OTHER_KEY,
   put,
-  readApart,
-  stampTime,
   TIMELINE_KEY,
   VIEW_KEY,
   type LargeStorage,
   type LoadLarge,
   type WorkStorage,
 } from './savedForm';
+import { readApart, stampTime } from './apartForm';
 import { readTimeline } from './timelineText';
 import type { Timeline, View } from './types';
 

@@ -5,7 +5,7 @@
  */
 import { sameValue } from '../layout/same';
 import type { Layout, Shape } from '../layout/types';
-import { charactersOf } from './savedForm';
+import { charactersOf } from './apartForm';
 import type { Moment, Timeline } from './types';
 
 /** Longest text; the oldest states give way. */

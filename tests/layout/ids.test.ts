@@ -1,6 +1,6 @@
 /** Names as drawings and meshes bring them become ids that a layout accepts; marks by Unicode Standard Annex 9 [memory]. */
 import { expect, test } from 'vitest';
-import { shapeStem } from '../../src/commands/operations/edit';
+import { shapeStem } from '../../src/commands/operations/names';
 import { freeName } from '../../src/import/nest';
 import { isId, isText } from '../../src/layout/ids';
 

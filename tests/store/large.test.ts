@@ -5,7 +5,8 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { Layout, Point, Slab } from '../../src/layout/types';
 import { SAVE_DELAY_MS } from '../../src/store/persist';
-import { ASIDE_KEY, isLarge, LARGE_KEY, LAYOUT_KEY, type WorkStorage } from '../../src/store/savedForm';
+import { ASIDE_KEY, LARGE_KEY, LAYOUT_KEY, type WorkStorage } from '../../src/store/savedForm';
+import { isLarge } from '../../src/store/apartForm';
 import { roundMm } from '../../src/units/round';
 import { countingAnalyse, part, smallPlate } from './plates';
 import { fakePage, largeMemory, memory, noLarge, opened } from './storages';

@@ -3,7 +3,7 @@
  * takes the copies away again and chooses what was chosen before. Alt, which is held anyway, does not free the steps.
  */
 import { copyInPlace } from '../../commands/operations/copies';
-import { addedParts } from '../../commands/operations/edit';
+import { addedParts } from '../../commands/operations/names';
 import { MOST_PARTS } from '../../layout/limits';
 import type { PartId } from '../../layout/types';
 import { moveGesture, type Grip } from './edits';

@@ -4,7 +4,7 @@
  * said about it. Platform millimetres on the steps of a drag.
  */
 import { t } from '../../language/index';
-import { addedParts } from '../../commands/operations/edit';
+import { addedParts } from '../../commands/operations/names';
 import { addDrawnPart, type Drawing } from '../../commands/operations/shapes';
 import { addDrawnZone } from '../../commands/operations/zones';
 import { clean } from '../../geometry/clipper';

@@ -10,7 +10,7 @@ import type { Context } from '../types';
 import { someParts } from '../arrange/words';
 import { clipText, readClip } from '../operations/clip';
 import { removeParts } from '../operations/copies';
-import { addedParts } from '../operations/edit';
+import { addedParts } from '../operations/names';
 import { pasteClip, type PastePlace } from '../operations/paste';
 import { pointerPlace } from '../pointerPlace';
 

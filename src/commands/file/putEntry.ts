@@ -7,7 +7,7 @@ import { ok, type Fault, type Result } from '../../layout/result';
 import type { Layout, Machine } from '../../layout/types';
 import type { Entry } from '../../store/library';
 import type { Workbench } from '../../store/types';
-import { addedParts } from '../operations/edit';
+import { addedParts } from '../operations/names';
 import { heirs, withLibraryMachine, withLibraryProcess, withLibraryShape } from '../operations/fromLibrary';
 import { openLayout } from './openLayout';
 

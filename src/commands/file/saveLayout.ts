@@ -2,7 +2,7 @@
 import { fileWords } from '../../export/forUse';
 import type { Layout } from '../../layout/types';
 import { writeLayout } from '../../layout/write';
-import { isLarge } from '../../store/savedForm';
+import { isLarge } from '../../store/apartForm';
 import { always, layoutOf } from '../make';
 import type { Command, Context } from '../types';
 

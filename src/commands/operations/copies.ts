@@ -6,7 +6,8 @@ import type { Layout, Part, PartId, Point } from '../../layout/types';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
 import { COORDINATE_LIMIT_mm } from '../../layout/limits';
-import { allFinite, nextPartIds, roomFor } from './edit';
+import { allFinite } from './edit';
+import { nextPartIds, roomFor } from './names';
 import { FreePlaces, isFree, partBox, shifted, takenBoxes } from './place';
 
 /** Copies at once along one direction. */

@@ -7,7 +7,7 @@ import { ok, type Result } from '../../layout/result';
 import { sameValue } from '../../layout/same';
 import type { Laser, LaserId, Layout, Machine, Process, Shape, ShapeId, Zoning } from '../../layout/types';
 import { addPart, addShapes } from './shapes';
-import { shapeStem } from './edit';
+import { shapeStem } from './names';
 import { reviewed } from './review';
 import { nearestLasers } from './strategy';
 

@@ -6,7 +6,8 @@ import { SIZE_LIMIT_mm } from '../../layout/limits';
 import type { Layout, PartId, Shape, ShapeId } from '../../layout/types';
 import type { Mm } from '../../units/types';
 import { roundMm } from '../../units/round';
-import { changeParts, freshShapeName } from './edit';
+import { changeParts } from './edit';
+import { freshShapeName } from './names';
 
 const shapeOf = (layout: Layout, id: PartId): ShapeId | undefined =>
   layout.parts.find((part) => part.id === id)?.shape;

@@ -1,5 +1,5 @@
 /** All operations on a document: pure, (layout, …) → layout, or a result where what was typed can be refused. */
-export { addedParts, nextPartIds } from './edit';
+export { addedParts, nextPartIds } from './names';
 export * from './arrange';
 export { boxedParts } from './boxes';
 export * from './copies';

@@ -13,7 +13,8 @@ import type {
   Zoning,
 } from '../../layout/types';
 import { MOST_LASERS } from '../../layout/limits';
-import { freshName, roundRing, withMachine } from './edit';
+import { roundRing, withMachine } from './edit';
+import { freshName } from './names';
 import { nearestLasers } from './strategy';
 import { reviewed } from './review';
 

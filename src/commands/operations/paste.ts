@@ -11,7 +11,7 @@ import type { Mm } from '../../units/types';
 import { boxAroundAll } from './boxes';
 import type { Clip } from './clip';
 import { groupStep } from './copies';
-import { freshShapeName, nextPartIds, roomFor, shapeStem } from './edit';
+import { freshShapeName, nextPartIds, roomFor, shapeStem } from './names';
 import { isFree, partBox, takenBoxes } from './place';
 
 /** 'inPlace': where they were; 'beside': where they were or, where that is taken, beside it; a point: their middle there. */

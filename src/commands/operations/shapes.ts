@@ -7,7 +7,8 @@ import type { Degrees, Mm } from '../../units/types';
 import { MOST_PARTS } from '../../layout/limits';
 import { fail, ok, type Result } from '../../layout/result';
 import { roundDeg, roundMm } from '../../units/round';
-import { freshShapeName, nextPartIds, roomFor, roundPoint, shapeStem } from './edit';
+import { roundPoint } from './edit';
+import { freshShapeName, nextPartIds, roomFor, shapeStem } from './names';
 import { freePlace, FreePlaces, takenBoxes } from './place';
 import { orUnchanged, withAddition } from './review';
 

@@ -11,7 +11,7 @@ import type { Layout } from '../../layout/types';
 import { readEntry, type EntryHead, type EntryId, type EntryKind } from '../../store/library';
 import { contentChecksum, factsOf } from '../../store/library/content';
 import { differences } from '../../store/library/differences';
-import { charactersOf } from '../../store/savedForm';
+import { charactersOf } from '../../store/apartForm';
 import type { Workbench } from '../../store/types';
 import { differencesText } from './words';
 

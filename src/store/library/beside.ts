@@ -9,7 +9,7 @@ import { askOnce } from '../../worker/askOnce';
 import { LARGE_CHARACTERS, readLayoutBeside, writeLayoutBeside } from '../../worker/layoutFiles';
 import { packSteps } from '../../worker/packShape';
 import { pauser } from '../../worker/pauser';
-import { charactersOf, isLarge } from '../savedForm';
+import { charactersOf, isLarge } from '../apartForm';
 import type { StoredEntry } from './types';
 import { Worker } from '../../worker/boundWorker';
 

@@ -4,7 +4,7 @@
  * window writes over another one's. What is saved and what is read are copies. A refusal is a fault, never thrown.
  */
 import { fail, ok, type Fault, type Result } from '../../layout/result';
-import { newStamp } from '../savedForm';
+import { newStamp } from '../apartForm';
 import { checksumInSlices, readTextBeside, shapeBeside, textBeside } from './beside';
 import { asideChecksum, contentChecksum, contentText, factsOf, named, readContent } from './content';
 import type { LibraryDatabase, Writing } from './database';

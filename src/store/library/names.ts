@@ -2,7 +2,7 @@
  * Names and ids of entries. Within one kind no name stands twice: a second one is numbered, "Plate (2)".
  */
 import { fail, ok, type Result } from '../../layout/result';
-import { newStamp } from '../savedForm';
+import { newStamp } from '../apartForm';
 import type { EntryHead, EntryId, EntryKind } from './types';
 
 /** As long as a layout's own name may be, less room for a number. */

@@ -1,7 +1,8 @@
 /** What autosave has kept aside is read in both of its forms, and is put away only where it is still what was seen. */
 import { expect, test } from 'vitest';
 import { keptAside, putAway } from '../../../src/store/library/keptAside';
-import { apartText, ASIDE_KEYS, LAYOUT_KEY, OTHER_KEY } from '../../../src/store/savedForm';
+import { ASIDE_KEYS, LAYOUT_KEY, OTHER_KEY } from '../../../src/store/savedForm';
+import { apartText } from '../../../src/store/apartForm';
 import { smallPlate } from '../plates';
 import { largeMemory, memory, noLarge } from '../storages';
 
