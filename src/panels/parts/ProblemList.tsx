@@ -30,7 +30,7 @@ function ProblemRow({ problem, index }: { readonly problem: Problem; readonly in
         <b className="problem-mark">{index + 1}</b>
         <span>
           {messageText(problem.code, problem.params)} {messageAdvice(problem.code, problem.params)}
-          {problem.blocks && <em>{t('Blocks hand-over.')}</em>}
+          {problem.blocks && <em> {t('Blocks hand-over.')}</em>}
         </span>
       </button>
     </li>

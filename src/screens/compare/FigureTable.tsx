@@ -35,7 +35,7 @@ function Cell({ row, index, reference }: CellProps) {
   return (
     <td data-best={best || undefined} data-testid={`${row.key}-${index}`}>
       {value === null ? '–' : format(value)}
-      {best && <span className="compare-best">{t('best')}</span>}
+      {best && <span className="compare-best"> {t('best')}</span>}
       {!reference && apart !== null && <span className="compare-apart">{difference(apart, format)}</span>}
     </td>
   );
