@@ -47,28 +47,39 @@ function TimeAxis({ frame, most_s }: { frame: ChartFrame; most_s: Seconds }) {
   );
 }
 
-const LEGEND: readonly { readonly kind: string; readonly words: Text; readonly at: Px }[] = [
-  { kind: 'load', words: 'mean load', at: 0 },
-  { kind: 'idle', words: 'idle', at: 84 },
-  { kind: 'recoat', words: 'recoat', at: 128 },
-  { kind: 'wait', words: 'wait', at: 190 },
+const LEGEND: readonly { readonly kind: string; readonly words: Text }[] = [
+  { kind: 'load', words: 'mean load ¦ legend' },
+  { kind: 'idle', words: 'idle ¦ legend' },
+  { kind: 'recoat', words: 'recoat ¦ legend' },
+  { kind: 'wait', words: 'wait ¦ legend' },
 ];
+/** Room of an entry: its sign and the gap behind it, and each letter. */
+const ENTRY_PX: Px = 22;
+const LETTER_PX: Px = 6.2;
+
+/** Where each entry begins, and behind the last where the next would. */
+function entryPlaces(): readonly Px[] {
+  const places: Px[] = [0];
+  for (const { words } of LEGEND) places.push(places.at(-1)! + ENTRY_PX + LETTER_PX * t(words).length);
+  return places;
+}
 
 function Legend() {
+  const places = entryPlaces();
   return (
     <g transform={`translate(${LEFT_PX}, 0)`}>
-      {LEGEND.map(({ kind, words, at }) => (
-        <g key={kind} transform={`translate(${at}, 0)`}>
+      {LEGEND.map(({ kind, words }, i) => (
+        <g key={kind} transform={`translate(${places[i]}, 0)`}>
           <rect className={`time-bar time-${kind}`} x={0.5} y={2.5} width={10} height={9} />
           <text x={14} y={LEGEND_ROW_PX}>
             {t(words)}
           </text>
         </g>
       ))}
-      <g transform="translate(238, 0)">
+      <g transform={`translate(${places.at(-1)}, 0)`}>
         <line className="time-best" x1={1} x2={1} y1={2} y2={13} />
         <text x={6} y={LEGEND_ROW_PX}>
-          {t('best')}
+          {t('best ¦ legend')}
         </text>
       </g>
     </g>

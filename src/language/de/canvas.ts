@@ -4,6 +4,7 @@ export const CANVAS = {
     'Ein Klick je Ecke oder ein Zug je Seite, Eingabe beendet',
   'at most {angle}, spot × {spot}': 'höchstens {angle}, Fleck × {spot}',
   'best possible {bestPossible}': 'bestmöglich {bestPossible}',
+  'best ¦ legend': 'best',
   'blade moves towards {towards}°': 'Klinge fährt nach {towards}°',
   'Blade, direction': 'Klinge, Richtung',
   'Box to the right: what is inside, to the left: what it touches; Alt-drag: a copy; Ctrl: no snapping':
@@ -20,7 +21,8 @@ export const CANVAS = {
   'From the centre outward': 'Von der Mitte nach außen',
   'Gas flow, direction': 'Gasströmung, Richtung',
   'gas flows towards {towards}°': 'Gas strömt nach {towards}°',
-  'mean load': 'mittlere Last',
+  'idle ¦ legend': 'Leerl.',
+  'mean load ¦ legend': 'Last',
   'Move a change of zones': 'Zonenwechsel verschieben',
   'Move zone {number}': 'Zone {number} verschieben',
   'No corner yet, {missing} more needed': 'Noch keine Ecke, {missing} fehlen',
@@ -32,6 +34,7 @@ export const CANVAS = {
   'radius {length}': 'Radius {length}',
   recoat: 'Beschichten',
   'recoat {recoat}, wait {wait}': 'Beschichten {recoat}, Warten {wait}',
+  'recoat ¦ legend': 'Beschicht.',
   'Reshape zone {number}': 'Zone {number} umformen',
   'Seam in {part}, {a} and {b}': 'Naht in {part}, {a} und {b}',
   'side {length}': 'Seite {length}',
@@ -45,6 +48,7 @@ export const CANVAS = {
   'Turn {id}': '{id} drehen',
   'Turn {lead}': '{lead} drehen',
   wait: 'Warten',
+  'wait ¦ legend': 'Warten',
   'whole inside': 'ganz darin',
   'z mm, not to the scale of x': 'z mm, nicht im Maßstab von x',
   'z {from} to {to}, layers {firstLayer}–{lastLayer}':

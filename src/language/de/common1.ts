@@ -1,4 +1,4 @@
-/** German of what several parts of the page say, from “added” to “on”. */
+/** German of what several parts of the page say, from “added” to “one way”. */
 export const COMMON1 = {
   added: 'hinzugefügt',
   'after layer {layer}': 'nach Schicht {layer}',
@@ -8,7 +8,6 @@ export const COMMON1 = {
   'before layer 1': 'vor Schicht 1',
   'Being computed …': 'Wird berechnet …',
   'being computed: {percent} %': 'wird berechnet: {percent} %',
-  best: 'bestmöglich',
   Blade: 'Klinge',
   BLADE: 'KLINGE',
   blade: 'Klinge',
@@ -67,4 +66,5 @@ export const COMMON1 = {
   'nothing to build': 'nichts zu bauen',
   'Nothing was changed.': 'Nichts wurde geändert.',
   on: 'auf',
+  'one way': 'eine Richtung',
 };

@@ -1,6 +1,5 @@
-/** German of what several parts of the page say, from “one way” to “{value} {unit}”. */
+/** German of what several parts of the page say, from “open plate” to “{value} {unit}”. */
 export const COMMON2 = {
-  'one way': 'eine Richtung',
   'open plate': 'offene Platte',
   'Open the demo plate': 'Beispielplatte öffnen',
   'Open {name}': '{name} öffnen',
@@ -40,6 +39,7 @@ export const COMMON2 = {
   'Seams none': 'Keine Nähte',
   'See ISO/ASTM 52938-1 (machine safety), ISO/ASTM 52931 (metal powders), IEC 60825-1 (lasers), NFPA 660 and local combustible-dust codes.':
     'Siehe ISO/ASTM 52938-1 (Maschinensicherheit), ISO/ASTM 52931 (Metallpulver), IEC 60825-1 (Laser), NFPA 660 und örtliche Vorschriften zu brennbaren Stäuben.',
+  shape: 'Form',
   Sheet: 'Blatt',
   'Side by side': 'Vergleich',
   slabs: 'Abschnitte',

@@ -51,7 +51,7 @@ const COLUMNS: readonly (readonly [SortColumn, label: Text, title: Text])[] = [
   ['id', 'id', 'id'],
   ['shape', 'shape', 'shape'],
   ['height', 'mm', 'height in mm'],
-  ['turn', 'turn', 'turn'],
+  ['turn', 'turn ¦ head', 'turn'],
   ['laser', 'laser', 'laser'],
 ];
 

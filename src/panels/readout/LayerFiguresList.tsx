@@ -63,7 +63,12 @@ const PAIRS: readonly { readonly large: Entry; readonly beside: Entry }[] = [
       value: (f) => formatSeconds(f.time_s),
       timed: true,
     },
-    beside: { name: 'exposure', label: 'exposure', value: (f) => formatSeconds(f.exposure_s), timed: true },
+    beside: {
+      name: 'exposure',
+      label: 'exposure ¦ beside',
+      value: (f) => formatSeconds(f.exposure_s),
+      timed: true,
+    },
   },
 ];
 

@@ -30,7 +30,7 @@ const option = (tool: Command) => {
     content: (
       <>
         {TOOL_ICONS[value]}
-        <span className="key">{key}</span>
+        <span className="key">{key.replace(`${t('Shift ¦ key')}+`, '⇧')}</span>
       </>
     ),
   };

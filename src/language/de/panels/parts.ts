@@ -51,6 +51,7 @@ export const PANELS_PARTS = {
   'Sort by {title}': 'Sortieren nach {title}',
   'Their footprints overlap: move one first.': 'Ihre Grundrisse überlappen: zuerst eines verschieben.',
   'turn together by': 'gemeinsam drehen um',
+  'turn ¦ head': 'Dreh.',
   'turn, each': 'Drehung, je Teil',
   Unlock: 'Entsperren',
   'Unlock {id}': '{id} entsperren',

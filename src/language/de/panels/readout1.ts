@@ -59,7 +59,7 @@ export const PANELS_READOUT1 = {
     'Reine Geometrie, keine Strömungssimulation: mittlere Zahl der Rauchfahnen anderer Laser über diesem Strahl. Eine veröffentlichte Breite wurde nicht gefunden; die halbe Breite ist eine Einstellung.',
   'half-width of the strip {plumeHalfWidth} mm, flow towards {towards}°':
     'halbe Breite des Streifens {plumeHalfWidth} mm, Strömung nach {towards}°',
-  'Held by minimum': 'Vom Minimum gehalten',
+  'Held by minimum': 'Am Minimum',
   'Held by the minimum layer time (estimate)': 'Von der Mindest-Schichtzeit gehalten (Schätzung)',
   'held, h': 'gehalten, h',
   'Hours in which every laser is done and the layer waits. Balancing does not shorten them.':
@@ -68,7 +68,7 @@ export const PANELS_READOUT1 = {
     'Wie viel länger der langsamste Laser arbeitet als das Mittel aller eingeschalteten Laser.',
   'How slantwise the beam strikes what this laser exposes in the layer; the spot grows longer by it.':
     'Wie schräg der Strahl trifft, was dieser Laser in der Schicht belichtet; der Fleck wird dadurch länger.',
-  'Idle laser-hours': 'Leerlauf-Laserstd.',
+  'Idle laser-hours': 'Leerlauf-Std.',
   'Idle laser-hours (estimate)': 'Leerlauf in Laserstunden (Schätzung)',
   'Idle of {id}': 'Leerlauf von {id}',
   'idle, h': 'Leerlauf, h',

@@ -7,6 +7,7 @@ export const SCREENS_COMPARE = {
   'another job': 'andere Arbeit',
   'as long seams': 'gleich lange Nähte',
   'as many seams': 'gleich viele Nähte',
+  best: 'bestmöglich',
   'best possible': 'bestmöglich',
   'build time, estimate': 'Bauzeit, Schätzung',
   'BUILD, all figures estimates': 'BAUJOB, alle Werte Schätzungen',
