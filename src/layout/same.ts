@@ -16,15 +16,24 @@ export function sameValue(a: unknown, b: unknown): boolean {
   return keys.every((key) => Object.hasOwn(b, key) && sameValue(a[key], b[key]));
 }
 
+/** The name that an entry of a list goes by; entries without one go by their place. */
+function keyOf(entry: unknown, place: number): string | number {
+  const { id } = isBranch(entry) ? entry : {};
+  return typeof id === 'string' ? id : place;
+}
+
 /**
  * `next` with every branch that holds the same content as in `before` taken over from there, so that caches by identity
- * find what they know. Plain JSON values only.
+ * find what they know; entries of a list that have an id are known by it, wherever they stand. Plain JSON values only.
  */
 export function takenOver<T>(before: unknown, next: T): T {
   if (!isBranch(before) || !isBranch(next) || Array.isArray(before) !== Array.isArray(next)) return next;
   if (sameValue(before, next)) return before as T;
   const old: Branch = before;
-  if (Array.isArray(next)) return next.map((value, i) => takenOver(old[i], value) as unknown) as T;
+  if (Array.isArray(next)) {
+    const known = new Map(Object.values(old).map((entry, i) => [keyOf(entry, i), entry]));
+    return next.map((entry: unknown, i) => takenOver(known.get(keyOf(entry, i)), entry)) as T;
+  }
   return Object.fromEntries(
     Object.entries(next).map(([key, value]) => [key, takenOver(old[key], value)]),
   ) as T;
