@@ -42,12 +42,19 @@ export function gapAt(y: number, { top, height }: Rows, count: number): number {
   return Math.min(Math.max(Math.round(((y - top) * count) / height), 0), count);
 }
 
-/** "3 of 40", "3 to 5 of 40": the places of parts that stand next to each other. */
+/** More single places than this are not read out. */
+const MOST_PLACES = 5;
+
+/** "3 of 40", of neighbours "3 to 5 of 40", of parts with others between them "2, 5 of 40". */
 export function placeWords({ parts }: Layout, ids: readonly PartId[]): string {
-  const first = parts.findIndex(({ id }) => ids.includes(id)) + 1;
-  const last = first + ids.length - 1;
-  if (ids.length === 1) return t('{place} of {count}', { place: first, count: parts.length });
-  return t('{first} to {last} of {count}', { first, last, count: parts.length });
+  const chosen = new Set(ids);
+  const places = parts.flatMap(({ id }, i) => (chosen.has(id) ? [i + 1] : []));
+  const [first = 0, last = first] = [places[0], places.at(-1)];
+  const count = parts.length;
+  if (places.length > 1 && last - first === places.length - 1)
+    return t('{first} to {last} of {count}', { first, last, count });
+  const named = places.slice(0, MOST_PLACES).join(', ');
+  return t('{place} of {count}', { place: places.length > MOST_PLACES ? `${named} …` : named, count });
 }
 
 function carriedAt(layout: Layout, ids: readonly PartId[], gap: number): Carried {
