@@ -7,7 +7,7 @@ import { openFirstPlate } from './commands/addressLinks';
 import { noteKeys } from './commands/earlyKeys';
 import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
-import { afterPaint } from './canvas/later';
+import { afterPaint, paintAfter } from './canvas/later';
 import { languageOf, speak } from './language/load';
 import { t } from './language/index';
 import { InLanguage } from './screens/InLanguage';
@@ -23,14 +23,19 @@ if (root === null) throw new Error('main: expected an element with the id "root"
 
 const nothing = (): void => undefined;
 
+let stands = nothing;
+const drawn = new Promise<void>((resolve) => (stands = resolve));
+paintAfter(drawn);
+
 const draw = async ({ bench }: Visit): Promise<void> => {
-  await speak(languageOf(bench.store.getState().view.language, navigator.languages));
+  // where its texts do not arrive the page is drawn in English, and says so once it stands
+  await speak(languageOf(bench.store.getState().view.language, navigator.languages)).catch(() => undefined);
   await openFirstPlate(window, bench);
   const screens = { showImport: nothing, showComparison: nothing, showTable: nothing, showDialog: nothing };
   const { download } = pagePorts(document, screens);
   createRoot(root).render(
     <StrictMode>
-      <InLanguage bench={bench}>
+      <InLanguage bench={bench} onDrawn={stands}>
         <Workbench bench={bench} early={early} download={download} />
       </InLanguage>
     </StrictMode>,
@@ -48,11 +53,14 @@ openWorkbench({
   }),
   storage: storageOf(() => window.localStorage),
   pages: [window, document],
-}).then(draw, () => {
-  root.textContent = t(
-    'A part of Evenplate could not be loaded. Your work is still saved; load the page again.',
-  );
-});
+})
+  .then(draw)
+  .catch(() => {
+    stands();
+    root.textContent = t(
+      'A part of Evenplate could not be loaded. Your work is still saved; load the page again.',
+    );
+  });
 
 // The development server has no built files to keep.
 if (import.meta.env.PROD)

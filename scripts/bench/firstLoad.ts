@@ -39,9 +39,17 @@ const sizeOf = async (response: Response): Promise<{ name: string; gzipped: numb
   gzipped: gzipSync(await response.body(), { level: 9 }).length,
 });
 
-/** @returns every file asked for until the network is quiet, largest first; the document itself counts as needed */
-export const firstLoad = async (browser: Browser, url: string, figure: string): Promise<LoadedFile[]> => {
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+/**
+ * @param locale what the browser speaks
+ * @returns every file asked for until the network is quiet, largest first; the document itself counts as needed
+ */
+export const firstLoad = async (
+  browser: Browser,
+  url: string,
+  figure: string,
+  locale = 'en-GB',
+): Promise<LoadedFile[]> => {
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 }, locale });
   const responses: Response[] = [];
   page.on('response', (response) => responses.push(response));
   await page.addInitScript('globalThis.__name ??= (named) => named');

@@ -47,13 +47,13 @@ const shape = (random: Random): Shape => {
   return { slabs: [{ to_mm: 40, rings: [outer, ...rings] }] };
 };
 
-const place = (random: Random, index: number): Part => {
+const place = (random: Random, index: number, columns: number): Part => {
   const pitch = PLATFORM_MM / COLUMNS;
-  const centre = (k: number): number => (k + 0.5) * pitch - PLATFORM_MM / 2 + between(random, -3, 3);
+  const centre = (k: number): number => (k + 0.5 - columns / 2) * pitch + between(random, -3, 3);
   return {
     id: `P${String(index + 1).padStart(3, '0')}`,
     shape: `S${String(index % SHAPES).padStart(2, '0')}`,
-    at_mm: [toMicrometres(centre(index % COLUMNS)), toMicrometres(centre(Math.floor(index / COLUMNS)))],
+    at_mm: [toMicrometres(centre(index % columns)), toMicrometres(centre(Math.floor(index / columns)))],
     turn_deg: toMicrometres(between(random, 0, 359)),
     seams: 'free',
     laser: null,
@@ -120,12 +120,29 @@ export const benchLayout = (seed: number, bandWidth = BAND_MM): Layout => {
     machine,
     process: processSettings,
     shapes: Object.fromEntries(shapes) as Layout['shapes'],
-    parts: Array.from({ length: PARTS }, (_, index) => place(random, index)),
+    parts: Array.from({ length: PARTS }, (_, index) => place(random, index, COLUMNS)),
     zoning: [{ from_mm: 0, zoning: strips(bandWidth) }],
     allocation: 'balanced',
     limits: { crumbArea_mm2: 4, crumbWidth_mm: 1.5, plumeHalfWidth_mm: 10, spacing_mm: 3, chainGap_mm: 0.01 },
     schedule: null,
     revision: null,
+  };
+};
+
+/** Four times as many parts at the same pitch, on a platform twice as wide and deep under strips twice as wide. */
+export const largeBenchLayout = (seed: number): Layout => {
+  const base = benchLayout(seed);
+  const random = seeded(seed + 1);
+  const { platform } = base.machine;
+  const zoning = { ...strips(BAND_MM), lines_mm: lines().map((at) => 2 * at) } as Zoning;
+  return {
+    ...base,
+    machine: {
+      ...base.machine,
+      platform: { ...platform, width_mm: 2 * PLATFORM_MM, depth_mm: 2 * PLATFORM_MM },
+    },
+    parts: Array.from({ length: 4 * PARTS }, (_, index) => place(random, index, 2 * COLUMNS)),
+    zoning: [{ from_mm: 0, zoning }],
   };
 };
 

@@ -6,7 +6,6 @@
 import { t } from '../language/index';
 import type { ReactNode } from 'react';
 import { Component } from 'react';
-import { writeLayout } from '../layout/write';
 import type { Ports } from '../commands/types';
 import { noteCrash } from '../store/crashes';
 import type { Workbench } from '../store/types';
@@ -51,9 +50,11 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
     this.setState({ error: null });
   };
 
-  private readonly save = (): void => {
-    const text = writeLayout(this.props.bench.store.getState().layout);
-    this.props.download('layout.json', text, 'application/json');
+  /** The code that writes files is there as a rule: saving in the browser uses it too. */
+  private readonly save = async (): Promise<void> => {
+    const { bench, download } = this.props;
+    const { writeLayout } = await import('../layout/write');
+    download('layout.json', writeLayout(bench.store.getState().layout), 'application/json');
   };
 
   private readonly undo = (): void => {
@@ -76,7 +77,7 @@ export class ErrorBoundary extends Component<ErrorBoundaryProps, ErrorBoundarySt
           )}
         </p>
         <div className="row">
-          <button type="button" className="button" data-main onClick={this.save}>
+          <button type="button" className="button" data-main onClick={() => void this.save()}>
             {t('Save layout file')}
           </button>
           <button type="button" className="button" onClick={this.again}>

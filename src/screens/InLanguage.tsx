@@ -8,10 +8,18 @@ import { language } from '../language/index';
 import { languageOf, restOfTexts, speak } from '../language/load';
 import type { Workbench } from '../store/types';
 
+interface InLanguageProps {
+  readonly bench: Workbench;
+  readonly children: ReactNode;
+  /** What is drawn stands in the page. */
+  onDrawn(): void;
+}
+
 /** Tells the page's readers which language they hear, and draws `children` anew when it changes. */
-export function InLanguage({ bench, children }: { readonly bench: Workbench; readonly children: ReactNode }) {
+export function InLanguage({ bench, children, onDrawn }: InLanguageProps) {
   const choice = useStore(bench.store, (state) => state.view.language);
   const [drawn, setDrawn] = useState(language);
+  useEffect(onDrawn, [onDrawn]);
   useEffect(() => {
     document.documentElement.lang = drawn;
   }, [drawn]);

@@ -45,8 +45,9 @@ test('it says what failed and that nothing of the layout is lost', () => {
   expect(host.textContent).toContain('the plan has no width');
   expect(host.textContent).toContain('Nothing of the layout is lost');
 });
-test('the file it offers opens as the same layout', () => {
+test('the file it offers opens as the same layout', async () => {
   act(() => button('Save layout file')!.click());
+  await vi.waitFor(() => expect(download).toHaveBeenCalled());
   const [, content] = download.mock.calls[0]!;
   expect(readLayout(String(content))).toEqual({ ok: true, value: demoLayout() });
 });
