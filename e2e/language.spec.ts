@@ -24,6 +24,7 @@ test('German is chosen in the page and kept; the plate, what is selected and wha
   await expect(page.getByTestId('part-x')).toHaveValue('25.4');
   await choose(page, 'de');
   await expect(page.locator('html')).toHaveAttribute('lang', 'de');
+  await expect(page.getByTestId('view-menu')).toBeFocused();
   await expect(page.getByTestId('file-menu')).toHaveText('Datei');
   await expect(page.getByTestId('layer-time')).toHaveText(/\d,\d/);
   await expect(page.getByTestId('part-x')).toHaveValue('25,4');

@@ -12,7 +12,7 @@ test('a drag from the middle of one ring to that of the next is exactly 50 mm, a
   await expect(page.getByTestId('caught')).toHaveAttribute('data-by', 'centre');
   await dragOnPlan(page, [130.8, -61.5], [129.4, -112.6]);
   await expect(page.getByTestId('measured')).toHaveText(
-    /^50\.00\u202fmm, Δx 0\.?0*\u202fmm, Δy 50\.00\u202fmm/,
+    /^50\.00\u202fmm, Δx 0\.?0*\u202fmm, Δy −50\.00\u202fmm/,
   );
   await expect(page.getByTestId('spoken')).toContainText('50.00');
   expect(await checksumNow(page)).toBe(before);

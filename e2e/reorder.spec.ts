@@ -72,7 +72,23 @@ test('F2 renames from the row; the focus comes back, and undo keeps selection an
   await expect(rowOf(page, 'pump').getByRole('button', { name: 'pump', exact: true })).toBeFocused();
   await expect(rowOf(page, 'pump')).toHaveAttribute('data-selected', 'true');
   await expect(rowOf(page, 'pump').locator('.padlock')).toBeVisible();
+  await expect(page.getByTestId('part-id')).toHaveAttribute('aria-invalid', 'false');
   await page.keyboard.press('Control+z');
   await expect(rowOf(page, 'P03')).toHaveAttribute('data-selected', 'true');
   await expect(rowOf(page, 'P03').locator('.padlock')).toBeVisible();
+});
+
+test('Escape gives up a new name, and keys that cannot move rows say why', async ({ page }) => {
+  await openDemo(page);
+  await rowOf(page, 'P03').getByRole('button', { name: 'P03', exact: true }).click();
+  await page.keyboard.press('F2');
+  await page.keyboard.type('pump');
+  await page.keyboard.press('Escape');
+  await expect(rowOf(page, 'P03').getByRole('button', { name: 'P03', exact: true })).toBeFocused();
+  await expect(rowOf(page, 'pump')).toHaveCount(0);
+  await expect(page.getByTestId('command-undo')).toBeDisabled();
+  await page.getByTitle('Sort by shape').click();
+  await rowOf(page, 'P03').getByRole('button', { name: 'P03', exact: true }).click();
+  await page.keyboard.press('Alt+ArrowUp');
+  await expect(page.getByTestId('notices')).toContainText('a column sorts the list');
 });

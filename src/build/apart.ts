@@ -22,7 +22,7 @@ function between(a: PartView, b: PartView, height_mm: Mm): Apart | null {
 
 /**
  * The least distance of a part to another one, or to the nearest of all others where none is named.
- * @returns null where there is no other part, or they overlap
+ * @returns null where there is no other part, or one of them overlaps it
  */
 export function apart(
   { parts }: Pick<Analysis, 'parts'>,
@@ -33,8 +33,11 @@ export function apart(
   const own = parts.find((view) => view.id === id);
   if (!own) return null;
   const others = parts.filter((view) => view.id !== id && (other === null || view.id === other));
-  return others.reduce<Apart | null>((best, view) => {
-    const found = between(own, view, height_mm);
-    return found && (best === null || found.distance_mm < best.distance_mm) ? found : best;
-  }, null);
+  const found = others.map((view) => between(own, view, height_mm));
+  // one that overlaps is nearer than any other, and has no distance
+  if (found.includes(null)) return null;
+  return found.reduce<Apart | null>(
+    (best, next) => (best === null || next!.distance_mm < best.distance_mm ? next : best),
+    null,
+  );
 }

@@ -4,7 +4,7 @@
  */
 import { useStore } from 'zustand';
 import { t } from '../language/index';
-import type { Measured } from '../store/types';
+import type { Measured, Workbench } from '../store/types';
 import { formatMm } from '../units/format';
 import type { PlatePoint, ScreenPoint } from '../units/types';
 import { useBench, useWorkbench } from './bench';
@@ -39,17 +39,22 @@ function End({ at }: { readonly at: ScreenPoint }) {
   return <circle cx={at.left} cy={at.top} r={END_PX} className="measure-end" />;
 }
 
+/** Pages served without TLS have no clipboard, and a browser may refuse it. */
+async function copy(bench: Workbench, words: string): Promise<void> {
+  try {
+    await navigator.clipboard.writeText(words);
+  } catch {
+    bench.notify({ code: 'clip-not-written', params: {} });
+  }
+}
+
 function Words({ measured }: { readonly measured: Measured }) {
   const bench = useWorkbench();
   const words = measuredWords(measured);
   return (
     <p className="plan-measure">
       <span data-testid="measured">{words}</span>
-      <button
-        type="button"
-        className="button"
-        onClick={() => void navigator.clipboard.writeText(words).catch(() => undefined)}
-      >
+      <button type="button" className="button" onClick={() => void copy(bench, words)}>
         {t('Copy')}
       </button>
       <button

@@ -4,13 +4,13 @@ import type { Measured } from '../store/types';
 import { formatDegrees, formatMm } from '../units/format';
 import { directionOf } from './snapping';
 
-/** "12.5 mm, Δx 10 mm, Δy 7.5 mm, 36.9°"; between two parts it begins with their names. */
+/** "12.50 mm, Δx 10.00 mm, Δy 7.500 mm, 36.9°"; between two parts it begins with their names. */
 export function measuredWords({ from, to, parts }: Measured): string {
   const [dx, dy] = [to.x - from.x, to.y - from.y];
   const values = {
     length: formatMm(Math.hypot(dx, dy)),
-    dx: formatMm(Math.abs(dx)),
-    dy: formatMm(Math.abs(dy)),
+    dx: formatMm(dx),
+    dy: formatMm(dy),
     angle: formatDegrees(directionOf(from, to)),
   };
   return parts === null

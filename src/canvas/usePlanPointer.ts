@@ -92,7 +92,9 @@ function useFreshTool(element: PlanElement, host: PlanHost, controller: Controll
       element.current?.toggleAttribute('data-drawing', setsPlaces(tool));
     };
     take(store.getState().view.tool);
-    return store.subscribe(({ view }, before) => {
+    return store.subscribe(({ view, layout }, before) => {
+      // a measure under way began on the plate as it was
+      if (layout !== before.layout) host.ui.setState({ measureFrom: null, caught: null });
       if (view.tool !== before.view.tool) take(view.tool);
     });
   }, [element, host, controller]);

@@ -6,10 +6,9 @@ import { useEffect, useLayoutEffect, useState, useSyncExternalStore, type RefObj
 import type { Analysis } from '../build/types';
 import { boxUnion } from '../geometry/region';
 import type { Box } from '../geometry/types';
-import type { PartId } from '../layout/types';
 import type { Camera, Workbench } from '../store/types';
 import { useAnalysisLater, useBench, useWorkbench } from './bench';
-import { bringInto, fitBox, fitCamera, platformBox, type Size } from './camera';
+import { fitBox, fitCamera, platformBox, type Size } from './camera';
 import { footprintBox } from './plan/items';
 
 /** Before the plan has been laid out. */
@@ -45,7 +44,7 @@ export function useFittedCamera(size: Size): void {
   }, [bench, width, depth, size]);
 }
 
-const platformOf = ({ layout }: Analysis): Box => {
+export const platformOf = ({ layout }: Analysis): Box => {
   const { width_mm, depth_mm } = layout.machine.platform;
   return platformBox(width_mm, depth_mm);
 };
@@ -67,17 +66,6 @@ export function useCameraOfEverything(size: Size): void {
     const everything = cameraOfEverything(analysis, size);
     if (!sameCamera(everything, bench.store.getState().view.everything)) bench.setView({ everything });
   }, [bench, analysis, size]);
-}
-
-/** Brings parts into sight; nothing moves where they are. */
-export function bringPartsIntoView(bench: Workbench, ids: readonly PartId[]): void {
-  const { planSize } = bench.store.getState().view;
-  const analysis = bench.analysis();
-  const boxes = analysis.parts.filter(({ id }) => ids.includes(id)).map(footprintBox);
-  if (planSize === null || boxes.length === 0) return;
-  const present = cameraOf(bench);
-  const camera = bringInto(boxes.reduce(boxUnion), platformOf(analysis), present, planSize);
-  if (camera !== present) bench.setView({ camera });
 }
 
 /** Size of an element's content box, followed as it changes; 0 × 0 until it has been laid out. */

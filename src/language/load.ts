@@ -18,6 +18,18 @@ export function languageOf(choice: LanguageChoice, wanted: readonly string[]): L
 
 let asked: Promise<void> | null = null;
 
+/** Speaks it from then on with all its texts, where it is still `wanted` when they have come. */
+export async function speakWhole(next: Language, wanted: () => boolean): Promise<void> {
+  const [{ FIRST }, { REST }] =
+    next === 'en'
+      ? [{ FIRST: null }, { REST: null }]
+      : await Promise.all([import('./de/first'), import('./de/rest')]);
+  if (!wanted()) return;
+  asked = null;
+  if (FIRST === null) speakEnglish();
+  else speakGerman({ ...FIRST, ...REST });
+}
+
 /** Speaks it from then on, with the texts of the first paint; the others follow by `restOfTexts`. */
 export async function speak(next: Language): Promise<void> {
   asked = null;
@@ -32,5 +44,7 @@ export function restOfTexts(): Promise<void> {
   asked ??= Promise.all([import('./de/first'), import('./de/rest')]).then(([{ FIRST }, { REST }]) => {
     if (language() === 'de') speakGerman({ ...FIRST, ...REST });
   });
+  // what could not be loaded once is asked for again
+  asked.catch(() => (asked = null));
   return asked;
 }

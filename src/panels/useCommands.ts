@@ -41,6 +41,8 @@ const KEY_NAMES: Readonly<Record<string, Text>> = {
   Ctrl: 'Ctrl ¦ key',
   Shift: 'Shift ¦ key',
   Delete: 'Del ¦ key',
+  Home: 'Home ¦ key',
+  Backspace: 'Backspace ¦ key',
   PageUp: 'PgUp ¦ key',
   PageDown: 'PgDn ¦ key',
 };

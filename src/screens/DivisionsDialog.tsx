@@ -2,7 +2,7 @@
  * The open plate under every division, in small pictures with their figures; one press takes one over. Hours are of the
  * whole build, the rest of the layer shown.
  */
-import { t } from '../language/index';
+import { t, type Text } from '../language/index';
 import { useMemo } from 'react';
 import { comparedAt } from '../build/compare';
 import { leftOutOfBuild } from '../build/leftOut';
@@ -32,19 +32,19 @@ function Figures({ analysis, height_mm }: { readonly analysis: Analysis; readonl
   const { build, layer, blocking } = comparedAt(analysis, height_mm);
   const leftOut = leftOutOfBuild(analysis);
   const here = (write: (figures: LayerFigures) => string): string => (layer ? write(layer) : '–');
-  const rows: readonly (readonly [label: string, value: string])[] = [
-    [t('build time'), formatHours(build.time_h)],
-    ...(leftOut ? [[t('left out'), formatCm3(leftOut.volume_cm3)] as const] : []),
-    [t('exposure here'), here(({ exposure_s }) => formatSeconds(exposure_s))],
-    [t('imbalance here'), here(({ imbalanceTime_pct }) => formatPercent(imbalanceTime_pct))],
-    [t('seams here'), here(({ seams }) => formatCount(seams.length))],
+  const rows: readonly (readonly [label: Text, value: string])[] = [
+    ['build time', formatHours(build.time_h)],
+    ...(leftOut ? [['left out', formatCm3(leftOut.volume_cm3)] as const] : []),
+    ['exposure here', here(({ exposure_s }) => formatSeconds(exposure_s))],
+    ['imbalance here', here(({ imbalanceTime_pct }) => formatPercent(imbalanceTime_pct))],
+    ['seams here', here(({ seams }) => formatCount(seams.length))],
     ['blocking', formatCount(blocking ?? 0)],
   ];
   return (
     <dl className="division-figures">
       {rows.map(([label, value]) => (
         <div key={label} data-left-out={label === 'left out' || undefined}>
-          <dt>{label}</dt>
+          <dt>{t(label)}</dt>
           <dd>{value}</dd>
         </div>
       ))}

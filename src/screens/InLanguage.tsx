@@ -2,11 +2,25 @@
  * The page in the language that the view asks for: its texts are loaded, then all that shows words is drawn anew. The plate,
  * its history and its view live outside and stay.
  */
-import { Fragment, useEffect, useState, type ReactNode } from 'react';
+import { Fragment, useEffect, useRef, useState, type ReactNode } from 'react';
 import { useStore } from 'zustand';
 import { language } from '../language/index';
-import { languageOf, restOfTexts, speak } from '../language/load';
+import { languageOf, speakWhole } from '../language/load';
 import type { Workbench } from '../store/types';
+
+/** What had the focus is drawn anew: it goes to the button of the menu that the language was chosen in. */
+function useReturnedFocus(drawn: string): void {
+  const first = useRef(drawn);
+  useEffect(() => {
+    if (first.current === drawn) return undefined;
+    first.current = drawn;
+    const soon = setTimeout(() => {
+      if (document.activeElement === document.body)
+        document.querySelector<HTMLElement>('[data-testid=view-menu]')?.focus();
+    }, 100);
+    return () => clearTimeout(soon);
+  }, [drawn]);
+}
 
 interface InLanguageProps {
   readonly bench: Workbench;
@@ -25,13 +39,20 @@ export function InLanguage({ bench, children, onDrawn }: InLanguageProps) {
   }, [drawn]);
   useEffect(() => {
     const wanted = languageOf(choice, navigator.languages);
-    if (wanted === language()) return;
-    speak(wanted)
-      .then(restOfTexts)
-      .then(
-        () => setDrawn(language()),
-        () => bench.notify({ code: 'language-not-loaded', params: {} }),
-      );
+    if (wanted === language()) return undefined;
+    let gone = false;
+    speakWhole(wanted, () => !gone).then(
+      () => gone || setDrawn(language()),
+      () => {
+        if (gone) return;
+        bench.setView({ language: language() });
+        bench.notify({ code: 'language-not-loaded', params: {} });
+      },
+    );
+    return () => {
+      gone = true;
+    };
   }, [choice, bench]);
+  useReturnedFocus(drawn);
   return <Fragment key={drawn}>{children}</Fragment>;
 }

@@ -17,7 +17,7 @@ import { isFixed, nextName } from '../layout/revision';
 import { reviewedByAuthor } from '../layout/revisionNames';
 import type { Layout, Revision, RevisionState } from '../layout/types';
 import { TextField } from '../panels/controls/TextField';
-import { leftOutOfBuild } from '../panels/readout/leftOut';
+import { leftOutOfBuild } from '../panels/readout/leftOutBuild';
 import { handOverOf } from '../panels/title/sheetState';
 import { useChecksum } from '../panels/title/useChecksum';
 import { useEdit } from '../panels/useEdit';

@@ -45,9 +45,12 @@ function settledHeight(height_mm: Mm, before_mm: Mm, layout: Layout): Mm {
 }
 
 /** Those of some ids that name a part; a part that got another name is meant by that one. */
-function named(ids: readonly PartId[], layout: Layout, before: Layout): readonly PartId[] {
+function named(
+  ids: readonly PartId[],
+  layout: Layout,
+  names: ReadonlyMap<PartId, PartId>,
+): readonly PartId[] {
   if (ids.length === 0) return ids;
-  const names = renamed(before, layout);
   const meant = names.size > 0 ? ids.map((id) => names.get(id) ?? id) : ids;
   const known = new Set(layout.parts.map((part) => part.id));
   return meant.every((id) => known.has(id)) ? meant : meant.filter((id) => known.has(id));
@@ -76,8 +79,9 @@ function settledHover(next: WorkbenchState, before: WorkbenchState, height_mm: M
 export function settle(next: WorkbenchState, before: WorkbenchState): WorkbenchState {
   const { view, layout } = next;
   const height_mm = settledHeight(view.height_mm, before.view.height_mm, layout);
+  const names = renamed(before.layout, layout);
   const [selection, locked, hidden] = [view.selection, view.locked, view.hidden].map((ids) =>
-    named(ids, layout, before.layout),
+    named(ids, layout, names),
   ) as [View['selection'], View['locked'], View['hidden']];
   const hover = settledHover(next, before, height_mm);
   // what was measured stands on places of the plate as it was

@@ -105,6 +105,8 @@ describe('a gesture that the system cancels', () => {
       hands.press(-100, 100);
       hands.move(-60, 120);
       hands.controller.cancel();
+      expect(hands.host.ui.getState()).toMatchObject({ measureFrom: null, caught: null });
+      expect(hands.view().measured).toBeNull();
       hands.move(-20, 150);
       expect(hands.layout()).toEqual(before);
       expect(hands.controller.busy()).toBe(false);

@@ -2,7 +2,7 @@
  * Measuring on the plan. Two blocks 20 × 20 stand at (±60, −60): their facing corners are (−50, −50) and (50, −50); a stepped
  * part, 30 × 30, stands at (0, 60). 2 px a millimetre, so that 8 px of reach are 4 mm. Expected values by hand.
  */
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { apart } from '../../src/build/apart';
 import { caughtAt, type CatchField } from '../../src/canvas/catching';
 import { measuredWords } from '../../src/canvas/measuredWords';
@@ -14,6 +14,8 @@ import { FIRST } from '../../src/language/de/first';
 import { REST } from '../../src/language/de/rest';
 import { workplace } from '../commands/bench';
 import { planHands, quadrantsPlate, SHIFT } from './hands';
+
+afterEach(speakEnglish);
 
 const measuring = () => {
   const hands = planHands();
@@ -51,6 +53,15 @@ describe('a measure on the plan', () => {
     hands.click(50, -70);
     expect(hands.view().measured).toMatchObject({ from: { x: -50, y: -50 }, to: { x: 50, y: -70 } });
     expect(hands.host.ui.getState().measureFrom).toBeNull();
+  });
+  test('that is given up between two clicks leaves nothing, and a change of the plate gives it up', () => {
+    const hands = measuring();
+    hands.click(-50, -50);
+    hands.move(30, 20);
+    hands.frame();
+    expect(hands.controller.key('Escape')).toBe(true);
+    expect(hands.view().measured).toBeNull();
+    expect(hands.host.ui.getState()).toMatchObject({ measureFrom: null, caught: null });
   });
   test('goes when the plate changes, and by Escape before the tool does', () => {
     const { bench, context, layout } = workplace(quadrantsPlate());
@@ -99,6 +110,12 @@ describe('the distance of parts', () => {
     expect(apart(analysis, 'P03', 'P01', 1)?.distance_mm).toBeCloseTo(Math.hypot(35, 95), 9);
     expect(apart(analysis, 'P01', null, 1)?.parts).toEqual(['P01', 'P02']);
   });
+  test('is none where another part overlaps, however near the next one stands', () => {
+    const layout = moveParts(quadrantsPlate(), ['P02'], -110, 0);
+    const overlapping = workplace(layout);
+    expect(apart(overlapping.bench.analysis(), 'P01', null, 1)).toBeNull();
+    expect(apart(overlapping.bench.analysis(), 'P01', 'P03', 1)?.parts).toEqual(['P01', 'P03']);
+  });
   test('is measured by a command from the part selected last, and said in both languages', () => {
     bench.setView({ selection: ['P02', 'P01'] });
     runCommand('measure-parts', context);
@@ -106,7 +123,6 @@ describe('the distance of parts', () => {
     expect(measured?.parts).toEqual(['P01', 'P02']);
     expect(measuredWords(measured!)).toMatch(/^P01 to P02: 100\.0\u202fmm, Δx 100\.0\u202fmm, Δy 0/);
     speakGerman({ ...FIRST, ...REST });
-    expect(measuredWords(measured!)).toMatch(/^P01 zu P02: 100,0\u202fmm, Δx 100,0\u202fmm/);
-    speakEnglish();
+    expect(measuredWords(measured!)).toMatch(/^P01 bis P02: 100,0\u202fmm, Δx 100,0\u202fmm/);
   });
 });

@@ -4,12 +4,8 @@
  */
 import { describe, expect, test } from 'vitest';
 import type { LayerTotals, Stretch } from '../../src/build/types';
-import {
-  leftOutHeights,
-  leftOutOfBuild,
-  leftOutOfLayer,
-  leftOutVolume,
-} from '../../src/panels/readout/leftOut';
+import { leftOutOfLayer } from '../../src/panels/readout/leftOut';
+import { leftOutHeights, leftOutOfBuild, leftOutVolume } from '../../src/panels/readout/leftOutBuild';
 
 const layer = (unassigned_mm2: number) => ({ unassigned_mm2 }) as LayerTotals;
 const stretch = (from_mm: number, to_mm: number, unassigned_mm2: number) =>

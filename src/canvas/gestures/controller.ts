@@ -86,7 +86,8 @@ const escape = (host: PlanHost, hand: Hand): boolean => {
   const { draft, seam, measureFrom } = host.ui.getState();
   if (!hand.busy() && !draft && !seam && !measureFrom) return false;
   hand.cancel();
-  host.ui.setState({ draft: null, tip: null, seam: null, measureFrom: null });
+  if (measureFrom) host.bench.setView({ measured: null });
+  host.ui.setState({ draft: null, tip: null, seam: null, measureFrom: null, caught: null });
   return true;
 };
 

@@ -14,7 +14,7 @@ import type { Measured } from '../../store/types';
 import { DRAG_THRESHOLD_PX, type Gesture, type Input, type PlanHost } from './gesture';
 
 const REACH_PX = 8;
-const STEP = Math.PI / 4;
+const STEP_RAD = Math.PI / 4;
 
 const frameOf = (width: number, depth: number) => [
   Float64Array.of(-width / 2, -depth / 2, width / 2, -depth / 2, width / 2, depth / 2, -width / 2, depth / 2),
@@ -48,7 +48,7 @@ function placeOf(host: PlanHost, to: Input): { readonly at: PlatePoint; readonly
 
 /** The place in the direction nearest to one of eight, as far as the pointer has come along it. */
 function inStep(from: PlatePoint, to: PlatePoint): PlatePoint {
-  const angle = Math.round(Math.atan2(to.y - from.y, to.x - from.x) / STEP) * STEP;
+  const angle = Math.round(Math.atan2(to.y - from.y, to.x - from.x) / STEP_RAD) * STEP_RAD;
   const along = (to.x - from.x) * Math.cos(angle) + (to.y - from.y) * Math.sin(angle);
   return { x: roundMm(from.x + along * Math.cos(angle)), y: roundMm(from.y + along * Math.sin(angle)) };
 }
@@ -70,8 +70,8 @@ export function followMeasure(host: PlanHost, to: Input): void {
 
 /** From a press to letting go; a press without a drag sets one end, the next one the other. */
 export function measureGesture(host: PlanHost, start: Input): Gesture {
-  const before = host.bench.store.getState().view.measured;
   const { measureFrom } = host.ui.getState();
+  const before = measureFrom ? null : host.bench.store.getState().view.measured;
   const from = measureFrom ?? placeOf(host, start).at;
   let dragged = false;
   return {

@@ -4,7 +4,7 @@ export const CANVAS = {
     'Ein Klick je Ecke oder ein Zug je Seite, Eingabe beendet',
   'at most {angle}, spot × {spot}': 'höchstens {angle}, Fleck × {spot}',
   'best possible {bestPossible}': 'bestmöglich {bestPossible}',
-  'best ¦ legend': 'best',
+  'best ¦ legend': 'Bestm.',
   'blade moves towards {towards}°': 'Klinge fährt nach {towards}°',
   'Blade, direction': 'Klinge, Richtung',
   'Box to the right: what is inside, to the left: what it touches; Alt-drag: a copy; Ctrl: no snapping':
@@ -63,7 +63,7 @@ export const CANVAS = {
   'zone ¦ drawn': 'Zone',
   'zones from {from}': 'Zonen ab {from}',
   'zones from {from} mm': 'Zonen ab {from} mm',
-  '{a} to {b}: {length}, Δx {dx}, Δy {dy}': '{a} zu {b}: {length}, Δx {dx}, Δy {dy}',
+  '{a} to {b}: {length}, Δx {dx}, Δy {dy}': '{a} bis {b}: {length}, Δx {dx}, Δy {dy}',
   '{count} [corner|corners] so far, {missing} more needed': 'bisher {count} [Ecke|Ecken], {missing} fehlen',
   '{id}, angle of incidence': '{id}, Einfallswinkel',
   '{id}, no section at this height': '{id}, kein Schnitt auf dieser Höhe',

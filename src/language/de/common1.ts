@@ -1,4 +1,4 @@
-/** German of what several parts of the page say, from “added” to “one way”. */
+/** German of what several parts of the page say, from “added” to “open plate”. */
 export const COMMON1 = {
   added: 'hinzugefügt',
   'after layer {layer}': 'nach Schicht {layer}',
@@ -11,6 +11,7 @@ export const COMMON1 = {
   Blade: 'Klinge',
   BLADE: 'KLINGE',
   blade: 'Klinge',
+  blocking: 'Hindernisse',
   'both ways': 'beide Richtungen',
   'build height': 'Bauhöhe',
   'build, estimate': 'Baujob, Schätzung',
@@ -67,4 +68,5 @@ export const COMMON1 = {
   'Nothing was changed.': 'Nichts wurde geändert.',
   on: 'auf',
   'one way': 'eine Richtung',
+  'open plate': 'offene Platte',
 };

@@ -1,10 +1,9 @@
-/** German of what several parts of the page say, from “open plate” to “{value} {unit}”. */
+/** German of what several parts of the page say, from “Open the demo plate” to “{value} {unit}”. */
 export const COMMON2 = {
-  'open plate': 'offene Platte',
   'Open the demo plate': 'Beispielplatte öffnen',
   'Open {name}': '{name} öffnen',
   outline: 'Umriss',
-  packing: 'Packung',
+  packing: 'Packungsdichte',
   Parts: 'Teile',
   pinned: 'fest',
   'pinned laser': 'fester Laser',
@@ -41,6 +40,7 @@ export const COMMON2 = {
     'Siehe ISO/ASTM 52938-1 (Maschinensicherheit), ISO/ASTM 52931 (Metallpulver), IEC 60825-1 (Laser), NFPA 660 und örtliche Vorschriften zu brennbaren Stäuben.',
   shape: 'Form',
   Sheet: 'Blatt',
+  'Shift ¦ key': 'Umschalt',
   'Side by side': 'Vergleich',
   slabs: 'Abschnitte',
   speed: 'Geschwindigkeit',
@@ -70,5 +70,6 @@ export const COMMON2 = {
   zones: 'Zonen',
   '{laser} off': '{laser} aus',
   '{part} of {whole}': '{part} von {whole}',
+  '{span} in {ranges} ranges': '{span} in {ranges} Bereichen',
   '{value} {unit}': '{value} {unit}',
 };

@@ -91,13 +91,11 @@ export const FIRST = {
   'Undo the last change and go on': 'Letzte Änderung rückgängig machen und weiter',
   whole: 'ganz',
   'without {unassigned}': 'ohne {unassigned}',
-  'without {volume}': 'ohne {volume}',
   'Witness lines': 'Nahtspuren',
   x: 'x',
   y: 'y',
   zone: 'Zone',
   'zone out of reach': 'Zone außer Reichweite',
   '{place} could not be drawn': '{place} konnte nicht gezeichnet werden',
-  '{span} in {ranges} ranges': '{span} in {ranges} Bereichen',
   'Σ scan − double + unassigned = section': 'Σ Scan − doppelt + nicht zugewiesen = Schnitt',
 };

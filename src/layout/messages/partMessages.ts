@@ -9,6 +9,12 @@ export const PART_MESSAGES = {
     advice: 'Shift+P unlocks what is selected; so does the padlock in the list of parts.',
     blocks: false,
   },
+  'list-order-held': {
+    text: 'The order of the list stays: {why}.',
+    advice:
+      'With no search and no sorted column Alt with an arrow moves the selected parts; “Keep this order” takes over what a column sorts.',
+    blocks: false,
+  },
   'part-id-taken': {
     text: 'Another part is called “{found}”.',
     advice: 'Type an id that no part has.',

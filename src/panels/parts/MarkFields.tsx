@@ -19,15 +19,13 @@ function useWayBack(id: PartId) {
   const named = (name: string): boolean => bench.store.getState().view.selection.at(-1) === name;
   return {
     onBlur: leftIdField,
-    onKeyDown: (event: KeyboardEvent) => {
-      if (event.key !== 'Enter' || !named((event.target as HTMLInputElement).value.trim())) return;
-      // Else the row that gets the focus would be pressed by this very key.
-      event.preventDefault();
-      // The row still has the name from before; its focus goes with it to the new one.
-      backToRow(id);
+    // Once the key is done with: the field has then taken or given up its text, and leaving it changes nothing.
+    onKeyDown: ({ key, target }: KeyboardEvent) => {
+      const name = (target as HTMLInputElement).value.trim();
+      if (key === 'Enter' && named(name)) setTimeout(() => backToRow(name, id));
     },
     onKeyDownCapture: ({ key }: KeyboardEvent) => {
-      if (key === 'Escape') queueMicrotask(() => backToRow(id));
+      if (key === 'Escape') setTimeout(() => backToRow(id));
     },
   };
 }

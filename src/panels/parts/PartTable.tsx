@@ -17,7 +17,7 @@ import type { Carried } from './listDrag';
 import { toIdField } from './renaming';
 import { useKeptFocus } from './useKeptFocus';
 import { useListDrag, type Grab } from './useListDrag';
-import { useOrderNews } from './useOrderNews';
+import { useOrderLack, useOrderNews } from './useOrderNews';
 import { shownRows } from '../../commands/list/shownRows';
 import type { SortBy } from '../../store/types';
 import type { PartRow } from '../../commands/list/partRows';
@@ -131,6 +131,8 @@ function Grip({
       aria-hidden="true"
       title={t('Drag to another place in the list (Alt+↑, Alt+↓)')}
       data-testid={`grip-${id}`}
+      // the focus stays where it is, and no text is marked
+      onMouseDown={(event) => event.preventDefault()}
       onPointerDown={(event) => grab(id, event, (released) => onSelect(id, released))}
     />
   );
@@ -264,6 +266,7 @@ export function PartTable() {
   const focus = useKeptFocus(list, rows);
   const own = sort === null && search.trim() === '';
   useOrderNews();
+  useOrderLack(list);
   return (
     <>
       <SearchLine text={search} found={rows} all={all.length} onText={setSearch} />

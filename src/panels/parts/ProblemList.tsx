@@ -5,7 +5,7 @@
  */
 import { t } from '../../language/index';
 import { useAnalysisLater, useWorkbench } from '../../canvas/bench';
-import { bringPartsIntoView } from '../../canvas/viewport';
+import { bringPartsIntoView } from '../../canvas/intoView';
 import type { Problem } from '../../build/types';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { useLightHandlers, useLit } from '../useLight';

@@ -34,6 +34,8 @@ export interface ListDrag {
   /** True where it was a drag, false where it was a press. */
   end(): boolean;
   cancel(): void;
+  /** True once the press has become a drag. */
+  open(): boolean;
 }
 
 /** The gap nearest to a height: the rows whose middle is above it are above the gap. */
@@ -106,5 +108,6 @@ export function dragRows({ bench, rows, show }: ListHost, grabbed: PartId, start
       return true;
     },
     cancel,
+    open: () => carried !== null,
   };
 }

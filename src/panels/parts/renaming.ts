@@ -11,9 +11,9 @@ export function toIdField(): void {
   field?.select();
   fromRow = field !== null;
 }
-/** Back to the row that led here; where the field was come to otherwise the focus stays. */
-export function backToRow(id: PartId): void {
-  if (fromRow) focusRow(document, id);
+/** Back to the row that led here, by the first of its names that the list shows; where the field was come to otherwise the focus stays. */
+export function backToRow(...names: readonly PartId[]): void {
+  if (fromRow) names.some((name) => focusRow(document, name));
 }
 /** The field was left. */
 export function leftIdField(): void {

@@ -44,7 +44,7 @@ function follow({ grip, pointerId, list, drag, pressed }: Follow): () => void {
   };
   const step = (): void => {
     frame = requestAnimationFrame(step);
-    if (y === null) return;
+    if (y === null || !drag.open()) return;
     const before = list.scrollTop;
     list.scrollTop += scrollSpeed(y, list.getBoundingClientRect());
     if (list.scrollTop !== before && !drag.move(y)) stop();

@@ -10,8 +10,8 @@ import { formatCm3, formatCount, formatHours, formatPercent } from '../../units/
 import { correctedTime, totalVolume, UNCORRECTED } from './buildValues';
 import { Figure } from './Figure';
 import type { BuildFigureName } from './figureNames';
-import type { LeftOut } from './leftOut';
-import { leftOutHeights, leftOutOfBuild, leftOutVolume } from './leftOut';
+import type { LeftOut } from './leftOutBuild';
+import { leftOutHeights, leftOutOfBuild, leftOutVolume } from './leftOutBuild';
 import { NOTHING, nothingBuilt } from './nothing';
 
 interface Entry {

@@ -10,7 +10,8 @@ import { explainLoad } from './explainLoad';
 import type { Explanation } from './explanation';
 import { LAYER_EXPLANATIONS } from './explainLayer';
 import type { FigureName } from './figureNames';
-import { leftOutHeights, leftOutOfBuild, leftOutOfLayer, leftOutVolume } from './leftOut';
+import { leftOutOfLayer } from './leftOut';
+import { leftOutHeights, leftOutOfBuild, leftOutVolume } from './leftOutBuild';
 
 const OF_LASERS = {
   laser: explainOptics,

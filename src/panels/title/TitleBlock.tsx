@@ -10,7 +10,7 @@ import type { Layout } from '../../layout/types';
 import { formatField, formatHours } from '../../units/format';
 import { CommandContext } from '../commandContext';
 import { correctedTime } from '../readout/buildValues';
-import { leftOutOfBuild, leftOutVolume } from '../readout/leftOut';
+import { leftOutOfBuild, leftOutVolume } from '../readout/leftOutBuild';
 import { NOTHING, nothingBuilt } from '../readout/nothing';
 import { sheetState } from './sheetState';
 import { useChecksum } from './useChecksum';

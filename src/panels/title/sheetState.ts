@@ -6,7 +6,7 @@ import { t, type Text } from '../../language/index';
 import type { Analysis } from '../../build/types';
 import { isBlocked, isChecked, NOT_FOR_USE } from '../../export/forUse';
 import type { RevisionState } from '../../layout/types';
-import type { LeftOut } from '../readout/leftOut';
+import type { LeftOut } from '../readout/leftOutBuild';
 
 export interface SheetState {
   readonly text: string;

@@ -2,7 +2,8 @@
  * A link as a person hands it on: its text, whole whatever its length, how long it is, the button that copies it, and the
  * file beside it where it is too long for mail and chat.
  */
-import { language, t, type Text } from '../../language/index';
+import { NARROW_SPACE } from '../../units/format';
+import { t, type Text } from '../../language/index';
 import { useRef, useState } from 'react';
 import { messageAdvice, messageText } from '../../layout/messages';
 import { COMFORTABLE_LINK, type AnyLinked } from '../../link/index';
@@ -13,7 +14,8 @@ import './link.css';
 
 /** What some browsers still open [memory: Chromium about 2,000,000, others far less]. */
 const LONGEST_OPENED = 60_000;
-const counted = (count: number): string => count.toLocaleString(language() === 'de' ? 'de-DE' : 'en-GB');
+/** Thousands apart by a narrow blank, which no language takes for a decimal sign. */
+const counted = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, NARROW_SPACE);
 
 interface LinkTextProps {
   readonly linked: AnyLinked;

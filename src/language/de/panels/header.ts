@@ -2,8 +2,8 @@
 export const PANELS_HEADER = {
   'as the system': 'wie das System',
   Balanced: 'Ausgeglichen',
-  GROUND: 'GRUND',
-  'Ground, language, wheel': 'Grund, Sprache, Rad',
+  GROUND: 'HINTERGRUND',
+  'Ground, language, wheel': 'Hintergrund, Sprache, Mausrad',
   LANGUAGE: 'SPRACHE',
   Link: 'Link',
   'moves the view': 'verschiebt die Ansicht',
@@ -13,6 +13,6 @@ export const PANELS_HEADER = {
   'Revision {name}, {state}': 'Revision {name}, {state}',
   'Rule for shared load': 'Regel für gemeinsame Last',
   'Undo: {undo}': 'Rückgängig: {undo}',
-  WHEEL: 'RAD',
-  zooms: 'zoomt',
+  WHEEL: 'MAUSRAD',
+  zooms: 'Zoom',
 };

@@ -1,4 +1,4 @@
-/** German of the panels: readout, from “Add a strip in Division ” to “Nothing on the plate at ”. */
+/** German of the panels: readout, from “Add a strip in Division ” to “nothing to expose: 0”. */
 export const PANELS_READOUT1 = {
   'Add a strip in Division and choose its laser there.':
     'Unter Aufteilung einen Streifen hinzufügen und dort seinen Laser wählen.',
@@ -106,4 +106,5 @@ export const PANELS_READOUT1 = {
   'No part can go to more than one laser whole, so giving whole parts to lasers decides nothing here. A wider shared band, zones for several lasers or the whole field give them a choice.':
     'Kein Teil kann ganz an mehr als einen Laser gehen, also entscheidet es hier nichts, ganze Teile zu vergeben. Ein breiteres gemeinsames Band, Zonen für mehrere Laser oder das ganze Feld geben ihnen eine Wahl.',
   'Nothing on the plate at this height.': 'Auf dieser Höhe steht nichts auf der Platte.',
+  'nothing to expose: 0': 'nichts zu belichten: 0',
 };

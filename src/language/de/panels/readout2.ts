@@ -1,6 +1,5 @@
-/** German of the panels: readout, from “nothing to expose: 0” to “Σ section areas of the p”. */
+/** German of the panels: readout, from “of the plate before; com” to “Σ section areas of the p”. */
 export const PANELS_READOUT2 = {
-  'nothing to expose: 0': 'nichts zu belichten: 0',
   'of the plate before; computing{far}': 'der vorigen Platte; rechnet{far}',
   'One way': 'Eine Richtung',
   'one way, {oneWay} a layer: {timeOneWay}': 'eine Richtung, {oneWay} je Schicht: {timeOneWay}',
@@ -67,6 +66,7 @@ export const PANELS_READOUT2 = {
   'What goes out to the lasers must be what the section holds, nothing twice and nothing lost.':
     'Was an die Laser geht, muss sein, was der Schnitt enthält, nichts doppelt und nichts verloren.',
   'Whole parts with a choice of laser': 'Ganze Teile mit Wahl des Lasers',
+  'without {volume}': 'ohne {volume}',
   '{count} more lasers': '{count} weitere Laser',
   '{count} more parts': '{count} weitere Teile',
   '{count} more stretches': '{count} weitere Bereiche',

@@ -29,15 +29,15 @@ export const PANELS_SCHEDULE = {
   'Nothing is known yet of when this build starts. With a start and attended hours, overflow, feed, residue and end are listed by clock time, and what happens while nobody is there becomes a fault.':
     'Noch ist nicht bekannt, wann dieser Baujob startet. Mit Start und besetzten Stunden stehen Überlauf, Vorrat, Rückstände und Ende mit Uhrzeit hier, und was geschieht, während niemand da ist, wird zum Fehler.',
   'of the plate before, being computed': 'der vorigen Platte, wird berechnet',
-  'Planned before any correction, real without stops.': 'Geplant vor jeder Korrektur, wirklich ohne Halte.',
-  'planned h': 'geplant h',
-  'planned hours': 'geplante Stunden',
+  'Planned before any correction, real without stops.': 'Soll vor jeder Korrektur, Ist ohne Stopps.',
+  'planned h': 'Soll h',
+  'planned hours': 'Soll-Stunden',
   'Ranges such as 06:00-22:00, 23:00-24:00; over midnight is two. Empty: nobody comes.':
     'Bereiche wie 06:00-22:00, 23:00-24:00; über Mitternacht sind es zwei. Leer: niemand kommt.',
   ratio: 'Verhältnis',
-  'real / planned hours': 'wirkliche / geplante Stunden',
-  'real h': 'wirklich h',
-  'real hours': 'wirkliche Stunden',
+  'real / planned hours': 'Ist / Soll',
+  'real h': 'Ist h',
+  'real hours': 'Ist-Stunden',
   'Record this build': 'Baujob eintragen',
   remove: 'entfernen',
   'Remove the record of {name}': 'Eintrag {name} entfernen',
@@ -62,5 +62,5 @@ export const PANELS_SCHEDULE = {
   Wednesday: 'Mittwoch',
   '{count} more events before the end are not written out.':
     '{count} weitere Ereignisse vor dem Ende sind nicht ausgeschrieben.',
-  'Σ real / Σ planned = {factor},': 'Σ wirklich / Σ geplant = {factor},',
+  'Σ real / Σ planned = {factor},': 'Σ Ist / Σ Soll = {factor},',
 };

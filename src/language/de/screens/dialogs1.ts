@@ -1,7 +1,7 @@
 /** German of the screens: dialogs, from “A draft is edited in pla” to “No command of that name.”. */
 export const SCREENS_DIALOGS1 = {
   'A draft is edited in place. Reviewed, it stays as it is, and an edit begins the next revision.':
-    'Ein Entwurf wird selbst geändert. Geprüft bleibt er, wie er ist, und eine Änderung beginnt die nächste Revision.',
+    'Ein Entwurf wird direkt geändert. Nach der Prüfung bleibt er unverändert, und eine Änderung beginnt die nächste Revision.',
   'A plan and an estimate. The machine maker’s instructions, site rules, local law and trained people decide.':
     'Ein Plan und eine Schätzung. Es entscheiden die Anweisungen des Maschinenherstellers, die Regeln des Betriebs, das geltende Recht und geschulte Personen.',
   'About Evenplate': 'Über Evenplate',
@@ -15,7 +15,7 @@ export const SCREENS_DIALOGS1 = {
   'Areas come from sections at the height shown. Loads follow one time model: area over hatch distance and speed, a gap per vector, contours, a gap per piece. The best possible time is proven, not guessed.':
     'Flächen stammen aus Schnitten auf der gezeigten Höhe. Lasten folgen einem Zeitmodell: Fläche durch Hatchabstand und Geschwindigkeit, eine Pause je Vektor, Konturen, eine Pause je Stück. Die bestmögliche Zeit ist bewiesen, nicht geschätzt.',
   'Arranged plate': 'Platte, angeordnet',
-  'as it is': 'wie sie ist',
+  'as it is': 'aktuell',
   'At one height': 'Auf einer Höhe',
   'at the height shown': 'auf der gezeigten Höhe',
   'Author and reviewer are one name: nobody else has looked at this plate.':
@@ -34,7 +34,7 @@ export const SCREENS_DIALOGS1 = {
   'Condensate and filter residue of reactive alloys can ignite in air hours later; inert gas displaces oxygen; platform and parts stay hot. A service event in unattended hours is a fault to resolve, never to skip.':
     'Kondensat und Filterrückstände reaktiver Legierungen können sich an Luft noch Stunden später entzünden; Schutzgas verdrängt Sauerstoff; Bauplattform und Teile bleiben heiß. Eine Wartung in unbesetzten Stunden ist ein Fehler, der behoben und nie übergangen wird.',
   'cut at': 'geschnitten bei',
-  'dark ground': 'dunkler Grund',
+  'dark ground': 'dunkler Hintergrund',
   date: 'Datum',
   'Draw a part': 'Teil zeichnen',
   'Each layer with area and load of every laser, to hold against what slicing reports.':
@@ -64,7 +64,7 @@ export const SCREENS_DIALOGS1 = {
   'Kinds of entries': 'Arten von Einträgen',
   Layers: 'Schichten',
   Library: 'Bibliothek',
-  'light ground': 'heller Grund',
+  'light ground': 'heller Hintergrund',
   'Link of this plate': 'Link dieser Platte',
   'Lists and settings': 'Listen und Einstellungen',
   'Loading …': 'Lädt …',

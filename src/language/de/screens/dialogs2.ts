@@ -39,7 +39,7 @@ export const SCREENS_DIALOGS2 = {
   'Table, as copied from a spreadsheet': 'Tabelle, aus einer Tabellenkalkulation kopiert',
   Tables: 'Tabellen',
   'Take over a division': 'Aufteilung übernehmen',
-  'Take this one': 'Diese nehmen',
+  'Take this one': 'Übernehmen',
   'The open plate at z {height} mm. Hours are of the whole build, estimates unvalidated by measurement for several lasers; no division is the best in everything.':
     'Die offene Platte bei z {height} mm. Stunden gelten für den ganzen Baujob, für mehrere Laser durch keine Messung bestätigte Schätzungen; keine Aufteilung ist in allem die beste.',
   'The plan as a picture, with axes, flow and blade, for documents and mail.':

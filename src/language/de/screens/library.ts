@@ -24,13 +24,13 @@ export const SCREENS_LIBRARY = {
   'Name of the shape in the library': 'Name der Form in der Bibliothek',
   'New name of {name}': 'Neuer Name von {name}',
   'No layout is kept yet. Save the open one above.':
-    'Noch liegt kein Layout hier. Das offene oben speichern.',
+    'Noch kein Layout gespeichert. Das offene oben speichern.',
   'No machine is kept yet. Save the plate’s above.':
-    'Noch liegt keine Maschine hier. Die der Platte oben speichern.',
+    'Noch keine Maschine gespeichert. Die der Platte oben speichern.',
   'No process is kept yet. Save the plate’s above.':
-    'Noch liegt kein Prozess hier. Den der Platte oben speichern.',
+    'Noch kein Prozess gespeichert. Den der Platte oben speichern.',
   'No shape is kept yet. Choose one of the plate’s above.':
-    'Noch liegt keine Form hier. Oben eine der Platte wählen.',
+    'Noch keine Form gespeichert. Oben eine der Platte wählen.',
   'no shape of that name': 'keine Form dieses Namens',
   'on the plate': 'auf der Platte',
   'on the plate: {more}': 'auf der Platte: {more}',
