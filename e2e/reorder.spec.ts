@@ -82,6 +82,7 @@ test('Escape gives up a new name, and keys that cannot move rows say why', async
   await openDemo(page);
   await rowOf(page, 'P03').getByRole('button', { name: 'P03', exact: true }).click();
   await page.keyboard.press('F2');
+  await expect(page.getByTestId('part-id')).toBeFocused();
   await page.keyboard.type('pump');
   await page.keyboard.press('Escape');
   await expect(rowOf(page, 'P03').getByRole('button', { name: 'P03', exact: true })).toBeFocused();

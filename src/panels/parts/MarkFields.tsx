@@ -22,7 +22,7 @@ function useWayBack(id: PartId) {
     // Once the key is done with: the field has then taken or given up its text, and leaving it changes nothing.
     onKeyDown: ({ key, target }: KeyboardEvent) => {
       const name = (target as HTMLInputElement).value.trim();
-      if (key === 'Enter' && named(name)) setTimeout(() => backToRow(name, id));
+      if (key === 'Enter' && named(name)) setTimeout(() => backToRow(name));
     },
     onKeyDownCapture: ({ key }: KeyboardEvent) => {
       if (key === 'Escape') setTimeout(() => backToRow(id));

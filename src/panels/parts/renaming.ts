@@ -3,6 +3,8 @@ import type { PartId } from '../../layout/types';
 import { focusRow } from './focusRow';
 
 let fromRow = false;
+/** The list follows a change when there is time; a row that has not come by then is not shown at all. */
+const MOST_FRAMES = 60;
 
 /** To the field of the selected part's id, all of it marked. */
 export function toIdField(): void {
@@ -11,9 +13,10 @@ export function toIdField(): void {
   field?.select();
   fromRow = field !== null;
 }
-/** Back to the row that led here, by the first of its names that the list shows; where the field was come to otherwise the focus stays. */
-export function backToRow(...names: readonly PartId[]): void {
-  if (fromRow) names.some((name) => focusRow(document, name));
+/** Back to the row that led here, as soon as the list shows it by that name; where the field was come to otherwise the focus stays. */
+export function backToRow(id: PartId, frames = MOST_FRAMES): void {
+  if (!fromRow || focusRow(document, id) || frames === 0) return;
+  requestAnimationFrame(() => backToRow(id, frames - 1));
 }
 /** The field was left. */
 export function leftIdField(): void {
