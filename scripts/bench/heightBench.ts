@@ -5,7 +5,7 @@
  */
 import { cpus, loadavg } from 'node:os';
 import { plateOf } from '../../src/build/plate';
-import { sameAnswer } from '../../src/build/recall';
+import { sameAnswer } from '../../src/build/sameAnswer';
 import { Stacks } from '../../src/build/stack';
 import { totalsOf } from '../../src/build/totals';
 import { DEFAULT_MACHINE } from '../../src/layout/defaults';

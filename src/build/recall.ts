@@ -5,7 +5,6 @@
  */
 import type { LayerPart, Rule } from '../allocation/allocate';
 import type { RealiseContext } from '../allocation/realise';
-import type { Border, DividedSection, Fragment } from '../exposure/types';
 import type { Layout } from '../layout/types';
 
 /** One stretch set up for allocation. */
@@ -27,10 +26,10 @@ function sameRule(a: Rule, b: Rule): boolean {
   return a.kind === 'free' && b.kind === 'free';
 }
 
-const sameButSection = (a: LayerPart, b: LayerPart): boolean =>
+export const sameButSection = (a: LayerPart, b: LayerPart): boolean =>
   a.id === b.id && a.timeFactor === b.timeFactor && sameRule(a.rule, b.rule);
 
-const samePlate = (old: Asked, now: Asked): boolean =>
+export const samePlate = (old: Asked, now: Asked): boolean =>
   old.layout.machine === now.layout.machine &&
   old.layout.process === now.layout.process &&
   old.context.division === now.context.division &&
@@ -42,30 +41,3 @@ const samePlate = (old: Asked, now: Asked): boolean =>
 export const sameQuestion = (old: Asked, now: Asked): boolean =>
   samePlate(old, now) &&
   old.parts.every((part, i) => part.section === now.parts[i].section && sameButSection(part, now.parts[i]));
-
-const sameFragment = (a: Fragment, b: Fragment): boolean =>
-  a.set === b.set &&
-  a.cell === b.cell &&
-  a.area_mm2 === b.area_mm2 &&
-  a.hatch_mm2 === b.hatch_mm2 &&
-  a.outline_mm === b.outline_mm;
-
-const sameBorder = (a: Border, b: Border): boolean =>
-  a.a === b.a && a.b === b.b && a.length_mm === b.length_mm;
-
-const sameNumbers = (a: DividedSection, b: DividedSection): boolean =>
-  a.area_mm2 === b.area_mm2 &&
-  a.unassigned_mm2 === b.unassigned_mm2 &&
-  a.fragments.length === b.fragments.length &&
-  a.borders.length === b.borders.length &&
-  a.fragments.every((fragment, i) => sameFragment(fragment, b.fragments[i])) &&
-  a.borders.every((border, i) => sameBorder(border, b.borders[i]));
-
-/** The same parts, each where it stood or moved without any number of it changing. */
-export const sameAnswer = <F>(old: Known<F>, now: Asked): boolean =>
-  samePlate(old, now) &&
-  old.parts.every((part, i) => {
-    const { section } = now.parts[i];
-    if (!sameButSection(part, now.parts[i])) return false;
-    return part.section === section || (!old.drafted.has(i) && sameNumbers(part.section, section));
-  });

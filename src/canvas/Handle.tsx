@@ -5,7 +5,8 @@
 import { useRef, type KeyboardEvent, type PointerEvent, type ReactNode } from 'react';
 import type { ScreenPoint } from '../units/types';
 import { useWorkbench } from './bench';
-import { arrowOf, heldOf } from './heldKeys';
+import { arrowOf } from './arrowKeys';
+import { heldOf } from './heldKeys';
 import type { Modifiers } from './snapping';
 
 export interface HandleProps {

@@ -10,7 +10,8 @@ import type { Controller } from './gestures/controller';
 import type { Input, PlanHost } from './gestures/gesture';
 import { askMenu } from './gestures/menu';
 import { isCornerTool, setsPlaces } from './gestures/planUi';
-import { arrowOf, heldOf } from './heldKeys';
+import { arrowOf } from './arrowKeys';
+import { heldOf } from './heldKeys';
 import { footprintBox } from './plan/items';
 
 const MODIFIERS = ['Shift', 'Alt', 'Control', 'Meta'];

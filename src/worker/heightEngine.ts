@@ -7,7 +7,7 @@
 import { problemSteps } from '../build/findProblems';
 import { layerRanges } from '../build/layers';
 import { plateOf, type Plate } from '../build/plate';
-import { sameAnswer } from '../build/recall';
+import { sameAnswer } from '../build/sameAnswer';
 import { anyKeepsLaser, type Rules } from '../build/rules';
 import {
   byPart,

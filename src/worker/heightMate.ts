@@ -3,7 +3,7 @@
  * stopped coming, so that a drag keeps the processor to itself; the newest question counts.
  */
 import { plateOf } from '../build/plate';
-import { sameAnswer } from '../build/recall';
+import { sameAnswer } from '../build/sameAnswer';
 import { anyKeepsLaser, type Rules } from '../build/rules';
 import { divide, freeRules, groupsIn, Stacks } from '../build/stack';
 import { totalsOf } from '../build/totals';

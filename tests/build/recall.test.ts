@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { analyse } from '../../src/build/analyse';
 import { plateOf } from '../../src/build/plate';
-import { sameAnswer } from '../../src/build/recall';
+import { sameAnswer } from '../../src/build/sameAnswer';
 import { Stacks } from '../../src/build/stack';
 import { totalsOf } from '../../src/build/totals';
 import type { Layout, Part } from '../../src/layout/types';
