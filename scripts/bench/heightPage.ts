@@ -116,6 +116,8 @@ const spread = (values: readonly number[]): string =>
 for (const [plate, base] of PLATES)
   for (const [name, zoning] of ZONINGS) {
     const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+    // from the beginning, so that no file dialog opens before it is listened for
+    page.on('filechooser', () => undefined);
     await page.goto(served.url);
     await page.locator('main[data-keys]').waitFor();
     const found = await measure(page, { ...base, machine, zoning: [{ from_mm: 0, zoning }] }, folder);
