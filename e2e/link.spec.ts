@@ -100,7 +100,7 @@ test.describe('copying', () => {
     await expect(page.getByTestId('link-length')).toContainText('characters');
     const text = await shown(page);
     await expect(page.getByTestId('link-length')).toHaveText(
-      `${text.length.toLocaleString('en-GB')} characters.`,
+      `${text.length.toLocaleString('en-GB').replace(',', '\u202f')} characters.`,
     );
     await page.getByTestId('link-copy').click();
     await expect(page.getByTestId('link-copied')).toHaveText('Copied.');
@@ -141,7 +141,7 @@ test.describe('copying', () => {
     const text = await shown(page);
     expect(text.length).toBeGreaterThan(2000);
     expect(decodeLink(text)).toMatchObject({ ok: true });
-    await expect(page.getByTestId('link-long')).toContainText('2,000');
+    await expect(page.getByTestId('link-long')).toContainText('2\u202f000');
     const saved = page.waitForEvent('download');
     await page.getByTestId('link-file').click();
     expect((await saved).suggestedFilename()).toMatch(/\.json$/);

@@ -4,8 +4,8 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { openFirstPlate } from './commands/addressLinks';
+import { download } from './commands/download';
 import { noteKeys } from './commands/earlyKeys';
-import { pagePorts } from './commands/pagePorts';
 import { demoLayout } from './layout/demo';
 import { afterPaint, paintAfter } from './canvas/later';
 import { languageOf, speak } from './language/load';
@@ -31,12 +31,10 @@ const draw = async ({ bench }: Visit): Promise<void> => {
   // where its texts do not arrive the page is drawn in English, and says so once it stands
   await speak(languageOf(bench.store.getState().view.language, navigator.languages)).catch(() => undefined);
   await openFirstPlate(window, bench);
-  const screens = { showImport: nothing, showComparison: nothing, showTable: nothing, showDialog: nothing };
-  const { download } = pagePorts(document, screens);
   createRoot(root).render(
     <StrictMode>
       <InLanguage bench={bench} onDrawn={stands}>
-        <Workbench bench={bench} early={early} download={download} />
+        <Workbench bench={bench} early={early} download={(...file) => download(document, ...file)} />
       </InLanguage>
     </StrictMode>,
   );

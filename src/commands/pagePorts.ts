@@ -2,6 +2,7 @@
  * The page's side of the ports: the browser's file dialog, downloads, dropped files. The two things that belong to
  * screens (check page, dialogs) are passed in.
  */
+import { download } from './download';
 import type { Context, Ports } from './types';
 
 type ScreenPorts = Pick<Ports, 'showImport' | 'showComparison' | 'showTable' | 'showDialog'>;
@@ -16,18 +17,6 @@ function pickFile(page: Document, accept: string): Promise<File | null> {
     input.addEventListener('cancel', () => resolve(null));
     input.click();
   });
-}
-
-/** A browser may still be reading the file when the click returns; this long is plenty. */
-const RELEASE_AFTER_MS = 60_000;
-
-function download(page: Document, name: string, content: string | Uint8Array, mime: string): void {
-  const blob = new Blob([content as BlobPart], { type: mime });
-  const link = page.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), RELEASE_AFTER_MS);
 }
 
 /** From a field that is there for a moment; the focus goes back to where it was. */

@@ -3,6 +3,8 @@
  * from: ahead of the edit where there is time, else right after it, in the present and in its history. Loaded with the
  * first such layout.
  */
+import type { TemporalState } from 'zundo';
+import type { StoreApi } from 'zustand/vanilla';
 import { fitsAFrame } from '../build/analysis';
 import { checksum, checksumSteps } from '../layout/checksum';
 import { isFixed } from '../layout/revision';
@@ -19,15 +21,26 @@ const SLICE_MS = 8;
 
 /** What this needs of the workbench. */
 export interface Followed {
-  state(): WorkbenchState;
+  readonly store: Pick<StoreApi<WorkbenchState>, 'getState' | 'setState' | 'subscribe'> & {
+    readonly temporal: Pick<StoreApi<TemporalState<Partial<Moment>>>, 'getState' | 'setState'>;
+  };
   onLayout(listener: () => void): void;
   gestureOpen(): boolean;
-  /** Replaces every moment of the document, present and history, by what `change` makes of it; no entry. */
-  rewrite(change: (moment: Moment) => Moment): void;
   dismissNotice(id: number): void;
 }
 
-const pause = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+/** Replaces every moment of the document, present and history, without an entry. */
+function rewrite({ store }: Followed, change: (moment: Moment) => Moment): void {
+  const { pastStates, futureStates, pause, resume } = store.temporal.getState();
+  const all = (moments: readonly Partial<Moment>[]) => moments.map((moment) => change(moment as Moment));
+  const { layout, lastChange } = store.getState();
+  pause();
+  store.setState(change({ layout, lastChange }));
+  resume();
+  store.temporal.setState({ pastStates: all(pastStates), futureStates: all(futureStates) });
+}
+
+const waited = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 /** Of a large layout a slice at a time, so that the page goes on meanwhile. */
 async function checksumBeside(layout: Layout): Promise<string> {
@@ -36,7 +49,7 @@ async function checksumBeside(layout: Layout): Promise<string> {
   let step = steps.next();
   for (let until = performance.now() + SLICE_MS; !step.done; step = steps.next()) {
     if (performance.now() < until) continue;
-    await pause(0);
+    await waited(0);
     until = performance.now() + SLICE_MS;
   }
   return step.value;
@@ -61,8 +74,8 @@ async function finishAll(rule: Revising, bench: Followed): Promise<void> {
     if (rule.known?.layout !== former)
       rule.known = { layout: former, checksum: await checksumBeside(former) };
     const derivedFrom = rule.known.checksum;
-    while (bench.gestureOpen()) await pause(AGAIN_MS);
-    bench.rewrite(finisher(first, derivedFrom));
+    while (bench.gestureOpen()) await waited(AGAIN_MS);
+    rewrite(bench, finisher(first, derivedFrom));
     rule.unfinished.shift();
   }
 }
@@ -85,7 +98,7 @@ export function followFormers(rule: Revising, bench: Followed): void {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let finishing = false;
   const look = (): void => {
-    const state = bench.state();
+    const state = bench.store.getState();
     dropStale(state, bench);
     if (isFixed(state.layout.revision) && rule.known?.layout !== state.layout)
       ahead(rule, state.layout, state);
