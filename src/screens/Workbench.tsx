@@ -9,8 +9,7 @@ import { BenchProvider, useWorkbench } from '../canvas/bench';
 import { Plan, type PlanMenuProps } from '../canvas/Plan';
 import { useTheme } from '../canvas/theme';
 import type { EarlyKeys } from '../commands/earlyKeys';
-import { listenToLinks } from '../commands/addressLinks';
-import { listenToDrops, pagePorts } from '../commands/pagePorts';
+import { pagePorts } from '../commands/pagePorts';
 import type { Context, Ports } from '../commands/types';
 import { CommandContext } from '../panels/commandContext';
 import { Readout } from '../panels/readout/Readout';
@@ -94,20 +93,21 @@ function usePage(bench: Bench, early: EarlyKeys) {
     return { bench, ports: pagePorts(document, { showDialog, showImport, showComparison, showTable }) };
   }, [bench]);
   useEffect(() => {
-    let stop: (() => void) | null = null;
-    let gone = false;
-    void afterPaint(aroundPlate).then(({ listenToKeys }) => {
-      if (gone) return;
-      stop = listenToKeys(window, context, early);
+    let stop: (() => void)[] | null = [];
+    void afterPaint(aroundPlate).then(({ listenToKeys, listenToLinks, listenToDrops }) => {
+      if (stop === null) return;
+      stop = [
+        listenToKeys(window, context, early),
+        listenToLinks(window, context),
+        listenToDrops(window, context),
+      ];
       setKeysHeard(true);
     });
     return () => {
-      gone = true;
-      stop?.();
+      for (const each of stop ?? []) each();
+      stop = null;
     };
   }, [context, early]);
-  useEffect(() => listenToDrops(window, context), [context]);
-  useEffect(() => listenToLinks(window, context), [context]);
   const close = useCallback(() => setOpen(afterClosing), []);
   return { open, close, list, setList, context, keysHeard };
 }

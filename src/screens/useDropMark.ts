@@ -2,7 +2,7 @@
  * True while a file is dragged over the page, so that the sheet says what may be dropped.
  */
 import { useEffect, useState } from 'react';
-import { holdsFiles } from '../commands/pagePorts';
+import { holdsFiles } from '../commands/holdsFiles';
 
 export function useDropMark(): boolean {
   const [over, setOver] = useState(false);

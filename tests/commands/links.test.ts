@@ -7,7 +7,8 @@
 import { readFileSync } from 'node:fs';
 import { deflateRawSync } from 'node:zlib';
 import { beforeEach, describe, expect, test } from 'vitest';
-import { listenToLinks, openFirstPlate } from '../../src/commands/addressLinks';
+import { openFirstPlate } from '../../src/commands/addressLinks';
+import { listenToLinks } from '../../src/commands/listenToLinks';
 import { openLink } from '../../src/commands/file/openLink';
 import { reportAt } from '../../src/cli/analyse';
 import { emptyLayout } from '../../src/layout/defaults';

@@ -1,7 +1,9 @@
 // @vitest-environment jsdom
 /** The browser's side: file dialog, download, dropped files. */
 import { afterEach, expect, test, vi } from 'vitest';
-import { holdsFiles, listenToDrops, pagePorts } from '../../src/commands/pagePorts';
+import { holdsFiles } from '../../src/commands/holdsFiles';
+import { listenToDrops } from '../../src/commands/listenToDrops';
+import { pagePorts } from '../../src/commands/pagePorts';
 import { demoLayout } from '../../src/layout/demo';
 import { writeLayout } from '../../src/layout/write';
 import { workplace } from './bench';
