@@ -1,5 +1,5 @@
 /** Every screen and dialog and how it is come to from the workbench on the demo plate, whatever language is spoken. */
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { binaryStl, box } from '../tests/import/mesh/meshes';
 import { chooseFile, choosePart, expect } from './page';
 
@@ -11,8 +11,21 @@ async function runByName(page: Page, id: string, label: string): Promise<void> {
   await page.getByTestId(`palette-${id}`).click();
 }
 
+type Come = (page: Page) => Promise<void>;
+
+/** A screen is there once what belongs to it shows, not when it was asked for: its code may still be on its way. */
+const until =
+  (come: Come, shown: (page: Page) => Locator): Come =>
+  async (page) => {
+    await come(page);
+    await expect(shown(page).first()).toBeVisible();
+  };
+const testId = (id: string) => (page: Page) => page.getByTestId(id);
+const heading = (page: Page) => page.getByRole('dialog').getByRole('heading');
+const menu = (page: Page) => page.getByRole('menu');
+
 /** How every screen is come to from the workbench. */
-export const SCREENS: Readonly<Record<string, (page: Page) => Promise<void>>> = {
+export const SCREENS: Readonly<Record<string, Come>> = {
   workbench: async () => undefined,
   'a part selected': (page) => choosePart(page, 'P01'),
   division: (page) => page.getByTestId('tab-division').click(),
@@ -20,36 +33,36 @@ export const SCREENS: Readonly<Record<string, (page: Page) => Promise<void>>> = 
   process: (page) => page.getByTestId('tab-process').click(),
   calendar: (page) => page.getByTestId('tab-calendar').click(),
   'the blade': (page) => page.getByTestId('choose-blade').click(),
-  'the file menu': (page) => page.getByTestId('file-menu').click(),
-  'the view menu': (page) => page.getByTestId('view-menu').click(),
-  'the list of commands': (page) => page.keyboard.press('Control+k'),
-  help: (page) => page.keyboard.press('?'),
-  about: (page) => runByName(page, 'about', 'about'),
-  revision: (page) => runByName(page, 'revision', 'revision'),
-  library: (page) => runByName(page, 'library', 'library'),
-  'side by side': (page) => runByName(page, 'side-by-side', 'side by side'),
-  divisions: (page) => runByName(page, 'all-divisions', 'all divisions'),
-  copies: async (page) => {
+  'the file menu': until((page) => page.getByTestId('file-menu').click(), menu),
+  'the view menu': until((page) => page.getByTestId('view-menu').click(), menu),
+  'the list of commands': until((page) => page.keyboard.press('Control+k'), testId('palette-input')),
+  help: until((page) => page.keyboard.press('?'), heading),
+  about: until((page) => runByName(page, 'about', 'about'), heading),
+  revision: until((page) => runByName(page, 'revision', 'revision'), testId('revision-dialog')),
+  library: until((page) => runByName(page, 'library', 'library'), heading),
+  'side by side': until((page) => runByName(page, 'side-by-side', 'side by side'), heading),
+  divisions: until((page) => runByName(page, 'all-divisions', 'all divisions'), testId('division-card')),
+  copies: until(async (page) => {
     await page.getByTestId('tab-parts').click();
     await choosePart(page, 'P01');
     await runByName(page, 'copy-in-rows', 'rows');
-  },
-  'check of a drawing': (page) =>
-    chooseFile(page, () => runByName(page, 'open-outlines', 'outlines'), 'shared/fixtures/left-out.dxf'),
-  'check of a mesh': (page) =>
-    chooseFile(page, () => runByName(page, 'open-outlines', 'outlines'), {
-      name: 'bracket.stl',
-      mimeType: 'model/stl',
-      buffer: Buffer.from(binaryStl(box([0, 0, 0], [10, 20, 30]))),
-    }),
-  'the link': async (page) => {
-    await runByName(page, 'copy-link', 'copy link');
-    await expect(page.getByTestId('link-text')).toBeVisible();
-  },
-  'the sheet': async (page) => {
-    await runByName(page, 'sheet', 'sheet');
-    await expect(page.getByTestId('sheet-page')).toBeVisible();
-  },
-  'files to hand over': (page) => runByName(page, 'hand-over', ''),
+  }, heading),
+  'check of a drawing': until(
+    (page) =>
+      chooseFile(page, () => runByName(page, 'open-outlines', 'outlines'), 'shared/fixtures/left-out.dxf'),
+    testId('import-size'),
+  ),
+  'check of a mesh': until(
+    (page) =>
+      chooseFile(page, () => runByName(page, 'open-outlines', 'outlines'), {
+        name: 'bracket.stl',
+        mimeType: 'model/stl',
+        buffer: Buffer.from(binaryStl(box([0, 0, 0], [10, 20, 30]))),
+      }),
+    testId('mesh-pictures'),
+  ),
+  'the link': until((page) => runByName(page, 'copy-link', 'copy link'), testId('link-text')),
+  'the sheet': until((page) => runByName(page, 'sheet', 'sheet'), testId('sheet-page')),
+  'files to hand over': until((page) => runByName(page, 'hand-over', ''), heading),
   'an empty plate': (page) => runByName(page, 'new-plate', 'new plate'),
 };
