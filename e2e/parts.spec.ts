@@ -50,7 +50,7 @@ test('a locked part is left by drag, arrows and Delete, and stays locked after a
   await page.keyboard.press('ArrowLeft');
   await page.keyboard.press('Delete');
   expect(await place()).toEqual([x, y]);
-  await expect(page.getByText('Locked, so left where it stands: P15.')).toBeVisible();
+  await expect(page.getByTestId('notices')).toContainText('Locked, so left where it stands: P15.');
   await expect(page.getByTestId('command-undo')).toBeDisabled();
   await page.waitForTimeout(1200);
   await page.reload();

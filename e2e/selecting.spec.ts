@@ -49,7 +49,7 @@ test('a cut part is gone and comes back by paste; a text from elsewhere is refus
   await page.keyboard.press('Escape');
   await focusPlan(page);
   await page.keyboard.press('Control+v');
-  await expect(page.getByText('The clipboard holds no parts: “id;x;y”.')).toBeVisible();
+  await expect(page.getByTestId('notices')).toContainText('The clipboard holds no parts: “id;x;y”.');
   await expect(rows(page)).toHaveCount(count);
 });
 
