@@ -42,8 +42,11 @@ test('new plate, parts, division, zone line, imbalance, saved: without the point
   await page.keyboard.press('x');
   await page.keyboard.press('.');
   await expect(heard(page)).toHaveText(/Zone line \d of \d, x .* mm, imbalance .*%$/);
-  const imbalance = (await heard(page).innerText()).match(/imbalance ([\d.]+)/)![1];
-  await expect(page.getByTestId('imbalance-time')).toContainText(imbalance!);
+  // told once the plate rests: until then the sentence of the key before stands there
+  await expect(async () => {
+    const imbalance = (await heard(page).innerText()).match(/imbalance ([\d.]+)/)![1];
+    await expect(page.getByTestId('imbalance-time')).toContainText(imbalance!, { timeout: 100 });
+  }).toPass({ timeout: 10_000 });
   await tabTo(page, '[data-testid=imbalance-time], [aria-label^="Imbalance by time"]');
   const download = page.waitForEvent('download');
   await page.keyboard.press('Control+s');

@@ -105,6 +105,7 @@ test.describe('copying', () => {
     await page.getByTestId('link-copy').click();
     await expect(page.getByTestId('link-copied')).toHaveText('Copied.');
     expect(await clipboard(page)).toBe(text);
+    await expect(page.getByTestId('link-checksum')).toHaveText(/^[0-9a-f]{12}$/);
     const sum = await page.getByTestId('link-checksum').innerText();
     await page.keyboard.press('Escape');
     const other = await (await browser.newContext()).newPage();

@@ -45,6 +45,7 @@ test('a draft is reviewed and released; every step is recorded and undone', asyn
   await expect(page.getByTestId('revision-author')).toHaveText('Ada Quay');
   await step(page, 'Release');
   await expect(stateNow(page)).toHaveText('released');
+  await expect(page.getByTestId('revision-checksum')).toHaveText(CHECKSUM);
   const checksum = await page.getByTestId('revision-checksum').innerText();
   await closeDialog(page);
   await expect(page.getByTestId('revision-mark')).toContainText('A');
