@@ -11,7 +11,7 @@ import { zoningWords } from '../panels/division/stepText';
 import { useSaid } from '../panels/spoken/say';
 import { useChecksum } from '../panels/title/useChecksum';
 import { formatField, formatPercent } from '../units/format';
-import { CELLS, FIRST_CHOICES, type Choices } from './handOver/choices';
+import { CELLS, firstChoices, type Choices } from './handOver/choices';
 import { FileRow, inWords, Pick, type Desk } from './handOver/FileRow';
 import { useHandOver } from './handOver/useHandOver';
 import { Sheet } from './Sheet';
@@ -220,12 +220,12 @@ function Standing({ ready, blocked }: { readonly ready: boolean; readonly blocke
 /** Stands there until something was made. */
 const WHERE_TO: Text = 'Files go to the browser’s downloads.';
 
-const kept: { choices: Choices } = { choices: FIRST_CHOICES };
+const kept: { choices: Choices | null } = { choices: null };
 
 /** The choices, kept from opening to opening; a step that is there no more gives way to the height shown. */
 function useChoices() {
   const steps = useBench((state) => state.layout.zoning.length);
-  const [choices, setChoices] = useState(kept.choices);
+  const [choices, setChoices] = useState(() => kept.choices ?? firstChoices());
   const known = choices.at === 'shown' || (choices.at < steps && steps > 1);
   const choose = (change: Partial<Choices>): void =>
     setChoices((now) => (kept.choices = { ...now, ...change }));

@@ -68,7 +68,7 @@ function arrow(at: ScreenPoint, towards: Degrees, kind: 'gas' | 'blade', colour:
 
 const OUT_PX: Px = 23;
 /** In the middle between ruler and platform. */
-const WORD_OUT_PX: Px = 22;
+const WORD_OUT_PX: Px = 25;
 const APART_PX: Px = 30;
 
 export interface Streams {

@@ -9,7 +9,7 @@ import type { PlanStyle } from './planPicture';
 export const RULER_LEFT_PX: Px = 40;
 export const RULER_BOTTOM_PX: Px = 24;
 /** Room for an arrow of gas flow or blade and its word. */
-const ARROW_ROOM_PX: Px = 44;
+const ARROW_ROOM_PX: Px = 50;
 /** Without rulers: room for the thick line of the front edge. */
 const BARE_ROOM_PX: Px = 6;
 export const CAPTION_PX: Px = 28;

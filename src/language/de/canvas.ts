@@ -34,7 +34,7 @@ export const CANVAS = {
   'radius {length}': 'Radius {length}',
   recoat: 'Beschichten',
   'recoat {recoat}, wait {wait}': 'Beschichten {recoat}, Warten {wait}',
-  'recoat ¦ legend': 'Beschicht.',
+  'recoat ¦ legend': 'Besch.',
   'Reshape zone {number}': 'Zone {number} umformen',
   'Seam in {part}, {a} and {b}': 'Naht in {part}, {a} und {b}',
   'side {length}': 'Seite {length}',

@@ -62,7 +62,7 @@ export const COMMON1 = {
   new: 'neu',
   no: 'nein',
   'no seams': 'ohne Naht',
-  'not said, taken as mm': 'nicht genannt, als mm gelesen',
+  'not said, taken as mm': 'keine, also mm',
   'Nothing needs to be done.': 'Nichts ist zu tun.',
   'nothing to build': 'nichts zu bauen',
   'Nothing was changed.': 'Nichts wurde geändert.',

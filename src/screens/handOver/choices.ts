@@ -1,5 +1,5 @@
 /** How files are to be written, as the dialog's fields say it; kept from opening to opening. mm above the platform. */
-import { type Text } from '../../language/index';
+import { language, type Text } from '../../language/index';
 import type { PlanGround } from '../../export/plan/ink';
 import type { CsvForm } from '../../export/table/csv';
 import type { FileAsked, FileKind } from '../../export/files/types';
@@ -26,14 +26,15 @@ export interface Choices {
   readonly zones: 'dxf' | 'svg';
 }
 
-export const FIRST_CHOICES: Choices = {
-  cells: 'point',
+/** Before anything is chosen: numbers as spreadsheets of the page's language read them. */
+export const firstChoices = (): Choices => ({
+  cells: language() === 'de' ? 'semicolonComma' : 'point',
   at: 'shown',
   picture: 'svg',
   ground: 'light',
   labels: true,
   zones: 'dxf',
-};
+});
 
 /** Where the plate is cut: the first layer whose middle lies in the chosen step, or the height shown. */
 export function heightOf({ at }: Choices, { zoning, process }: Layout, shown_mm: Mm): Mm {

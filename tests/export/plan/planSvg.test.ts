@@ -99,8 +99,8 @@ function lengthOf(d: string): number {
   return sum;
 }
 
-/** px per mm of a picture with rulers: 44 px of room on both sides and a ruler of 40 px on the left. */
-const pxPerMm = (700 - 44 - 44 - 40) / 340;
+/** px per mm of a picture with rulers: 50 px of room on both sides and a ruler of 40 px on the left. */
+const pxPerMm = (700 - 50 - 50 - 40) / 340;
 
 describe('the plan as SVG', () => {
   it('shows each piece in the size and place it has on the plate', () => {
@@ -110,7 +110,7 @@ describe('the plan as SVG', () => {
     expect(pieces).toHaveLength(1);
     expect(ringArea(pieces[0]!.is['d']!) / pxPerMm ** 2).toBeCloseTo(40 * 60, 0);
     const xs = numbers(pieces[0]!.is['d']!).filter((_, i) => i % 2 === 0);
-    const centre = (84 + 656) / 2;
+    const centre = (90 + 650) / 2;
     expect(Math.min(...xs)).toBeCloseTo(centre - 30 * pxPerMm, 1);
     expect(Math.max(...xs)).toBeCloseTo(centre + 10 * pxPerMm, 1);
   });

@@ -5,7 +5,7 @@ export const PANELS_PARTS = {
   'Blocks hand-over.': 'Hindert die Übergabe.',
   'by dx': 'um dx',
   'by dy': 'um dy',
-  'by the zones': 'nach Zonen (automatisch)',
+  'by the zones': 'nach Zonen',
   'Checking …': 'Wird geprüft …',
   'checking …': 'wird geprüft …',
   'copies in rows': 'Kopien in Reihen',

@@ -20,7 +20,7 @@ export const PANELS_READOUT1 = {
   'Build time one way and both ways (estimate)': 'Bauzeit in einer und in beiden Richtungen (Schätzung)',
   'build time · factor ± spread': 'Bauzeit · Faktor ± Streuung',
   'build time, h': 'Bauzeit, h',
-  'by geometry': 'nach Geometrie',
+  'by geometry': 'geom.',
   'Connected regions of one part that this laser exposes, adjacent cells merged.':
     'Zusammenhängende Gebiete eines Teils, die dieser Laser belichtet, Nachbarzellen vereinigt.',
   'contours·P/v_c = {contours} · {outline} / {contourSpeed} mm/s':

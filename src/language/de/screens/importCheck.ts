@@ -16,7 +16,7 @@ export const SCREENS_IMPORT_CHECK = {
   'mirror left and right': 'links und rechts spiegeln',
   'No unit in the file: taken as px, 1/96 in. Compare the size with the part and choose.':
     'Keine Einheit in der Datei: als px gelesen, 1/96 in. Größe mit dem Teil vergleichen und wählen.',
-  'not said, taken as px': 'nicht genannt, als px gelesen',
+  'not said, taken as px': 'keine, also px',
   'Nothing was left out.': 'Nichts wurde weggelassen.',
   'The drawing does not say its unit. Compare the size with the part and choose.':
     'Die Zeichnung nennt ihre Einheit nicht. Größe mit dem Teil vergleichen und wählen.',
