@@ -123,3 +123,19 @@ export const checksumNow = async (page: Page): Promise<string> => {
   await expect(checksum).toHaveText(/^[0-9a-f]{12}$/);
   return checksum.innerText();
 };
+
+type Places = readonly (readonly [number, number])[];
+
+/** Sends fingers to the page as the system does: the places given are those that touch it from now on. */
+export const fingersOn = async (
+  page: Page,
+): Promise<
+  (type: 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel', places: Places) => Promise<unknown>
+> => {
+  const client = await page.context().newCDPSession(page);
+  return (type, places) =>
+    client.send('Input.dispatchTouchEvent', {
+      type,
+      touchPoints: places.map(([x, y], id) => ({ x, y, id })),
+    });
+};

@@ -1,6 +1,6 @@
 /** The order of the part list: rows dragged by their grip, moved by keys, taken from a sorted column; and renaming in it. */
 import type { Page } from '@playwright/test';
-import { expect, openDemo, test } from './page';
+import { expect, fingersOn, openDemo, test } from './page';
 
 const ids = (page: Page): Promise<(string | null)[]> =>
   page
@@ -92,4 +92,37 @@ test('Escape gives up a new name, and keys that cannot move rows say why', async
   await rowOf(page, 'P03').getByRole('button', { name: 'P03', exact: true }).click();
   await page.keyboard.press('Alt+ArrowUp');
   await expect(page.getByTestId('notices')).toContainText('a column sorts the list');
+});
+
+test.describe('with fingers', () => {
+  test.use({ hasTouch: true });
+
+  test('the grip carries a row, the row beside it scrolls the list; what the system takes away stays put', async ({
+    page,
+  }) => {
+    await openDemo(page);
+    const touch = await fingersOn(page);
+    const grip = (await page.getByTestId('grip-P01').boundingBox())!;
+    const from = [grip.x + grip.width / 2, grip.y + grip.height / 2] as const;
+    const to = (await middleOf(page, 'P03')) + 4;
+    const carryDown = async () => {
+      await touch('touchStart', [from]);
+      for (let i = 1; i <= 5; i++) await touch('touchMove', [[from[0], from[1] + ((to - from[1]) * i) / 5]]);
+      await expect(page.getByTestId('row-landing')).toHaveText('3 of 27');
+    };
+    await carryDown();
+    await touch('touchCancel', []);
+    await expect(page.getByTestId('row-landing')).toHaveCount(0);
+    await expect.poll(() => ids(page)).toEqual(['P01', 'P02', 'P03', 'P04', 'P05']);
+    await carryDown();
+    await touch('touchEnd', []);
+    await expect.poll(() => ids(page)).toEqual(['P02', 'P03', 'P01', 'P04', 'P05']);
+    const list = page.locator('.part-table');
+    const row = (await rowOf(page, 'P05').boundingBox())!;
+    await touch('touchStart', [[row.x + 120, row.y]]);
+    for (let i = 1; i <= 5; i++) await touch('touchMove', [[row.x + 120, row.y - 20 * i]]);
+    await touch('touchEnd', []);
+    await expect.poll(() => list.evaluate((element) => element.scrollTop)).toBeGreaterThan(20);
+    await expect.poll(() => ids(page)).toEqual(['P02', 'P03', 'P01', 'P04', 'P05']);
+  });
 });

@@ -1,5 +1,5 @@
 /** Selecting, arranging and copying on the real page, and the clipboard between two windows. Places as on the demo plate. */
-import { choosePart, expect, focusPlan, grabAndMove, onPlan, openDemo, test } from './page';
+import { choosePart, expect, focusPlan, grabAndMove, onPlan, openDemo, test, fingersOn } from './page';
 
 test.beforeEach(async ({ page }) => {
   await openDemo(page);
@@ -162,12 +162,7 @@ test.describe('with fingers', () => {
   test.use({ hasTouch: true });
 
   test('two of them zoom and pan; one that rests opens the menu', async ({ page }) => {
-    const client = await page.context().newCDPSession(page);
-    const touch = (type: string, points: readonly (readonly [number, number])[]) =>
-      client.send('Input.dispatchTouchEvent', {
-        type: type as 'touchStart',
-        touchPoints: points.map(([x, y], id) => ({ x, y, id })),
-      });
+    const touch = await fingersOn(page);
     const part = await onPlan(page, 130 + 17, -62);
     const [x, y] = await onPlan(page, 0, 0);
     await touch('touchStart', [[x - 50, y]]);
