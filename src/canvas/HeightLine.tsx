@@ -55,26 +55,32 @@ export const setHeightAt = (bench: Workbench, axis: ZAxis, top: Px): void =>
 /** The pointer on the handle: pressed, it takes the height along. */
 function useDrag(axis: ZAxis) {
   const bench = useWorkbench();
-  const dragging = useRef(false);
+  /** The height at the press, while it is held. */
+  const from = useRef<Mm | null>(null);
   const follow = (event: PointerEvent<HTMLDivElement>) => {
     const frame = event.currentTarget.parentElement!.getBoundingClientRect();
-    if (dragging.current) setHeightAt(bench, axis, event.clientY - frame.top);
+    if (from.current !== null) setHeightAt(bench, axis, event.clientY - frame.top);
   };
   const press = (event: PointerEvent<HTMLDivElement>) => {
     if (event.button !== 0) return;
     event.stopPropagation();
     event.currentTarget.setPointerCapture(event.pointerId);
-    dragging.current = true;
+    from.current = bench.store.getState().view.height_mm;
   };
   const stop = () => {
-    dragging.current = false;
+    from.current = null;
+  };
+  /** The system takes the pointer away: the height goes back. */
+  const lose = () => {
+    if (from.current !== null) bench.setView({ height_mm: from.current });
+    stop();
   };
   return {
     onPointerDown: press,
     onPointerMove: follow,
     onPointerUp: stop,
-    onPointerCancel: stop,
-    onLostPointerCapture: stop,
+    onPointerCancel: lose,
+    onLostPointerCapture: lose,
   };
 }
 

@@ -3,6 +3,7 @@
  * of the selection, corners of the drawn zone that is chosen. Degrees counter-clockwise from +x, millimetres on the platform.
  */
 import { t, type Text } from '../language/index';
+import { formatField } from '../units/format';
 import { Suspense, type PointerEvent } from 'react';
 import { onceDrawn } from './later';
 import { setZoneLine } from '../commands/operations/zoneLines';
@@ -122,7 +123,7 @@ function LineGrips({ line, index, host, size, onPress }: HandlesProps & { line: 
       value={line.c}
       least={-half}
       most={half}
-      valueText={`${line.c} mm`}
+      valueText={`${formatField(line.c)} mm`}
       className={active ? 'handle-active' : ''}
       testId={`line-${lineId(line)}${end === 0 ? '' : '-rear'}`}
       cursor={Math.abs(line.nx) > Math.abs(line.ny) ? 'col-resize' : 'row-resize'}

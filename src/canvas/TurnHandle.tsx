@@ -3,6 +3,7 @@
  * which a cross marks. Degrees counter-clockwise from +x, screen px.
  */
 import { t } from '../language/index';
+import { formatField } from '../units/format';
 import type { Analysis } from '../build/types';
 import { boxOf } from '../geometry/region';
 import type { PartId } from '../layout/types';
@@ -90,6 +91,7 @@ export default function TurnHandle({ host, size, onPress }: HandlesProps) {
   const name = several
     ? t('Turn {count} parts', { count: selection.length })
     : t('Turn {id}', { id: lead.id });
+  const angle = `${formatField(lead.turn_deg)}°`;
   return (
     <>
       <Leader place={place} selection={selection} size={size} />
@@ -99,7 +101,7 @@ export default function TurnHandle({ host, size, onPress }: HandlesProps) {
         value={lead.turn_deg}
         least={0}
         most={360}
-        valueText={several ? `${lead.id} at ${lead.turn_deg}°` : `${lead.turn_deg}°`}
+        valueText={several ? t('{part} at {angle}', { part: lead.id, angle }) : angle}
         className="handle-turn"
         testId="turn-handle"
         cursor="grab"

@@ -4,6 +4,7 @@
  * Shift: 10 mm), Delete takes a corner away, Insert adds one on the side that follows. Platform mm, screen px.
  */
 import { t } from '../language/index';
+import { formatField } from '../units/format';
 import { useRef, type PointerEvent, type ReactNode } from 'react';
 import {
   addZoneCorner,
@@ -73,7 +74,7 @@ function ZoneHandle(props: {
       value={x}
       least={-platform.width_mm / 2}
       most={platform.width_mm / 2}
-      valueText={`x ${x} mm, y ${y} mm`}
+      valueText={`x ${formatField(x)} mm, y ${formatField(y)} mm`}
       className="handle-zone"
     >
       <svg viewBox="-12 -12 24 24" aria-hidden="true">

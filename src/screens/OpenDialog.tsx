@@ -2,6 +2,7 @@
  * What is open over the sheet: help, about, copies, or the check page of the first file that waits.
  */
 import { Suspense } from 'react';
+import { t } from '../language/index';
 import { onceDrawn } from '../canvas/later';
 import { useWorkbench } from '../canvas/bench';
 import { kindOf } from '../commands/file/fileKind';
@@ -56,7 +57,9 @@ function FileCheck({ files, turn, onClose }: Extract<Open, { kind: 'import' }> &
   const [file] = files;
   const Check = kindOf(file.name) === 'mesh' ? MeshCheck : ImportCheck;
   const last = turn + files.length - 1;
-  return <Check file={file} inRow={last > 1 ? `, ${turn} of ${last}` : ''} onClose={onClose} />;
+  return (
+    <Check file={file} inRow={last > 1 ? t(', {turn} of {last}', { turn, last }) : ''} onClose={onClose} />
+  );
 }
 
 export function OpenDialog({ open, onClose }: { readonly open: Open; onClose(): void }) {

@@ -105,7 +105,7 @@ const MARKUP = /[<>]|="|\w="|^" |:$|url\(|gradient\(|rgba\(|^deg, |data:image/;
 const NAMES = /^(Evenplate( Sheet)?|Letter|English|Deutsch)$/;
 /** Words of a language: two of them, or one that begins a sentence. */
 const WORDS = /\p{L}{2,}[ \u00a0\u202f,.:;–-]+\p{L}{2,}|^\p{Lu}\p{Ll}{2,}$/u;
-const LONE_WORD = /\p{L}{3,}/u;
+const LONE_WORD = /\p{L}{3,}|(?<![\p{L}-])(as|at|by|in|is|no|of|on|or|to)(?![\p{L}-])/u;
 
 /**
  * What stands in files for machines or in their formats, in reports of faults of the program, in names that are stored.

@@ -29,13 +29,13 @@ const figures = (layout: Layout) => layerFiguresAt(analyse(layout), 1);
 describe('a part', () => {
   test('has its name, its place and who exposes how much of it', () => {
     const layout = plate();
-    expect(partTexts(layout, figures(layout))[0]).toBe('P01, x -5 mm, y -60.5 mm, 75 % on L1, 25 % on L2');
-    expect(partTexts(layout, figures(layout))[1]).toBe('P02, x 60 mm, y -60 mm, 100 % on L2');
+    expect(partTexts(layout, figures(layout))[0]).toBe('P01, x −5 mm, y −60.5 mm, 75 % on L1, 25 % on L2');
+    expect(partTexts(layout, figures(layout))[1]).toBe('P02, x 60 mm, y −60 mm, 100 % on L2');
   });
   test('says its turn, and that it has no section where it has none', () => {
     const layout = plate();
     const turned = { ...layout, parts: layout.parts.map((part) => ({ ...part, turn_deg: 90 })) };
-    expect(partTexts(turned, null)[1]).toBe('P02, x 60 mm, y -60 mm, turned 90°, no section at this height');
+    expect(partTexts(turned, null)[1]).toBe('P02, x 60 mm, y −60 mm, turned 90°, no section at this height');
   });
 });
 test('a laser says what it exposes in the layer, and that it is off', () => {
@@ -76,7 +76,7 @@ describe('news', () => {
     }));
 
   test('a selected part that was moved is told by its new place', () => {
-    expect(after(moved('P02'))).toBe('P02, x 70 mm, y -60 mm, 100 % on L2');
+    expect(after(moved('P02'))).toBe('P02, x 70 mm, y −60 mm, 100 % on L2');
   });
   test('hovering, and parts that are not selected, are none', () => {
     expect(after((bench) => bench.setView({ hover: { kind: 'part', part: 'P01' } }))).toBeNull();

@@ -202,9 +202,35 @@ describe('scrubbing', () => {
     expect(held).not.toHaveBeenCalled();
     pointer('pointermove', 8);
     pointer('pointermove', 20);
+    pointer('pointerup', 20);
     pointer('lostpointercapture', 20);
     expect(committed.mock.calls.flat()).toEqual([12, 15]);
     expect(held.mock.calls.flat()).toEqual(['begin', 'end']);
+  });
+  test.each(['pointercancel', 'lostpointercapture', 'blur'])('%s takes a drag back', (type) => {
+    pointer('pointerdown', 0);
+    pointer('pointermove', 20);
+    if (type === 'blur') act(() => void window.dispatchEvent(new Event('blur')));
+    else pointer(type, 20);
+    pointer('pointermove', 40);
+    pointer('pointerup', 40);
+    expect(held.mock.calls.flat()).toEqual(['begin', 'cancel']);
+    expect(committed).toHaveBeenCalledTimes(1);
+  });
+  test('values that differ come to a limit together and keep their differences', () => {
+    let values = [2, 10];
+    const onEach = (to: (now: number) => number): null => {
+      values = values.map(to);
+      show({ values, onEach, min: 1 });
+      return null;
+    };
+    show({ values, onEach, min: 1 });
+    pointer('pointerdown', 0);
+    pointer('pointermove', -40);
+    expect(values).toEqual([1, 9]);
+    pointer('pointermove', -20);
+    expect(values).toEqual([6, 14]);
+    pointer('pointerup', -20);
   });
   test('Escape takes a drag back and keeps the key from the page', () => {
     const page = vi.fn<() => void>();

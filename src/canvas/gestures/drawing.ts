@@ -3,7 +3,7 @@
  * one with a second press. Polygon and zone are drawn in corners.ts. What a drawing becomes on the plate, and what is
  * said about it. Platform millimetres on the steps of a drag.
  */
-import { t } from '../../language/index';
+import { t, type Text } from '../../language/index';
 import { addedParts } from '../../commands/operations/names';
 import { addDrawnPart, type Drawing } from '../../commands/operations/shapes';
 import { addDrawnZone } from '../../commands/operations/zones';
@@ -42,7 +42,7 @@ const drawingOf = (draft: PartDraft): Drawing => {
   }
 };
 
-const NAMES: Readonly<Record<DrawTool, string>> = {
+const NAMES: Readonly<Record<DrawTool, Text>> = {
   rectangle: 'Draw a rectangle',
   disc: 'Draw a disc',
   ring: 'Draw a ring',
@@ -51,11 +51,13 @@ const NAMES: Readonly<Record<DrawTool, string>> = {
 };
 
 const commitZone = (bench: Workbench, { points }: CornerDraft): void =>
-  changeZones(bench, NAMES.zone, (plate) => addDrawnZone(plate, [points.map(point)], [nextZoneLaser(plate)]));
+  changeZones(bench, t(NAMES.zone), (plate) =>
+    addDrawnZone(plate, [points.map(point)], [nextZoneLaser(plate)]),
+  );
 
 const commitPart = (bench: Workbench, draft: PartDraft): void => {
   const { layout: before, view } = bench.store.getState();
-  bench.change(NAMES[draft.kind], (layout) => addDrawnPart(layout, drawingOf(draft), view.drawHeight_mm));
+  bench.change(t(NAMES[draft.kind]), (layout) => addDrawnPart(layout, drawingOf(draft), view.drawHeight_mm));
   const added = addedParts(before, bench.store.getState().layout);
   if (added.length > 0) bench.setView({ selection: added, tool: 'select' });
 };

@@ -27,7 +27,7 @@ const turnGroupGesture = (host: PlanHost, start: Input, ids: readonly PartId[]):
       const next = swingParts(layout, ids, target(to), pivot, before);
       return next === layout ? layout : keepPivot(next, ids, pivot);
     },
-    words: (to) => [`by ${turnWords(target(to))}`],
+    words: (to) => [t('by {amount}', { amount: turnWords(target(to)) })],
   });
 };
 

@@ -49,7 +49,7 @@ export const moveZoneGesture = (
       const wanted = by(to);
       return moveDrawnZone(plate, zone, x + wanted.x - presentX, y + wanted.y - presentY);
     }),
-    words: (to) => [`by ${placeWords(by(to), to.held)}`],
+    words: (to) => [t('by {amount}', { amount: placeWords(by(to), to.held) })],
     clicked,
   });
 };

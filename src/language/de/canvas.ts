@@ -3,6 +3,8 @@ export const CANVAS = {
   'A click per corner or a drag per side, Enter ends':
     'Ein Klick je Ecke oder ein Zug je Seite, Eingabe beendet',
   'at most {angle}, spot × {spot}': 'höchstens {angle}, Fleck × {spot}',
+  'by {amount}': 'um {amount}',
+  '{part} at {angle}': '{part} bei {angle}',
   'best possible {bestPossible}': 'bestmöglich {bestPossible}',
   'best ¦ legend': 'Bestm.',
   'blade moves towards {towards}°': 'Klinge fährt nach {towards}°',

@@ -152,7 +152,8 @@ export function BladeChart({
         </svg>
       )}
       <span className="blade-read">
-        {pointed !== null && `at ${metText(pointed)}: ${metText(metAt(contact.profile, pointed))}`}
+        {pointed !== null &&
+          t('at {place}: {met}', { place: metText(pointed), met: metText(metAt(contact.profile, pointed)) })}
       </span>
     </div>
   );

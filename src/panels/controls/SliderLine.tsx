@@ -1,5 +1,6 @@
 /**
- * A slider for one number; a drag from press to release, or a held key, is one gesture, so one history entry.
+ * A slider for one number; a drag from press to release, or a held key, is one gesture, so one history entry. Escape, and
+ * a pointer that the system takes away, give the first value back.
  */
 import { Slider } from 'radix-ui';
 import type { KeyboardEvent } from 'react';
@@ -14,31 +15,50 @@ interface SliderLineProps {
   readonly valueText: string;
   readonly testId?: string;
   onChange(value: number): void;
-  onHold?(phase: 'begin' | 'end'): void;
+  onHold?(phase: 'begin' | 'end' | 'cancel'): void;
 }
 
 const STEPS = /^(Arrow\w+|Home|End|PageUp|PageDown)$/;
 
 /** One gesture at a time, begun by pointer or key. */
-function useHold(onHold: SliderLineProps['onHold']) {
-  const held = useRef(false);
+function useHold({ value, onHold, onChange }: SliderLineProps) {
+  const start = useRef<number | null>(null);
+  /** Taken back while still held: it steps no more until it is let go. */
+  const takenBack = useRef(false);
   const begin = (): void => {
-    if (!held.current) onHold?.('begin');
-    held.current = true;
+    if (start.current !== null || takenBack.current) return;
+    start.current = value;
+    onHold?.('begin');
   };
   const end = (): void => {
-    if (held.current) onHold?.('end');
-    held.current = false;
+    if (start.current !== null) onHold?.('end');
+    start.current = null;
+    takenBack.current = false;
+  };
+  const cancel = (): void => {
+    const first = start.current;
+    start.current = null;
+    takenBack.current = false;
+    if (first === null) return;
+    if (onHold) onHold('cancel');
+    else onChange(first);
   };
   const press = (event: KeyboardEvent): void => {
     if (STEPS.test(event.key)) begin();
+    if (event.key !== 'Escape' || start.current === null) return;
+    event.stopPropagation();
+    cancel();
+    takenBack.current = true;
   };
-  return { begin, end, press };
+  const change = (next: number | undefined): void => {
+    if (next !== undefined && !takenBack.current) onChange(next);
+  };
+  return { begin, end, cancel, press, change };
 }
 
 export function SliderLine(props: SliderLineProps) {
   const { value, min, max, step } = props;
-  const hold = useHold(props.onHold);
+  const hold = useHold(props);
   return (
     <Slider.Root
       className="slider"
@@ -47,12 +67,12 @@ export function SliderLine(props: SliderLineProps) {
       max={max}
       step={step}
       onPointerDown={hold.begin}
-      onLostPointerCapture={hold.end}
+      onPointerUp={hold.end}
+      onPointerCancel={hold.cancel}
+      onLostPointerCapture={hold.cancel}
       onKeyUp={hold.end}
       onBlur={hold.end}
-      onValueChange={([next]) => {
-        if (next !== undefined) props.onChange(next);
-      }}
+      onValueChange={([next]) => hold.change(next)}
       onKeyDown={hold.press}
     >
       <Slider.Track className="slider-track">

@@ -19,6 +19,13 @@ const WHEEL_REST_MS = 500;
 const scaleOf = ({ shiftKey, altKey }: { shiftKey: boolean; altKey: boolean }): number =>
   shiftKey ? 10 : altKey ? 0.1 : 1;
 
+/** As much of a step as all of several values can take: they keep their differences. */
+function sharedStep(by: number, { values = [], min = -Infinity, max = Infinity }: TypedFieldProps): number {
+  const down = Math.min(0, Math.max(...values.map((value) => min - value)));
+  const up = Math.max(0, Math.min(...values.map((value) => max - value)));
+  return Math.min(up, Math.max(down, by));
+}
+
 /** The gesture itself: begun by its first step, ended or taken back. */
 function createScrub() {
   let now: { readonly props: TypedFieldProps; stepped(): void } | null = null;
@@ -43,7 +50,10 @@ function createScrub() {
       if (open === null) props.onHold?.('begin');
       open ??= { start: props.value, moved: 0 };
       const by = steps * props.step;
-      if (props.onEach) return void props.onEach((now) => stepField(now, by, 1, props));
+      if (props.onEach) {
+        const each = sharedStep(by, props);
+        return void props.onEach((now) => stepField(now, each, 1, props));
+      }
       const next = stepField(open.start, open.moved + by, 1, props);
       // What lies beyond a limit is not remembered: the way back begins at once.
       open.moved = next - open.start;
@@ -79,20 +89,24 @@ function listenToWheel(input: HTMLInputElement, scrub: Scrub): () => void {
   };
 }
 
-/** A drag along the label, sideways; touch scrolls the panel as ever. */
+/** A drag along the label, sideways; touch scrolls the panel as ever. What the system takes away is taken back. */
 function labelDrag(scrub: Scrub) {
   let from: { readonly x: number; taken: number } | null = null;
   let dragged = false;
   const stop = (): void => {
     window.removeEventListener('keydown', escape, true);
+    window.removeEventListener('blur', lose);
     from = null;
+  };
+  const lose = (): void => {
+    if (from !== null) scrub.cancel();
+    stop();
   };
   const escape = (event: globalThis.KeyboardEvent): void => {
     if (event.key !== 'Escape' || !scrub.open()) return;
     event.preventDefault();
     event.stopPropagation();
-    scrub.cancel();
-    stop();
+    lose();
   };
   return {
     onPointerDown: (event: PointerEvent<HTMLLabelElement>): void => {
@@ -101,6 +115,7 @@ function labelDrag(scrub: Scrub) {
       from = { x: event.clientX, taken: 0 };
       event.currentTarget.setPointerCapture(event.pointerId);
       window.addEventListener('keydown', escape, true);
+      window.addEventListener('blur', lose);
     },
     onPointerMove: (event: PointerEvent): void => {
       if (from === null) return;
@@ -111,10 +126,12 @@ function labelDrag(scrub: Scrub) {
       scrub.step((steps - from.taken) * scaleOf(event));
       from.taken = steps;
     },
-    onLostPointerCapture: (): void => {
-      scrub.end();
+    onPointerUp: (): void => {
+      if (from !== null) scrub.end();
       stop();
     },
+    onPointerCancel: lose,
+    onLostPointerCapture: lose,
     /** A drag is no click: the input does not take the focus. */
     onClick: (event: { preventDefault(): void }): void => {
       if (dragged) event.preventDefault();

@@ -8,7 +8,9 @@ import type { Layout, Part, Zoning } from '../../layout/types';
 import { zoneLines } from '../../zoning/lines';
 import { formatField } from '../../units/format';
 
-const mm = (value: number): string => `${formatField(Math.round(value * 1000) / 1000)} mm`;
+/** With a minus sign: a hyphen is passed over by many voices. */
+const mm = (value: number): string =>
+  `${formatField(Math.round(value * 1000) / 1000).replace('-', '−')} mm`;
 
 /** Section areas of each part by laser, in the layer of `figures`; laser −1 is none. */
 function areasByPart(figures: LayerFigures | null): ReadonlyMap<number, ReadonlyMap<number, number>> {

@@ -6,6 +6,7 @@ export const PANELS_BLADE = {
   'at once': 'auf einmal',
   'before the last change; being computed: {percent} %':
     'vor der letzten Änderung; wird berechnet: {percent} %',
+  'at {place}: {met}': 'bei {place}: {met}',
   'BLADE, LAYER {layer}': 'KLINGE, SCHICHT {layer}',
   'geometry only': 'reine Geometrie',
   'Length met by the blade along its stroke': 'Von der Klinge getroffene Länge entlang des Hubs',

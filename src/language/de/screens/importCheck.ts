@@ -1,5 +1,6 @@
 /** German of the screens: import check. */
 export const SCREENS_IMPORT_CHECK = {
+  ', {turn} of {last}': ', {turn} von {last}',
   ', first at x {x}, y {y} mm': ', zuerst bei x {x}, y {y} mm',
   ', narrowest gap {gap}': ', engste Lücke {gap}',
   'as the file says': 'wie die Datei sagt',
