@@ -56,6 +56,7 @@ export function createKeyboard(context: Context): Keyboard {
   return {
     down: (event) => {
       const command = commandForKey(event, context);
+      if (command?.native) release();
       if (!command || command.native) return false;
       if (!held && bench.gestureOpen() && disturbs(command)) return true;
       if (event.repeat && !command.repeats && !command.whileHeld) return true;
@@ -66,7 +67,8 @@ export function createKeyboard(context: Context): Keyboard {
       return true;
     },
     up: ({ key }) => {
-      if (held?.key === key.toLowerCase()) release();
+      // while Cmd is held, macOS tells of no other key that it was let go
+      if (key === 'Meta' || held?.key === key.toLowerCase()) release();
     },
     blur: release,
   };

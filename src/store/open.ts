@@ -58,13 +58,13 @@ async function begin(options: VisitOptions): Promise<Begun> {
   const { first, analyse, heights, storage, loadLarge = browserLarge, later = atOnce } = options;
   const bare = { layout: first(), analyse, heights, loadFinder: () => later(loadFindProblems) };
   if (!storage || !anythingSaved(storage)) return { bench: createWorkbench(bare), known: null, fault: null };
-  const { savedWork, setAside, WITHOUT_FIGURES } = await import('./saved');
+  const { ofAnyPlate, savedWork, setAside, WITHOUT_FIGURES } = await import('./saved');
   const { known, timeline, view, fault } = await savedWork(storage, loadLarge);
   if (!known) return { bench: createWorkbench({ ...bare, view }), known, fault };
   const bench = createWorkbench({ ...bare, layout: known.layout, timeline, view });
   if (works(bench)) return { bench, known, fault };
   const broken = setAside(storage, WITHOUT_FIGURES);
-  return { bench: createWorkbench({ ...bare, view }), known: null, fault: broken };
+  return { bench: createWorkbench({ ...bare, view: ofAnyPlate(view) }), known: null, fault: broken };
 }
 
 /** Saves what changes from here on, as soon as the code for it has come; says so where it does not come. */

@@ -59,6 +59,11 @@ function savedView(storage: WorkStorage | null): Partial<View> {
   };
 }
 
+/** Without the marks and the height, which belong to the plate that was saved. */
+export function ofAnyPlate({ locked: _locked, hidden: _hidden, height_mm: _height, ...view }: Partial<View>) {
+  return view;
+}
+
 /** The key that the saved layout stands under. */
 const layoutKey = (storage: WorkStorage): string =>
   held(storage, LARGE_KEY) === null ? LAYOUT_KEY : LARGE_KEY;
@@ -162,5 +167,5 @@ export async function savedWork(storage: WorkStorage | null, load: LoadLarge): P
         .catch(() => undefined);
     return { ...withTimeline(storage, found.value), view, fault: null };
   }
-  return { known: null, timeline: null, view, fault: setAside(storage, found.fault) };
+  return { known: null, timeline: null, view: ofAnyPlate(view), fault: setAside(storage, found.fault) };
 }

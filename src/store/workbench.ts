@@ -13,6 +13,7 @@ import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
 import { sameValue } from '../layout/same';
 import { keepLocked, stillNamed } from './locked';
+import { rememberMarks } from './marks';
 import { begunFault, broughtBack, createRevising, localDay } from './revising';
 import { settled } from './settle';
 import type { Moment, Timeline, HeightState, View, Workbench, WorkbenchState } from './types';
@@ -222,6 +223,7 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
   watchRevisions(store, rule, { gestureOpen: gesture.open, dismissNotice: told.dismissNotice });
   if (options.heights) followHeights(store, options.heights, told.notify);
   if (!given) void bringFinder(store, loadFinder, told.notify);
+  const marks = rememberMarks(store);
   const history = store.temporal.getState;
   return {
     store,
@@ -253,11 +255,11 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
     gestureOpen: gesture.open,
     undo: () => {
       gesture.end();
-      history().undo();
+      marks.step(history().undo);
     },
     redo: () => {
       gesture.end();
-      history().redo();
+      marks.step(history().redo);
     },
     history: () => ({
       undo: history().pastStates.length > 0 ? store.getState().lastChange : null,

@@ -114,6 +114,17 @@ describe('by the browser’s events', () => {
     expect(place.layout().parts.at(-1)?.at_mm).toEqual([60, -60]);
   });
 
+  test('with Shift and Insert pastes at the pointer, as with Ctrl and V', () => {
+    place.bench.setView({ selection: ['P02'] });
+    const { text } = send('cut', '');
+    const silent = answerForPointer(place.bench, () => ({ x: 30, y: 31 }));
+    window.dispatchEvent(new KeyboardEvent('keydown', { key: 'Shift', shiftKey: true }));
+    window.dispatchEvent(new KeyboardEvent('keydown', { key: 'Insert', shiftKey: true }));
+    send('paste', text);
+    silent();
+    expect(place.layout().parts.at(-1)?.at_mm).toEqual([30, 31]);
+  });
+
   test('with Shift let go pastes at the pointer, by whatever menu', () => {
     place.bench.setView({ selection: ['P02'] });
     const { text } = send('cut', '');

@@ -104,6 +104,16 @@ describe('held keys', () => {
     expect(place.bench.history()).toEqual({ undo: null, redo: 'Move 1 mm to the right' });
   });
 
+  test.each([
+    ['a key that the browser answers itself', () => keyboard.down(keyEvent('Ctrl+C'))],
+    ['Cmd let go, which hides that the arrow was', () => keyboard.up({ key: 'Meta' })],
+  ])('%s ends it', (_, next) => {
+    hold('ArrowRight', 1);
+    next();
+    expect(place.bench.gestureOpen()).toBe(false);
+    expect(place.bench.history().undo).toBe('Move 1 mm to the right');
+  });
+
   test('two presses are two entries', () => {
     for (let i = 0; i < 2; i++) {
       keyboard.down(keyEvent('ArrowUp'));

@@ -180,6 +180,15 @@ describe('saved text that cannot be read', () => {
     expect(nameOf(await visit(storage))).toBe('new work');
   });
 
+  test('takes its padlocks and its height along, the ground stays', async () => {
+    const storage = memory();
+    storage.map.set(LAYOUT_KEY, 'torn');
+    const saved = { locked: ['P01'], hidden: ['P02'], height_mm: 7, theme: 'dark' };
+    storage.map.set(VIEW_KEY, JSON.stringify(saved));
+    const { view } = (await visit(storage)).bench.store.getState();
+    expect(view).toMatchObject({ locked: [], hidden: [], height_mm: 0, theme: 'dark' });
+  });
+
   test('does not overwrite what was kept aside before', async () => {
     const storage = memory();
     for (const text of ['first', 'second', 'third']) {

@@ -26,11 +26,16 @@ export function listenToClipboard(target: KeyTarget, context: Context): () => vo
     event.preventDefault();
     return true;
   };
-  const noteShift = (event: Event): void => void (shift = (event as KeyboardEvent).shiftKey);
   const listeners = {
-    keydown: noteShift,
+    // Shift with Insert is an ordinary paste
+    keydown: (event: Event) => {
+      const { key, shiftKey } = event as KeyboardEvent;
+      shift = shiftKey && key.toLowerCase() === 'v';
+    },
     // the browser's own menu pastes too, long after a key was let go
-    keyup: noteShift,
+    keyup: () => {
+      shift = false;
+    },
     copy: take,
     cut: (event: Event) => {
       if (take(event)) takeAway(bench, bench.store.getState().view.selection);
