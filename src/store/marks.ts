@@ -3,40 +3,36 @@
  * part of the history (they are the viewer's); what a part had is kept with the very object that the history keeps.
  */
 import type { StoreApi } from 'zustand/vanilla';
-import type { Layout, Part, PartId } from '../layout/types';
+import type { Part, PartId } from '../layout/types';
 import { renamed } from './locked';
 import type { View, WorkbenchState } from './types';
 
-type Mark = 'locked' | 'hidden';
-const MARKS: readonly Mark[] = ['locked', 'hidden'];
+type Marks = readonly [locked: readonly PartId[], hidden: readonly PartId[]];
+const marksOf = ({ locked, hidden }: View): Marks => [locked, hidden];
 
-const partsOf = ({ parts }: Layout, ids: readonly PartId[]): readonly Part[] =>
-  parts.filter(({ id }) => ids.includes(id));
-
-/** Follows a store; `step` is an undo or a redo, after which the marks of what came back are there again. */
+/** Follows a store; `step` takes an undo or a redo, after which the marks of what came back are there again. */
 export function rememberMarks(store: Pick<StoreApi<WorkbenchState>, 'getState' | 'setState' | 'subscribe'>) {
-  const gone: Readonly<Record<Mark, WeakSet<Part>>> = { locked: new WeakSet(), hidden: new WeakSet() };
-  store.subscribe((now, before) => {
-    if (now.layout.parts === before.layout.parts) return;
-    for (const mark of MARKS) {
-      const lost = before.view[mark].filter((id) => !now.view[mark].includes(id));
-      if (lost.length === 0) continue;
-      const names = renamed(before.layout, now.layout);
-      for (const part of partsOf(before.layout, lost)) if (!names.has(part.id)) gone[mark].add(part);
-    }
+  const gone = [new WeakSet<Part>(), new WeakSet<Part>()] as const;
+  store.subscribe(({ layout, view }, before) => {
+    if (layout.parts === before.layout.parts) return;
+    const now = marksOf(view);
+    const lost = marksOf(before.view).map((ids, k) => ids.filter((id) => !now[k]!.includes(id)));
+    if (lost.every((ids) => ids.length === 0)) return;
+    const names = renamed(before.layout, layout);
+    for (const part of before.layout.parts)
+      for (const [k, ids] of lost.entries())
+        if (ids.includes(part.id) && !names.has(part.id)) gone[k]!.add(part);
   });
-  const cameBack = ({ layout, view }: WorkbenchState, mark: Mark): readonly PartId[] => {
-    const back = layout.parts.filter((part) => gone[mark].delete(part)).map(({ id }) => id);
-    return back.length > 0 ? [...new Set([...view[mark], ...back])] : view[mark];
-  };
   return {
     step: (take: () => void): void => {
       take();
-      const now = store.getState();
-      const marks = { locked: cameBack(now, 'locked'), hidden: cameBack(now, 'hidden') };
-      if (MARKS.every((mark) => marks[mark] === now.view[mark])) return;
-      const view: View = { ...now.view, ...marks };
-      store.setState({ view });
+      const { layout, view } = store.getState();
+      const [locked, hidden] = marksOf(view).map((ids, k) => {
+        const back = layout.parts.filter((part) => gone[k]!.delete(part)).map(({ id }) => id);
+        return back.length > 0 ? [...new Set([...ids, ...back])] : ids;
+      }) as unknown as Marks;
+      if (locked !== view.locked || hidden !== view.hidden)
+        store.setState({ view: { ...view, locked, hidden } });
     },
   };
 }

@@ -130,7 +130,7 @@ const NOT_FOR_READERS: readonly (readonly [file: RegExp, text: RegExp])[] = [
   // What the solver's own check says of a fault of the program.
   [/^allocation\/solver\/(check|groups)\.ts$/, /./],
   // Words of the formats that are read: headings of tables, DXF, STL, SVG, 3MF; a file's own words for its things.
-  [/^import\/table\/columns\.ts$/, /^[a-z ]+$/],
+  [/^import\/table\/columns\.ts$/, /^[a-zä ]+$/],
   [/^import\/(dxf|svg)\//, /^(AutoCAD Binary DXF|block |use |Mid)$/],
   [/^import\/mesh\//, /^(outer loop|object |:path|xmlns:|Relationship|Override|application\/vnd.*)$/],
   // Codes of messages that are put together, paths of scripts, a statement of a script.

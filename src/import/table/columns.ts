@@ -49,13 +49,16 @@ const HEADINGS: Readonly<Record<TableField, readonly string[]>> = {
     'part number',
     'part name',
     'name',
-  ].concat(['teil', 'teil nr', 'teilenummer', 'teilnummer', 'bauteil', 'pos', 'pos nr']),
+  ].concat(
+    ['teil', 'teil nr', 'teilenummer', 'teilnummer', 'bauteil', 'bauteil nr', 'bauteilnummer'],
+    ['bezeichnung', 'pos', 'pos nr'],
+  ),
   shape: ['shape', 'form', 'geometry', 'geometrie', 'outline', 'kontur', 'type', 'typ', 'model', 'modell'],
-  x: ['x', 'x position', 'position x', 'x pos', 'pos x', 'at x'],
-  y: ['y', 'y position', 'position y', 'y pos', 'pos y', 'at y'],
+  x: ['x', 'x position', 'position x', 'x pos', 'pos x', 'at x', 'x coordinate', 'x koordinate'],
+  y: ['y', 'y position', 'position y', 'y pos', 'pos y', 'at y', 'y coordinate', 'y koordinate'],
   turn: ['turn', 'turned', 'rotation', 'angle', 'drehung', 'drehwinkel', 'winkel', 'gedreht'],
   laser: ['pinned', 'pin', 'pinned laser', 'laser', 'laser id', 'laser nr', 'laser no', 'fester laser'],
-  seams: ['seams', 'seam', 'nähte', 'naht', 'naehte'],
+  seams: ['seams', 'seam', 'nähte', 'naht', 'naehte', 'nähte erlaubt'],
   timeFactor: ['time factor', 'timefactor', 'factor', 'zeitfaktor', 'zeit faktor', 'faktor'],
 };
 /** The column of the laser that exposes yields to the one of the pin. */

@@ -24,6 +24,8 @@ export interface TableReading {
   readonly decimal: Decimal;
   /** Numbers of both ways of writing stand in it: somebody has to say which one holds. */
   readonly mixed: boolean;
+  /** Every number with the decimal sign might as well mean thousands: "1,234". */
+  readonly thousands: boolean;
   readonly columns: readonly Column[];
   readonly rows: readonly TableRow[];
 }
@@ -33,13 +35,24 @@ export const AS_TOLD: TableChoices = { separator: null, decimal: null, fields: {
 const LONGEST = 2_000_000;
 const NUMBERS: readonly (TableField | null)[] = ['x', 'y', 'turn', 'timeFactor'];
 
-/** How many numbers have a comma, and how many a point. */
+/** How many numbers have a comma, how many a point, and how many of them may set thousands apart. */
 function decimalsIn(columns: readonly Column[], rows: readonly SplitRow[]) {
   const numbers = rows.flatMap(({ cells }) =>
     cells.filter((_, i) => NUMBERS.includes(columns[i]?.field ?? null)),
   );
   const count = (sign: RegExp): number => numbers.filter((cell) => sign.test(cell)).length;
-  return { commas: count(/\d,\d|^\D?,\d/), points: count(/\d\.\d|^\D?\.\d/) };
+  return {
+    commas: count(/\d,\d|^\D?,\d/),
+    points: count(/\d\.\d|^\D?\.\d/),
+    thousands: count(/^[+\-−]?[1-9]\d{0,2}[.,]\d{3}(?!\d)/),
+  };
+}
+
+/** Where a title stands alone above the headings, they are the first row with several cells. */
+function headed(split: readonly SplitRow[]) {
+  const first = split.findIndex(({ cells }) => cells.filter((cell) => cell !== '').length > 1);
+  const headings = headingColumns(split[Math.max(0, first)]?.cells ?? []);
+  return { headings, body: headings ? split.slice(Math.max(0, first) + 1) : split };
 }
 
 function chosenColumns(columns: readonly Column[], fields: TableChoices['fields']): readonly Column[] {
@@ -57,15 +70,18 @@ export function readTable(text: string, choices: TableChoices = AS_TOLD): Result
   const plain = text.replace(/^\uFEFF/, '');
   const separator = choices.separator ?? guessSeparator(plain);
   const split = splitTable(plain, separator);
-  const headings = headingColumns(split[0]?.cells ?? []);
-  const body = headings ? split.slice(1) : split;
+  const { headings, body } = headed(split);
   const width = Math.max(
     0,
     ...(headings ? [headings.length] : body.slice(0, 1).map(({ cells }) => cells.length)),
   );
   const columns = chosenColumns(headings ?? positionColumns(width), choices.fields);
-  const { commas, points } = decimalsIn(columns, body);
+  const { commas, points, thousands } = decimalsIn(columns, body);
   const decimal = choices.decimal ?? (commas > points ? ',' : '.');
   const rows = body.map((row): TableRow => ({ ...row, entry: readRow(row.cells, columns, decimal) }));
-  return ok({ separator, decimal, mixed: commas > 0 && points > 0, columns, rows });
+  const signs = {
+    mixed: commas > 0 && points > 0,
+    thousands: thousands > 0 && thousands === commas + points,
+  };
+  return ok({ separator, decimal, ...signs, columns, rows });
 }

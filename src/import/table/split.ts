@@ -44,10 +44,17 @@ export function splitTable(text: string, separator: Separator, most = Infinity):
   return rows;
 }
 
-/** The separator that gives every row as many cells as the first; else the first that divides at all. */
+/**
+ * The first separator but the comma that divides every row; else the one that gives every row as many cells as the first;
+ * else the first that divides at all.
+ */
 export function guessSeparator(text: string): Separator {
   const counts = (separator: Separator): number[] =>
     splitTable(text, separator, LOOKED_AT).map(({ cells }) => cells.length);
+  const trusted = SEPARATORS.find(
+    (separator) => separator !== ',' && counts(separator).every((count) => count > 1),
+  );
+  if (trusted) return trusted;
   const even = SEPARATORS.find((separator) => {
     const [first = 1, ...rest] = counts(separator);
     return first > 1 && rest.every((count) => count === first);

@@ -54,6 +54,14 @@ export function TableChoices({ reading, choices, onTaken, onChange, onOnTaken }:
           onChoose={onOnTaken}
         />
       </div>
+      {reading.thousands && !reading.mixed && (
+        <p className="hint" data-testid="table-thousands">
+          {t(
+            'Every “{sign}” has three digits behind it: it is read as the decimal sign. Where it sets thousands apart, choose the other sign, and take it out of the refused numbers.',
+            { sign: reading.decimal },
+          )}
+        </p>
+      )}
       {reading.mixed && (
         <p className="hint" data-testid="table-mixed">
           {t(

@@ -24,6 +24,13 @@ describe('columns', () => {
     expect(entries('Teil\tx "\nP01\t1/4')).toEqual([{ id: 'P01', x: 6.35 }]);
   });
 
+  it('stand under a title, too', () => {
+    expect(entries('Parts of hall 3;;\n\nBauteil-Nr;x-Koordinate;y-Koordinate\nP01;1,5;2')).toEqual([
+      { id: 'P01', x: 1.5, y: 2 },
+    ]);
+    expect(entries('P07\nP01\tblock\t1\t2')[0]).toEqual({ id: 'P07' });
+  });
+
   it('are told by position where there are no headings', () => {
     expect(entries('P01\tblock\t10\t-20\t45\tL1\tfree\t1')).toEqual([
       { id: 'P01', shape: 'block', x: 10, y: -20, turn: 45, laser: 'L1', seams: 'free', timeFactor: 1 },
@@ -50,6 +57,14 @@ describe('columns', () => {
 });
 
 describe('numbers', () => {
+  it('that may as well set thousands apart are told of, unless one of them cannot', () => {
+    expect(read('id,x,y\nP01,"1,234",7\nP02,"-12,500",8')).toMatchObject({ decimal: ',', thousands: true });
+    expect(read('id;x;y\nP01;1.234;2').thousands).toBe(true);
+    for (const x of ['12,34', '0,123', '1234,567'])
+      expect(read(`id;x\nP01;1,234\nP02;${x}`).thousands).toBe(false);
+    expect(read('id;x\nP01;5').thousands).toBe(false);
+  });
+
   it('have the decimal sign that most of them have; the others are refused', () => {
     const text = 'id;x;y\nA;1,5;2,5\nB;1.5;2,5';
     expect(read(text)).toMatchObject({ decimal: ',', mixed: true });

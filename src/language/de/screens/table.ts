@@ -10,6 +10,8 @@ export const SCREENS_TABLE = {
   comma: 'Komma',
   'comma, 1,5': 'Komma, 1,5',
   'counted once': 'einmal gezählt',
+  'Every “{sign}” has three digits behind it: it is read as the decimal sign. Where it sets thousands apart, choose the other sign, and take it out of the refused numbers.':
+    'Hinter jedem „{sign}“ stehen drei Ziffern: es gilt als Dezimalzeichen. Trennt es Tausender, das andere Zeichen wählen und es aus den abgelehnten Zahlen entfernen.',
   'Decimal commas and decimal points stand in one table. Choose which sign holds: numbers with the other one are refused.':
     'Dezimalkommas und Dezimalpunkte stehen in einer Tabelle. Wählen, welches Zeichen gilt: Zahlen mit dem anderen werden abgelehnt.',
   'decimal sign': 'Dezimalzeichen',
