@@ -1,7 +1,7 @@
 /** Every screen and dialog and how it is come to from the workbench on the demo plate, whatever language is spoken. */
 import type { Locator, Page } from '@playwright/test';
 import { binaryStl, box } from '../tests/import/mesh/meshes';
-import { chooseFile, choosePart, expect } from './page';
+import { chooseFile, choosePart, expect, onPlan } from './page';
 
 /** Runs a command by its name in the list of commands. */
 async function runByName(page: Page, id: string, label: string): Promise<void> {
@@ -10,6 +10,15 @@ async function runByName(page: Page, id: string, label: string): Promise<void> {
   await page.keyboard.type(label);
   await page.getByTestId(`palette-${id}`).click();
 }
+
+/** Pastes a text as the browser does, whatever the system's clipboard holds. */
+const paste = (page: Page, text: string): Promise<void> =>
+  page.evaluate((words) => {
+    const clipboardData = new DataTransfer();
+    clipboardData.setData('text/plain', words);
+    const event = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true });
+    document.body.dispatchEvent(event);
+  }, text);
 
 type Come = (page: Page) => Promise<void>;
 
@@ -60,6 +69,11 @@ export const SCREENS: Readonly<Record<string, Come>> = {
         buffer: Buffer.from(binaryStl(box([0, 0, 0], [10, 20, 30]))),
       }),
     testId('mesh-pictures'),
+  ),
+  'a table of parts': until((page) => paste(page, 'Nr;x mm\nP15;100,5\nQ1;2'), testId('table-row')),
+  'the menu of a part': until(
+    async (page) => page.mouse.click(...(await onPlan(page, 130 + 17, -62)), { button: 'right' }),
+    testId('plan-menu'),
   ),
   'the link': until((page) => runByName(page, 'copy-link', 'copy link'), testId('link-text')),
   'the sheet': until((page) => runByName(page, 'sheet', 'sheet'), testId('sheet-page')),

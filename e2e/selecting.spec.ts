@@ -108,6 +108,13 @@ test('a right click opens the menu of what stands there, made of commands; they 
   await expect(rows(page)).toHaveCount(count + 1);
   await page.keyboard.press('Control+z');
   await expect(rows(page)).toHaveCount(count);
+  // a press elsewhere closes it and does nothing else
+  await choosePart(page, 'P15');
+  await page.mouse.click(...(await onPlan(page, 130 + 17, -62)), { button: 'right' });
+  await expect(menu).toBeVisible();
+  await page.mouse.click(...(await onPlan(page, -165, 165)));
+  await expect(menu).toBeHidden();
+  await expect(page.getByTestId('part-inspector')).toContainText('P15');
 });
 
 test('the menu is walked by keys, opens its groups, and Escape gives the plan the keyboard back', async ({

@@ -59,10 +59,12 @@ const Blocks = ({ blocks }: { readonly blocks: readonly Block[] }) =>
 export default function PlanMenu({ asked, onClose, onGone }: PlanMenuProps) {
   const { left, top } = asked.client;
   return (
-    <DropdownMenu.Root open onOpenChange={(open) => !open && onClose()}>
+    <DropdownMenu.Root open modal={false} onOpenChange={(open) => !open && onClose()}>
       <DropdownMenu.Trigger asChild>
         <span aria-hidden style={{ position: 'fixed', left, top }} />
       </DropdownMenu.Trigger>
+      {/* A press elsewhere closes the menu and does nothing else; the page stays readable meanwhile, unlike behind a modal one. */}
+      <div className="menu-ground" onContextMenu={(event) => event.preventDefault()} />
       <DropdownMenu.Portal>
         <DropdownMenu.Content
           className="menu"

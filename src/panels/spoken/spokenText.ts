@@ -9,8 +9,7 @@ import { zoneLines } from '../../zoning/lines';
 import { formatField } from '../../units/format';
 
 /** With a minus sign: a hyphen is passed over by many voices. */
-const mm = (value: number): string =>
-  `${formatField(Math.round(value * 1000) / 1000).replace('-', '−')} mm`;
+const mm = (value: number): string => `${formatField(Math.round(value * 1000) / 1000).replace('-', '−')} mm`;
 
 /** Section areas of each part by laser, in the layer of `figures`; laser −1 is none. */
 function areasByPart(figures: LayerFigures | null): ReadonlyMap<number, ReadonlyMap<number, number>> {
