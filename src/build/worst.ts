@@ -1,10 +1,11 @@
 /**
  * The stretch of height that wastes most: neighbouring layers in which the same lasers work and the same ones wait, and
- * what waiting costs there; layers that lose next to nothing do not count to their uneven neighbours. A laser waits where its load is less than a tenth of the slowest one's: common practice to call
- * it so, no source. Hours lost = Σ layers · (exposure − mean load): what an even share of the same loads would save.
+ * what waiting costs there; layers that lose next to nothing do not count to their uneven neighbours. A laser waits where its
+ * load is less than a tenth of the slowest one's: common practice to call it so, no source. Hours lost = Σ layers · (layer
+ * time − max(minLayer, recoating + mean load)): what an even share of the same loads would save (DESIGN 5.7).
  */
 import type { LaserId } from '../layout/types';
-import type { Hours, Mm } from '../units/types';
+import type { Hours, Mm, Seconds } from '../units/types';
 import type { LayerTotals, Stretch } from './types';
 
 const WAITS_BELOW = 0.1;
@@ -20,36 +21,43 @@ export interface WorstRange {
   readonly working: readonly LaserId[];
   readonly waiting: readonly LaserId[];
   readonly lost_h: Hours;
-  /** Exposure in these layers. */
+  /** Exposure in these layers; with what the minimum layer time adds to it. */
   readonly exposure_h: Hours;
+  readonly held_h: Hours;
 }
 
 const waits = ({ exposure_s }: LayerTotals, load_s: number): boolean => load_s < WAITS_BELOW * exposure_s;
 
 /** The lasers that work in a layer, and whether it loses anything to speak of, as a text to compare. */
-function pattern(stretch: Stretch): string {
+function pattern(stretch: Stretch, minLayer_s: Seconds): string {
   const { figures } = stretch;
   const working = figures.lasers.map(({ on, load_s }) => (on && !waits(figures, load_s) ? '1' : '0'));
-  const uneven = lostIn(stretch) > UNEVEN * exposureIn(stretch);
+  const uneven = lostIn(stretch, minLayer_s) > UNEVEN * exposureIn(stretch);
   return working.join('') + (uneven ? ' uneven' : ' even');
 }
 
-function lostIn({ firstLayer, lastLayer, figures }: Stretch): Hours {
+function lostIn({ firstLayer, lastLayer, figures }: Stretch, minLayer_s: Seconds): Hours {
   const on = figures.lasers.filter((laser) => laser.on);
   if (on.length === 0) return 0;
   const mean = on.reduce((sum, laser) => sum + laser.load_s, 0) / on.length;
-  return ((lastLayer - firstLayer + 1) * (figures.exposure_s - mean)) / S_PER_H;
+  const even_s = Math.max(minLayer_s, figures.recoat_s + mean);
+  return ((lastLayer - firstLayer + 1) * Math.max(0, timeOf(figures) - even_s)) / S_PER_H;
 }
+
+const timeOf = ({ recoat_s, exposure_s, wait_s }: LayerTotals): Seconds => recoat_s + exposure_s + wait_s;
+
+const heldIn = ({ firstLayer, lastLayer, figures }: Stretch): Hours =>
+  ((lastLayer - firstLayer + 1) * (figures.exposure_s + figures.wait_s)) / S_PER_H;
 
 const exposureIn = ({ firstLayer, lastLayer, figures }: Stretch): Hours =>
   ((lastLayer - firstLayer + 1) * figures.exposure_s) / S_PER_H;
 
 /** Neighbouring stretches of one pattern, as ranges of indices. */
-function runs(stretches: readonly Stretch[]): Stretch[][] {
+function runs(stretches: readonly Stretch[], minLayer_s: Seconds): Stretch[][] {
   const found: Stretch[][] = [];
   let before: string | null = null;
   for (const stretch of stretches) {
-    const now = pattern(stretch);
+    const now = pattern(stretch, minLayer_s);
     if (now === before) found.at(-1)!.push(stretch);
     else found.push([stretch]);
     before = now;
@@ -59,7 +67,7 @@ function runs(stretches: readonly Stretch[]): Stretch[][] {
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
-function rangeOf(run: readonly Stretch[], last: Stretch): WorstRange {
+function rangeOf(run: readonly Stretch[], last: Stretch, lost_h: Hours): WorstRange {
   const { figures } = run[0]!;
   const on = figures.lasers.filter((laser) => laser.on);
   return {
@@ -68,18 +76,19 @@ function rangeOf(run: readonly Stretch[], last: Stretch): WorstRange {
     toTop: run.at(-1) === last,
     working: on.filter(({ load_s }) => !waits(figures, load_s)).map(({ id }) => id),
     waiting: on.filter(({ load_s }) => waits(figures, load_s)).map(({ id }) => id),
-    lost_h: sum(run.map(lostIn)),
+    lost_h,
     exposure_h: sum(run.map(exposureIn)),
+    held_h: sum(run.map(heldIn)),
   };
 }
 
 /** The range that loses most hours; null where nothing is lost. */
-export function worstRange(stretches: readonly Stretch[]): WorstRange | null {
+export function worstRange(stretches: readonly Stretch[], minLayer_s: Seconds): WorstRange | null {
   const last = stretches.at(-1);
   let worst: { readonly run: readonly Stretch[]; readonly lost_h: Hours } | null = null;
-  for (const run of runs(stretches)) {
-    const lost_h = sum(run.map(lostIn));
+  for (const run of runs(stretches, minLayer_s)) {
+    const lost_h = sum(run.map((stretch) => lostIn(stretch, minLayer_s)));
     if (lost_h > (worst?.lost_h ?? 1e-9)) worst = { run, lost_h };
   }
-  return worst && last ? rangeOf(worst.run, last) : null;
+  return worst && last ? rangeOf(worst.run, last, worst.lost_h) : null;
 }

@@ -15,7 +15,8 @@ interface BandProps {
 
 export function WorstBand({ stretches, axis, left, right }: BandProps) {
   const lit = useBench((state) => state.view.hover?.kind === 'worst');
-  const worst = useMemo(() => (lit ? worstRange(stretches) : null), [lit, stretches]);
+  const minLayer_s = useBench((state) => state.layout.process.minLayer_s);
+  const worst = useMemo(() => (lit ? worstRange(stretches, minLayer_s) : null), [lit, stretches, minLayer_s]);
   if (worst === null) return null;
   const top = axis.toPx(Math.min(worst.to_mm, axis.top_mm));
   const height = Math.max(1, axis.toPx(worst.from_mm) - top);

@@ -94,12 +94,13 @@ function usePage(bench: Bench, early: EarlyKeys) {
   }, [bench]);
   useEffect(() => {
     let stop: (() => void)[] | null = [];
-    void afterPaint(aroundPlate).then(({ listenToKeys, listenToLinks, listenToDrops }) => {
+    void afterPaint(aroundPlate).then(({ listenToKeys, listenToLinks, listenToDrops, rememberMarks }) => {
       if (stop === null) return;
       stop = [
         listenToKeys(window, context, early),
         listenToLinks(window, context),
         listenToDrops(window, context),
+        rememberMarks(context.bench.store),
       ];
       setKeysHeard(true);
     });

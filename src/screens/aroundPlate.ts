@@ -7,6 +7,7 @@ import './forcedColours.css';
 export { listenToKeys } from '../commands/keyboard';
 export { listenToDrops } from '../commands/listenToDrops';
 export { listenToLinks } from '../commands/listenToLinks';
+export { rememberMarks } from '../store/marks';
 export { Header } from '../panels/header/Header';
 export { TitleBlock } from '../panels/title/TitleBlock';
 export { Spoken } from '../panels/spoken/Spoken';

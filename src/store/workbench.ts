@@ -13,7 +13,6 @@ import type { Fault } from '../layout/result';
 import type { Layout } from '../layout/types';
 import { sameValue } from '../layout/same';
 import { keepLocked, stillNamed } from './locked';
-import { rememberMarks } from './marks';
 import { begunFault, broughtBack, createRevising, localDay } from './revising';
 import { settled } from './settle';
 import type { Moment, Timeline, HeightState, View, Workbench, WorkbenchState } from './types';
@@ -223,7 +222,6 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
   watchRevisions(store, rule, { gestureOpen: gesture.open, dismissNotice: told.dismissNotice });
   if (options.heights) followHeights(store, options.heights, told.notify);
   if (!given) void bringFinder(store, loadFinder, told.notify);
-  const marks = rememberMarks(store);
   const history = store.temporal.getState;
   return {
     store,
@@ -255,11 +253,11 @@ export function createWorkbench(options: WorkbenchOptions): Workbench {
     gestureOpen: gesture.open,
     undo: () => {
       gesture.end();
-      marks.step(history().undo);
+      history().undo();
     },
     redo: () => {
       gesture.end();
-      marks.step(history().redo);
+      history().redo();
     },
     history: () => ({
       undo: history().pastStates.length > 0 ? store.getState().lastChange : null,

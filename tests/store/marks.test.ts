@@ -2,11 +2,13 @@
 import { expect, test } from 'vitest';
 import * as op from '../../src/commands/operations';
 import { emptyLayout } from '../../src/layout/defaults';
+import { rememberMarks } from '../../src/store/marks';
 import { createWorkbench } from '../../src/store/workbench';
 import { countingAnalyse, smallPlate } from './plates';
 
 function open() {
   const bench = createWorkbench({ layout: smallPlate(), analyse: countingAnalyse().analyse });
+  rememberMarks(bench.store);
   const marks = () => {
     const { locked, hidden } = bench.store.getState().view;
     return { locked, hidden };

@@ -38,7 +38,7 @@ export interface Found {
  */
 export function candidateOf({ stretches, layout, whole }: Analysis): Omit<Suggestion, 'found'> | null {
   if (whole !== 'present') return null;
-  const worst = worstRange(stretches);
+  const worst = worstRange(stretches, layout.process.minLayer_s);
   if (worst === null || (worst.from_mm === 0 && worst.toTop)) return null;
   const candidate = wholeFieldBetween(layout, worst.from_mm, worst.toTop ? null : worst.to_mm);
   return candidate === layout ? null : { worst, candidate };

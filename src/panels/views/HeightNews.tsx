@@ -38,8 +38,9 @@ export function HeightNews() {
 
 export function WorstHeight() {
   const bench = useWorkbench();
-  const { stretches } = useAnalysisLater();
-  const worst = useMemo(() => worstRange(stretches), [stretches]);
+  const { stretches, layout } = useAnalysisLater();
+  const { minLayer_s } = layout.process;
+  const worst = useMemo(() => worstRange(stretches, minLayer_s), [stretches, minLayer_s]);
   if (worst === null) return null;
   return (
     <button

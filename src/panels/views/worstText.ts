@@ -37,14 +37,14 @@ export const worstText = (worst: WorstRange): string =>
       });
 
 /** What "lost" means, and who waits. */
-export const worstMeaning = ({ working, waiting, lost_h, exposure_h }: WorstRange): string =>
+export const worstMeaning = ({ working, waiting, lost_h, held_h }: WorstRange): string =>
   t(
     waiting.length > 0
-      ? 'An even share of the same loads would take {even} instead of {exposure} there (estimate). Working: {working}; waiting: {waiting}. Press to see the middle of this range.'
-      : 'An even share of the same loads would take {even} instead of {exposure} there (estimate). Working: {working}. Press to see the middle of this range.',
+      ? 'Shared evenly, the same loads and their waiting for the minimum layer time would take {even} instead of {now} there (estimate). Working: {working}; waiting: {waiting}. Press to see the middle of this range.'
+      : 'Shared evenly, the same loads and their waiting for the minimum layer time would take {even} instead of {now} there (estimate). Working: {working}. Press to see the middle of this range.',
     {
-      even: formatHours(exposure_h - lost_h),
-      exposure: formatHours(exposure_h),
+      even: formatHours(held_h - lost_h),
+      now: formatHours(held_h),
       working: working.join(' '),
       waiting: waiting.join(' '),
     },

@@ -3,10 +3,10 @@ export const PANELS_VIEWS = {
   '0: no grid. It holds the origin of the part where nothing else does.':
     '0: kein Raster. Es hält den Ursprung des Teils, wo sonst nichts hält.',
   'all {count} lasers work unevenly': 'alle {count} Laser arbeiten ungleich',
-  'An even share of the same loads would take {even} instead of {exposure} there (estimate). Working: {working}. Press to see the middle of this range.':
-    'Gleich verteilt brauchten dieselben Lasten dort {even} statt {exposure} (Schätzung). Es arbeiten: {working}. Drücken zeigt die Mitte dieses Bereichs.',
-  'An even share of the same loads would take {even} instead of {exposure} there (estimate). Working: {working}; waiting: {waiting}. Press to see the middle of this range.':
-    'Gleich verteilt brauchten dieselben Lasten dort {even} statt {exposure} (Schätzung). Es arbeiten: {working}; es warten: {waiting}. Drücken zeigt die Mitte dieses Bereichs.',
+  'Shared evenly, the same loads and their waiting for the minimum layer time would take {even} instead of {now} there (estimate). Working: {working}. Press to see the middle of this range.':
+    'Gleich verteilt brauchten dieselben Lasten samt Warten auf die Mindest-Schichtzeit dort {even} statt {now} (Schätzung). Es arbeiten: {working}. Drücken zeigt die Mitte dieses Bereichs.',
+  'Shared evenly, the same loads and their waiting for the minimum layer time would take {even} instead of {now} there (estimate). Working: {working}; waiting: {waiting}. Press to see the middle of this range.':
+    'Gleich verteilt brauchten dieselben Lasten samt Warten auf die Mindest-Schichtzeit dort {even} statt {now} (Schätzung). Es arbeiten: {working}; es warten: {waiting}. Drücken zeigt die Mitte dieses Bereichs.',
   Fit: 'Einpassen',
   'from one of {every} layers; {percent} %': 'aus einer von {every} Schichten; {percent} %',
   'from {from} mm to the top': 'von {from} mm bis oben',
