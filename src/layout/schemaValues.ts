@@ -9,7 +9,7 @@ import type { Text } from '../language/index';
 import { isId, isText, LONGEST_ID } from './ids';
 import * as v from 'valibot';
 import { roundDeg, roundMm } from '../units/round';
-import { COORDINATE_LIMIT_mm, SIZE_LIMIT_mm } from './limits';
+import { COORDINATE_LIMIT_mm, MOST_RING_POINTS, MOST_RINGS, SIZE_LIMIT_mm } from './limits';
 
 const ANGLE_LIMIT_deg = 36_000;
 const LONGEST_NAME = 200;
@@ -97,16 +97,15 @@ export const list = <T extends v.GenericSchema>(entry: T, longest: number, what:
 
 const pointAccepted = accepts('a point [x, y]');
 export const point = v.strictTuple([coordinate, coordinate], pointAccepted);
-const MOST_POINTS = 1_000_000;
 const ringAccepted = accepts('a list of points or an object with "circle_mm": [x, y, r]');
 /** Closed or not; that three of its points differ and that it encloses an area is checked in semantics.ts. */
 export const outline = v.pipe(
   v.array(point, ringAccepted),
   v.minLength(3, accepts('a list of at least 3 points')),
   v.maxLength(
-    MOST_POINTS,
+    MOST_RING_POINTS,
     accepts('a list of at most {longest} {what}', {
-      longest: MOST_POINTS,
+      longest: MOST_RING_POINTS,
       what: { text: 'points ¦ counted' },
     }),
   ),
@@ -124,7 +123,6 @@ export const ring = v.lazy((input) => {
   if (input === undefined) return anyRing;
   return Array.isArray(input) ? outline : circle;
 });
-const MOST_RINGS = 10_000;
 export const rings = list(ring, MOST_RINGS, 'rings ¦ counted');
 
 const MONTH_LENGTHS = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

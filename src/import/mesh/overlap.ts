@@ -29,21 +29,34 @@ function candidates(shells: readonly Shell[]): [number, number][] {
   return pairs;
 }
 
+/** Does a triangle reach into a box? Asked of every triangle for every pair: nothing is allocated. */
+function reachesInto({ points, triangles }: PreparedMesh, t: number, { min, max }: Shell): boolean {
+  for (let axis = 0; axis < 3; axis++) {
+    const a = points[3 * triangles[3 * t] + axis];
+    const b = points[3 * triangles[3 * t + 1] + axis];
+    const c = points[3 * triangles[3 * t + 2] + axis];
+    if (
+      (a > max[axis] && b > max[axis] && c > max[axis]) ||
+      (a < min[axis] && b < min[axis] && c < min[axis])
+    )
+      return false;
+  }
+  return true;
+}
+
 /** Triangles of a shell that reach into a box, nine coordinates each, in order of their least x. */
 function triangleList(mesh: PreparedMesh, shell: Shell, box: Shell, shrink: number): Float64Array[] {
   const list: Float64Array[] = [];
   const middle = [0, 1, 2].map((axis) => (shell.min[axis] + shell.max[axis]) / 2);
   for (const t of shell.triangles) {
+    if (!reachesInto(mesh, t, box)) continue;
     const corners = new Float64Array(9);
     for (let i = 0; i < 9; i++) {
       const axis = i % 3;
       const value = mesh.points[3 * mesh.triangles[3 * t + (i - axis) / 3] + axis];
       corners[i] = middle[axis] + shrink * (value - middle[axis]);
     }
-    if (
-      [0, 1, 2].every((axis) => low(corners, axis) <= box.max[axis] && high(corners, axis) >= box.min[axis])
-    )
-      list.push(corners);
+    list.push(corners);
   }
   return list.sort((a, b) => low(a, 0) - low(b, 0));
 }

@@ -70,6 +70,7 @@ export const ENGINE1 = {
   'it is empty': 'sie ist leer',
   'it is no ZIP': 'es ist kein ZIP',
   'its answer could not be read': 'die Antwort war nicht lesbar',
+  'nothing that it builds is a solid ({what})': 'nichts, was gebaut wird, ist ein Körper ({what})',
   'its build holds no items': 'sein „build“ enthält keine Einträge',
   'its header names {named} triangles, it holds {held}':
     'ihr Kopf nennt {named} Dreiecke, sie enthält {held}',

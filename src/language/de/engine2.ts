@@ -25,6 +25,8 @@ export const ENGINE2 = {
   'Residue due': 'Rückstände fällig',
   'residue interval ¦ store': 'Rückstandsintervall',
   'reviewed ¦ state': 'geprüft',
+  'outlines in one section': 'Umrisse in einem Schnitt',
+  'points in one outline': 'Punkte in einem Umriss',
   'rings ¦ counted': 'Umrisse',
   'Sat {time}': 'Sa {time}',
   'scan area ¦ books': 'Scanfläche',

@@ -115,6 +115,11 @@ export const MESH_MESSAGES = {
     advice: 'A part may have up to {limit}; choose thicker layers.',
     blocks: false,
   },
+  'mesh-no-solid-layer': {
+    text: 'Nothing of the mesh is solid at the middle of any layer of {layer} mm.',
+    advice: 'Take thinner layers, or a mesh with a solid body.',
+    blocks: false,
+  },
   'mesh-no-section': {
     text: 'No layer of the mesh has a closed section; the widest gap is {gap} mm.',
     advice: 'Mend the mesh, or close wider gaps.',

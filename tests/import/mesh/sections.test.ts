@@ -96,6 +96,26 @@ describe('shells', () => {
   });
 });
 
+describe('meshes that no layout could hold', () => {
+  test('of more outlines in one section than a slab may have', () => {
+    // 101 × 101 pillars of 0.5 × 0.5 mm; a slab holds 10,000 outlines
+    const pillars = Array.from({ length: 101 * 101 }, (_, k) => {
+      const [x, y] = [k % 101, Math.floor(k / 101)];
+      return box([x, y, 0], [x + 0.5, y + 0.5, 1]);
+    });
+    expect(sectionMesh(together(...pillars), { layer_mm: 1, chainGap_mm: 0.01 })).toEqual({
+      ok: false,
+      fault: { code: 'mesh-too-much', params: { limit: 10_000, what: { text: 'outlines in one section' } } },
+    });
+  });
+  test('lower than half a layer, though closed', () => {
+    expect(sectionMesh(box([0, 0, 0], [10, 10, 0.03]), { layer_mm: 0.06, chainGap_mm: 0.01 })).toEqual({
+      ok: false,
+      fault: { code: 'mesh-no-solid-layer', params: { layer: 0.06 } },
+    });
+  });
+});
+
 describe('open meshes', () => {
   const wall = (z: number, axis: number, at: number): number[] =>
     [...Array(12).keys()].filter((t) =>

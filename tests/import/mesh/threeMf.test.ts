@@ -135,6 +135,15 @@ describe('what is left out is told', () => {
   });
 });
 
+test('a build without a solid is refused by its names, a triangle without a point too', () => {
+  const resources = object(1, cube, 'type="support" name="post"') + object(2, '');
+  expect(refusal(threeMf(resources, item(1) + item(2)))).toMatch(
+    /^mesh-3mf-broken: .*solid \(post, object 2\)/,
+  );
+  const torn = cube.replace(/v1="\d+"/, 'v1=""');
+  expect(refusal(threeMf(object(1, torn), item(1)))).toMatch(/^mesh-3mf-broken: /);
+});
+
 describe('packages', () => {
   test('a prefix before every element changes nothing', () => {
     const xml = model(object(1, cube), item(1))
@@ -147,7 +156,7 @@ describe('packages', () => {
     const production =
       'xmlns:p="http://schemas.microsoft.com/3dmanufacturing/production/2015/06" requiredextensions="p"';
     const root = model(
-      object(1, components('<component objectid="8" p:path="/3D/Objects/Body.model"/>')),
+      object(1, components('<component objectid="8" p:path="/3D/./Parts/../Objects/Body.model"/>')),
       item(1),
       production,
     );

@@ -5,9 +5,11 @@
  * thickness; where the middle of the last layer lies above the mesh, that layer is empty and the slab below reaches the top.
  * Millimetres, mm², mm³.
  */
+import type { Text } from '../../../language/index';
 import { area } from '../../../geometry/region';
 import type { Region, Ring } from '../../../geometry/types';
 import { fail, ok, type Fault, type Result, type Param } from '../../../layout/result';
+import { MOST_RING_POINTS, MOST_RINGS } from '../../../layout/limits';
 import type { Point, Slab } from '../../../layout/types';
 import { roundMm } from '../../../units/round';
 import type { Mm, Mm2, Mm3 } from '../../../units/types';
@@ -45,6 +47,9 @@ class SlabStack {
   firstEmpty: LayerRun | null = null;
   readonly equal = new LayerRuns();
   points = 0;
+  /** Most rings of a slab, most points of a ring. */
+  mostRings = 0;
+  mostRingPoints = 0;
   private reference: Reference | null = null;
   private kept: Region = [];
   private from: Mm = 0;
@@ -89,7 +94,11 @@ class SlabStack {
     this.slabs.push({ to_mm: top, rings: this.kept.map(pointsOf) });
     this.volume += sum * (top - this.from);
     this.largest = Math.max(this.largest, sum);
-    this.points += this.kept.reduce((count, ring) => count + ring.length / 2, 0);
+    this.mostRings = Math.max(this.mostRings, this.kept.length);
+    for (const { length } of this.kept) {
+      this.points += length / 2;
+      this.mostRingPoints = Math.max(this.mostRingPoints, length / 2);
+    }
     this.from = top;
   }
 }
@@ -121,8 +130,8 @@ function levelsOf(mesh: Mesh, given_mm: Mm): Result<Levels & { readonly height: 
 /**
  * Cuts a mesh step by step: yields the share done, 0 … 1, and returns the sections. Whoever runs it may stop at any step.
  * Heights count from the mesh's lowest point; x and y stay as they are.
- * Faults: mesh-too-large, mesh-flat, mesh-too-many-layers, mesh-no-section, mesh-too-much. Throws where layer_mm is no
- * thickness.
+ * Faults: mesh-too-large, mesh-flat, mesh-too-many-layers, mesh-no-section, mesh-no-solid-layer, mesh-too-much. Throws where
+ * layer_mm is no thickness.
  */
 export function* sectionSteps(
   mesh: Mesh,
@@ -155,21 +164,27 @@ export function* sectionSteps(
   }
   stack.finish(height);
   yield 1;
-  return stack.largest > 0
-    ? ok({ ...resultOf(stack), layers, height_mm: height, topCovered })
+  const full = fullFault(stack);
+  if (full) return full;
+  if (stack.largest > 0) return ok({ ...resultOf(stack), layers, height_mm: height, topCovered });
+  return stack.widestGap === null
+    ? fail('mesh-no-solid-layer', { layer: layer_mm })
     : fail('mesh-no-section', { gap: gapText(stack.widestGap) });
 }
 
-function fullFault({ slabs, points }: SlabStack): Result<never> | null {
+/** More than a layout may hold, or than a mesh is cut into. */
+function fullFault({ slabs, points, mostRings, mostRingPoints }: SlabStack): Result<never> | null {
   if (slabs.length >= MOST_SLABS)
     return fail('mesh-too-many-layers', {
       found: { text: 'over {count}', values: { count: MOST_SLABS } },
       what: { text: 'slabs ¦ counted' },
       limit: MOST_SLABS,
     });
-  return points > MOST_SECTION_POINTS
-    ? fail('mesh-too-much', { limit: MOST_SECTION_POINTS, what: { text: 'points in its sections' } })
-    : null;
+  const tooMuch = (limit: number, what: Text): Result<never> =>
+    fail('mesh-too-much', { limit, what: { text: what } });
+  if (mostRings > MOST_RINGS) return tooMuch(MOST_RINGS, 'outlines in one section');
+  if (mostRingPoints > MOST_RING_POINTS) return tooMuch(MOST_RING_POINTS, 'points in one outline');
+  return points > MOST_SECTION_POINTS ? tooMuch(MOST_SECTION_POINTS, 'points in its sections') : null;
 }
 
 /** To three digits, as a message says it. */

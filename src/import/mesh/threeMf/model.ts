@@ -116,7 +116,7 @@ export class ModelBuilder implements XmlHandler {
   private triangle({ v1, v2, v3 }: Attributes): Fault {
     const { object } = this;
     if (object === null) return null;
-    const [a, b, c] = [Number(v1), Number(v2), Number(v3)];
+    const [a, b, c] = [readNumber(v1), readNumber(v2), readNumber(v3)];
     const held = object.points.length / 3;
     const sound = (i: number): boolean => Number.isInteger(i) && i >= 0 && i < held;
     if (!sound(a) || !sound(b) || !sound(c))

@@ -4,7 +4,7 @@
  */
 import { fail, ok, type Result } from '../../../layout/result';
 import type { Watching } from '../stl';
-import type { MeshFile } from '../types';
+import type { MeshFile, MeshLeftOut } from '../types';
 import { assemble } from './assemble';
 import { MM_PER_MESH_UNIT } from '../units';
 import { ModelBuilder } from './model';
@@ -55,6 +55,20 @@ function modelPart(bytes: Uint8Array): Result<string> {
     : ok(name);
 }
 
+/** Names of what is no solid, at most so many. */
+const MOST_NAMED = 3;
+
+function nothingSolid(part: string, leftOut: readonly MeshLeftOut[]): Result<never> {
+  const what = leftOut
+    .slice(0, MOST_NAMED)
+    .map((each) => each.what)
+    .join(', ');
+  return fail('mesh-3mf-broken', {
+    part,
+    detail: { text: 'nothing that it builds is a solid ({what})', values: { what } },
+  });
+}
+
 /** Faults: those of unpack.ts, xml.ts, model.ts and assemble.ts. */
 export function readThreeMf(bytes: Uint8Array, name: string, watch: Watching): Result<MeshFile> {
   const part = modelPart(bytes);
@@ -76,5 +90,7 @@ export function readThreeMf(bytes: Uint8Array, name: string, watch: Watching): R
   if (root.items.length === 0)
     return fail('mesh-3mf-broken', { part: part.value, detail: { text: 'its build holds no items' } });
   const made = assemble(root, models, MM_PER_MESH_UNIT[root.unit]);
-  return made.ok ? ok({ name, kind: '3mf', unit: root.unit, ...made.value }) : made;
+  if (!made.ok) return made;
+  if (made.value.bodies.length === 0) return nothingSolid(part.value, made.value.leftOut);
+  return ok({ name, kind: '3mf', unit: root.unit, ...made.value });
 }

@@ -14,6 +14,16 @@ const CENTRAL_DIRECTORY = [0x50, 0x4b, 1, 2];
 /** Takes the text of one part, piece by piece. A Result that is returned stops the unpacking. */
 export type TextSink = (text: string, last: boolean) => Result<never> | null;
 
+/** Without "." and "..", as a reference from the package's root is resolved (RFC 3986, 5.2.4 [memory]). */
+function resolved(path: string): string {
+  const steps: string[] = [];
+  for (const step of path.split('/')) {
+    if (step === '..') steps.pop();
+    else if (step !== '.' && step !== '') steps.push(step);
+  }
+  return steps.join('/');
+}
+
 /** Part names are compared without case and without the leading slash (ISO/IEC 29500-2, 9.1.1 [memory]). */
 export const partName = (name: string): string => {
   let plain = name;
@@ -22,7 +32,7 @@ export const partName = (name: string): string => {
   } catch {
     // A name that is not percent-encoded stands as it is.
   }
-  return plain.replaceAll('\\', '/').replace(/^\/+/, '').toLowerCase();
+  return resolved(plain.replaceAll('\\', '/')).toLowerCase();
 };
 
 class Unpacking {

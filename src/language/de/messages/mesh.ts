@@ -47,6 +47,10 @@ export const MESSAGES_MESH = {
   'Meshes are read from STL, binary or text, and from 3MF.':
     'Netze werden aus STL, binär oder als Text, und aus 3MF gelesen.',
   'Name a mesh (STL, 3MF) or outlines (SVG, DXF).': 'Ein Netz (STL, 3MF) oder Umrisse (SVG, DXF) nennen.',
+  'Nothing of the mesh is solid at the middle of any layer of {layer} mm.':
+    'In der Mitte keiner Schicht von {layer} mm ist etwas vom Netz massiv.',
+  'Take thinner layers, or a mesh with a solid body.':
+    'Dünnere Schichten nehmen, oder ein Netz mit einem Körper.',
   'No layer of the mesh has a closed section; the widest gap is {gap} mm.':
     'Keine Schicht des Netzes hat einen geschlossenen Schnitt; die weiteste Lücke ist {gap} mm.',
   'Open it again; a mesh of fewer triangles takes less memory.':
