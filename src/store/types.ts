@@ -100,6 +100,8 @@ export interface HeightState {
   readonly checksum: { readonly layout: Layout; readonly checksum: string } | null;
   /** How far the present plate's computation is, 0 to 1; null while nothing is being computed. */
   readonly progress: number | null;
+  /** The last question for it found no answer, and nobody computes. */
+  readonly failed: boolean;
 }
 export interface WorkbenchState {
   readonly layout: Layout;

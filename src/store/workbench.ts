@@ -41,7 +41,7 @@ export interface WorkbenchOptions {
 }
 type Step = Partial<Moment>;
 
-const NO_HEIGHT: HeightState = { known: null, checksum: null, progress: null };
+const NO_HEIGHT: HeightState = { known: null, checksum: null, progress: null, failed: false };
 const FIRST_VIEW: View = {
   height_mm: 0,
   selection: [],
@@ -171,7 +171,7 @@ function followHeights(store: Store, heights: Heights, notify: (fault: Fault) =>
       case 'checksum':
         return store.setState({ height: { ...height, checksum: news } });
       case 'failed':
-        store.setState({ height: { ...height, progress: null } });
+        store.setState({ height: { ...height, progress: null, failed: true } });
         return notify({ code: 'height-not-computed', params: { detail: news.detail } });
     }
   };
@@ -180,7 +180,7 @@ function followHeights(store: Store, heights: Heights, notify: (fault: Fault) =>
       if (store.getState().height.progress !== null) store.setState({ height: NO_HEIGHT });
       return;
     }
-    store.setState({ height: { ...store.getState().height, progress: 0 } });
+    store.setState({ height: { ...store.getState().height, progress: 0, failed: false } });
     heights.ask(layout);
   };
   heights.listen(hear);

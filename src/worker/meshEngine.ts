@@ -4,7 +4,7 @@
  * single steps. Runs in a worker or, where there is none, beside the page's own work. Millimetres.
  */
 import { footprintOf } from '../exposure/prepared';
-import { checkMesh, fileFindings, orient, readMesh, sectionSteps, sizeOf, weld } from '../import/mesh';
+import { checkMesh, fileFindings, orient, readMesh, sectionSteps, sizeOf, joinCracks } from '../import/mesh';
 import { meshLayers } from '../import/mesh/layers';
 import type { Mesh, MeshCheck, MeshFile, MeshSections } from '../import/mesh/types';
 import { differentPoints, enclosesArea } from '../layout/outlineChecks';
@@ -110,15 +110,15 @@ export class MeshEngine {
   }
 
   private make(place: number, settings: MeshSettings): Made {
-    const { placement, joinCracks, chainGap_mm } = settings;
+    const { placement, joinCracks: wanted, chainGap_mm } = settings;
     const scale = placement.scale ?? 1;
-    const key = `${scale} ${joinCracks} ${chainGap_mm}`;
+    const key = `${scale} ${wanted} ${chainGap_mm}`;
     const known = this.made.get(place);
     if (known?.key === key) return known;
     const plain = orient(this.opened().bodies[place]!.mesh, { scale });
     const first = checkMesh(plain, chainGap_mm);
-    const joins = joinCracks && first.crack_mm !== null;
-    const mesh = joins ? weld(plain, first.crack_mm) : plain;
+    const joins = wanted && first.crack_mm !== null;
+    const mesh = joins ? joinCracks(plain, first.crack_mm) : plain;
     const check = joins ? checkMesh(mesh, chainGap_mm) : first;
     const made: Made = { key, mesh, check, crack_mm: first.crack_mm };
     this.made.set(place, made);

@@ -4,7 +4,7 @@
  */
 export { checkMesh, fileFindings, sizeOf } from './check';
 export { orient } from './orient';
+export { joinCracks } from './prepare';
 export { readMesh } from './read';
 export { sectionMesh, sectionSteps } from './section/sections';
 export type * from './types';
-export { weld } from './weld';

@@ -9,7 +9,7 @@ import { pairedSides, turnedTriangles, withTurned } from './facing';
 import { containers, insideOut, shellsOf, type Shell } from './shells';
 import type { Mm } from '../../units/types';
 import type { Mesh } from './types';
-import { firstNear } from './weld';
+import { firstNear, weld } from './weld';
 
 export interface PreparedMesh extends Mesh {
   /** For each side (3·t + k: from corner k to the next) the side across its edge; −1 where it is open. */
@@ -68,6 +68,9 @@ function prepareAnew(mesh: Mesh): PreparedMesh {
   const closer = paired({ points: mesh.points, triangles: mesh.triangles.map((point) => near[point]) });
   return openSides(closer) < openSides(plain) ? { ...closer, joined } : plain;
 }
+
+/** The mesh with its cracks closed: points along open edges nearer than `crack_mm` are one, all others stay. */
+export const joinCracks = (mesh: Mesh, crack_mm: Mm): Mesh => weld(mesh, crack_mm, rimOf(prepare(mesh)));
 
 const openSides = ({ across }: PreparedMesh): number =>
   across.reduce((count, side) => count + (side === NONE ? 1 : 0), 0);

@@ -131,10 +131,13 @@ const distance = (points: Float64Array, i: number, k: number): Mm =>
     points[3 * i + 2] - points[3 * k + 2],
   );
 
-/** The mesh with points nearer than the tolerance made one; triangles that lose a side are left out. */
-export function weld(mesh: Mesh, tolerance_mm: Mm): Mesh {
+/**
+ * The mesh with points nearer than the tolerance made one; triangles that lose a side are left out.
+ * @param among the points looked at; all others stay
+ */
+export function weld(mesh: Mesh, tolerance_mm: Mm, among?: Iterable<number>): Mesh {
   if (!(tolerance_mm > 0)) throw new Error(`weld: the tolerance ${tolerance_mm} has to be above 0`);
-  const near = firstNear(mesh.points, tolerance_mm);
+  const near = firstNear(mesh.points, tolerance_mm, among);
   const triangles: number[] = [];
   for (let t = 0; t < mesh.triangles.length; t += 3) {
     const [a, b, c] = [near[mesh.triangles[t]], near[mesh.triangles[t + 1]], near[mesh.triangles[t + 2]]];

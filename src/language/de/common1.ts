@@ -7,6 +7,7 @@ export const COMMON1 = {
   author: 'Verfasser',
   'before layer 1': 'vor Schicht 1',
   'Being computed …': 'Wird berechnet …',
+  'of the whole height: not computed': 'der ganzen Höhe: nicht berechnet',
   'being computed: {percent} %': 'wird berechnet: {percent} %',
   Blade: 'Klinge',
   BLADE: 'KLINGE',

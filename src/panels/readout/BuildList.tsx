@@ -10,6 +10,7 @@ import { formatCm3, formatCount, formatHours, formatPercent } from '../../units/
 import { correctedTime, totalVolume, UNCORRECTED } from './buildValues';
 import { Figure } from './Figure';
 import type { BuildFigureName } from './figureNames';
+import type { HeightState } from '../../store/types';
 import type { LeftOut } from './leftOutBuild';
 import { leftOutHeights, leftOutOfBuild, leftOutVolume } from './leftOutBuild';
 import { NOTHING, nothingBuilt } from './nothing';
@@ -65,10 +66,11 @@ const SAYING: readonly BuildFigureName[] = [
 function headWords(
   { build, whole, layout }: Analysis,
   left: LeftOut | null,
-  progress: number | null,
+  { progress, failed }: HeightState,
 ): string {
   const nothing = nothingBuilt(layout);
   if (nothing !== null) return nothing;
+  if (failed && whole !== 'present') return t('of the whole height: not computed');
   const far = progress === null ? '' : ` ${formatCount(100 * progress)} %`;
   if (whole === 'none') return t('{layers} layers, being computed{far}', { layers: build.layers, far });
   if (whole === 'earlier') return t('of the plate before; computing{far}', { far });
@@ -79,7 +81,7 @@ function headWords(
 }
 
 export function BuildList({ analysis }: { readonly analysis: Analysis }) {
-  const progress = useBench((state) => state.height.progress);
+  const height = useBench((state) => state.height);
   const left = leftOutOfBuild(analysis);
   const { layout } = analysis;
   const nothing = nothingBuilt(layout);
@@ -91,7 +93,7 @@ export function BuildList({ analysis }: { readonly analysis: Analysis }) {
       <h3 className="figures-head">
         {t('BUILD')}{' '}
         <span data-warn={left !== null || undefined} data-testid="build-head">
-          {headWords(analysis, left, progress)}
+          {headWords(analysis, left, height)}
         </span>
       </h3>
       <div className="small-figures" data-more={more || undefined}>

@@ -14,6 +14,8 @@ export function useHeightNews(): string | null {
   const { whole } = useAnalysisLater();
   const every = useBench((state) => state.height.known?.every ?? 1);
   const percent = useBench((state) => Math.floor(100 * (state.height.progress ?? 0)));
+  const failed = useBench((state) => state.height.failed);
+  if (failed && whole !== 'present') return t('of the whole height: not computed');
   switch (whole) {
     case 'present':
       return null;

@@ -1,6 +1,7 @@
 // What is said about a mesh: counts known from how it was built by hand. Volumes: mathematics.
 import { describe, expect, test } from 'vitest';
-import { checkMesh, orient, weld, type Mesh, type MeshCheck } from '../../../src/import/mesh';
+import { checkMesh, joinCracks, orient, type Mesh, type MeshCheck } from '../../../src/import/mesh';
+import { weld } from '../../../src/import/mesh/weld';
 import { messageAdvice, messageText } from '../../../src/layout/messages';
 import {
   box,
@@ -83,11 +84,16 @@ describe('open meshes', () => {
     expect(check.openEdges).toBe(8);
     expect(check.crack_mm).toBeCloseTo(0.004, 9);
     expect(codes(check)).toEqual(['mesh-open-edges', 'mesh-cracks']);
-    expect(look(weld(cracked, check.crack_mm! * 1.001))).toMatchObject({
+    expect(look(joinCracks(cracked, check.crack_mm! * 1.001))).toMatchObject({
       openEdges: 0,
       closed: true,
       shells: 1,
     });
+    // a sound plate thinner than the crack stays: 10 × 10 × 0.003 mm beside the block of 1000 mm³
+    const plate = box([30, 0, 0], [30.003, 10, 10]);
+    const both = look(joinCracks(together(cracked, plate), check.crack_mm! * 1.001));
+    expect(both).toMatchObject({ closed: true, shells: 2, triangles: check.triangles + 12 });
+    expect(both.volume_mm3).toBeCloseTo(1000.3, 1);
   });
   test('points apart by rounding only are one: a gap of 7e-15 mm leaves the block whole', () => {
     const lower = loft(rectangle(0, 0, 10, 10), rectangle(0, 0, 10, 10), 0, 5);
