@@ -126,12 +126,12 @@ class Solid {
 const number = (words: Words): number =>
   words.next() ? readDecimal(words.bytes, words.from, words.to) : NaN;
 
+/** The first facet on the line of the name, which may itself hold these words: three numbers follow, and the loop or the line's end. */
+const FACET_BEHIND =
+  /\bfacet\s+normal(?:\s+(?:[-+]?[\d.]+(?:e[-+]?\d+)?|[-+]?nan|[-+]?inf\w*)){3}\s*(?:$|outer\b.*$)/i;
+
 /** "solid name", also where the first facet follows on the same line. */
-const nameOf = (rest: string): string =>
-  rest
-    .replace(/\bfacet\s+normal\b.*$/i, '')
-    .trim()
-    .slice(0, LONGEST_NAME);
+const nameOf = (rest: string): string => rest.replace(FACET_BEHIND, '').trim().slice(0, LONGEST_NAME);
 
 /** Faults: mesh-truncated, mesh-stl-word, mesh-stl-points, mesh-bad-number, mesh-too-far, mesh-too-much, mesh-empty. */
 export function readTextStl(bytes: Uint8Array, name: string, watch: Watching): Result<StlBodies> {
@@ -163,7 +163,7 @@ export function readTextStl(bytes: Uint8Array, name: string, watch: Watching): R
 function startSolid(words: Words): string {
   const after = words.to;
   const rest = words.restOfLine();
-  if (/\bfacet\s+normal\b/i.test(rest)) {
+  if (FACET_BEHIND.test(rest)) {
     words.to = after;
     while (words.next() && !words.is(FACET));
     words.to = words.from;

@@ -49,6 +49,15 @@ describe('an STL', () => {
     expect(bodies.map(({ name }) => name)).toEqual(['lid', 'lid 2', 'box']);
     expect(leftOut).toEqual([{ kind: 'empty', what: 'none', count: 1 }]);
   });
+  test('a name may hold the words that begin a facet; a facet may follow on its line', () => {
+    const bodiesOf = (text: string) => value(readMesh(bytes(text), 'box.stl')).bodies;
+    const plain = textStl(cube, 'seat');
+    const named = bodiesOf(plain.replace('solid seat', 'solid seat facet normal check'));
+    expect(named[0]?.name).toBe('seat facet normal check');
+    for (const text of [plain.replace('solid seat\n', 'solid seat '), plain.replaceAll(/\s+/g, ' ')])
+      expect(tetrahedra(bodiesOf(text)[0]!.mesh)).toBeCloseTo(tetrahedra(cube), 9);
+    expect(bodiesOf(plain.replaceAll(/\s+/g, ' '))[0]?.name).toBe('seat');
+  });
   test('with bytes after its last triangle tells how many', () => {
     const file = new Uint8Array([...binaryStl(cube), 1, 2, 3]);
     expect(value(readMesh(file, 'a.stl')).leftOut).toEqual([{ kind: 'bytes', what: '', count: 3 }]);
