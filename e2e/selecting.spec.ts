@@ -72,6 +72,8 @@ test('a drag with Alt leaves the original and moves a copy; Escape takes it away
 test('a box to the left takes what it touches, and the plan says so', async ({ page }) => {
   await grabAndMove(page, [168, -168], [-168, 168]);
   await expect(page.getByTestId('plan-tip')).toContainText('touched');
+  await page.keyboard.press('Delete');
+  await expect(rows(page)).toHaveCount(27);
   await page.keyboard.press('Escape');
   await page.mouse.up();
   await grabAndMove(page, [-168, 168], [168, -168]);

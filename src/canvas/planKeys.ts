@@ -82,7 +82,9 @@ function useUrgentKeys(host: PlanHost, controller: Controller): void {
       if (MODIFIERS.includes(event.key)) controller.modifiers(heldOf(event));
       if (!controller.busy() && isElsewhere(event.target)) return;
       const used = controller.key(event.key);
-      const dragging = controller.busy() && host.bench.gestureOpen();
+      // a box that is being drawn selects as it grows: what would act on the selection waits, too
+      const boxing = host.ui.getState().pressed && host.bench.store.getState().view.tool === 'select';
+      const dragging = controller.busy() && (host.bench.gestureOpen() || boxing);
       if (!used && !(dragging && !MODIFIERS.includes(event.key))) return;
       event.preventDefault();
       event.stopPropagation();

@@ -107,7 +107,9 @@ export default function MeshCheck({ file, inRow, onClose }: MeshCheckProps) {
   const place = (found: MeshFileFound, cut: CutDone): void => {
     const before = bench.store.getState().layout;
     const shapes = newShapes(found, choices, cut.places, cut.bodies);
-    edit.press(t('Place {name}', { name: file.name }), (layout) => addShapes(layout, shapes));
+    const fault = edit.change(t('Place {name}', { name: file.name }), (layout) => addShapes(layout, shapes));
+    // what was cut stays where the plate has no room for it
+    if (fault !== null) return bench.notify(fault);
     bench.setView({ selection: addedParts(before, bench.store.getState().layout), tool: 'select' });
     onClose();
   };
