@@ -36,21 +36,27 @@ function pattern(stretch: Stretch, minLayer_s: Seconds): string {
   return working.join('') + (uneven ? ' uneven' : ' even');
 }
 
-function lostIn({ firstLayer, lastLayer, figures }: Stretch, minLayer_s: Seconds): Hours {
+const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+
+/** Hours of as many seconds in each of the layers. */
+const hoursIn = ({ firstLayer, lastLayer }: Stretch, each_s: Seconds): Hours =>
+  ((lastLayer - firstLayer + 1) * each_s) / S_PER_H;
+
+const exposureIn = (stretch: Stretch): Hours => hoursIn(stretch, stretch.figures.exposure_s);
+
+/** Of a layer's time all but recoating, which no share of the loads changes. */
+const held = ({ exposure_s, wait_s }: LayerTotals): Seconds => exposure_s + wait_s;
+
+const heldIn = (stretch: Stretch): Hours => hoursIn(stretch, held(stretch.figures));
+
+function lostIn(stretch: Stretch, minLayer_s: Seconds): Hours {
+  const { figures } = stretch;
   const on = figures.lasers.filter((laser) => laser.on);
   if (on.length === 0) return 0;
-  const mean = on.reduce((sum, laser) => sum + laser.load_s, 0) / on.length;
-  const even_s = Math.max(minLayer_s, figures.recoat_s + mean);
-  return ((lastLayer - firstLayer + 1) * Math.max(0, timeOf(figures) - even_s)) / S_PER_H;
+  const mean_s = sum(on.map(({ load_s }) => load_s)) / on.length;
+  const even_s = Math.max(minLayer_s - figures.recoat_s, mean_s);
+  return hoursIn(stretch, Math.max(0, held(figures) - even_s));
 }
-
-const timeOf = ({ recoat_s, exposure_s, wait_s }: LayerTotals): Seconds => recoat_s + exposure_s + wait_s;
-
-const heldIn = ({ firstLayer, lastLayer, figures }: Stretch): Hours =>
-  ((lastLayer - firstLayer + 1) * (figures.exposure_s + figures.wait_s)) / S_PER_H;
-
-const exposureIn = ({ firstLayer, lastLayer, figures }: Stretch): Hours =>
-  ((lastLayer - firstLayer + 1) * figures.exposure_s) / S_PER_H;
 
 /** Neighbouring stretches of one pattern, as ranges of indices. */
 function runs(stretches: readonly Stretch[], minLayer_s: Seconds): Stretch[][] {
@@ -64,8 +70,6 @@ function runs(stretches: readonly Stretch[], minLayer_s: Seconds): Stretch[][] {
   }
   return found;
 }
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
 function rangeOf(run: readonly Stretch[], last: Stretch, lost_h: Hours): WorstRange {
   const { figures } = run[0]!;
