@@ -10,6 +10,7 @@ export const SIZE_LIMIT_mm = 10_000;
 /** Sets of lasers are bit masks of 31 bits. */
 export const MOST_LASERS = 31;
 export const MOST_PARTS = 5_000;
-/** Outlines of one slab, and points of one outline. */
+/** Slabs of a shape, outlines of one slab, points of one outline. */
+export const MOST_SLABS = 10_000;
 export const MOST_RINGS = 10_000;
 export const MOST_RING_POINTS = 1_000_000;

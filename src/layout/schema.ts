@@ -6,7 +6,7 @@
 import * as v from 'valibot';
 import { DEFAULT_LIMITS, DEFAULT_POWDER } from './defaults';
 import { accepts } from './accepted';
-import { MOST_LASERS, MOST_PARTS, SIZE_LIMIT_mm } from './limits';
+import { MOST_LASERS, MOST_PARTS, MOST_SLABS, SIZE_LIMIT_mm } from './limits';
 import {
   angle,
   calendarDate,
@@ -33,7 +33,6 @@ import {
 import type { Layout } from './types';
 
 export const FORMAT = 'evenplate-layout';
-const MOST_SLABS = 10_000;
 const MOST_ZONES = 500;
 const MOST_STEPS = 100;
 const MOST_RANGES = 24;

@@ -20,8 +20,6 @@ export const FURTHEST = 1e8;
 export const FURTHEST_mm = 100_000;
 /** Layers that a mesh is cut into. */
 export const MOST_LAYERS = 100_000;
-/** Slabs of a shape, as the layout's schema has it. */
-export const MOST_SLABS = 10_000;
 /** Points of all sections of one mesh. */
 export const MOST_SECTION_POINTS = 10_000_000;
 

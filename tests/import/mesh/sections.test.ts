@@ -214,6 +214,11 @@ describe('many layers', () => {
       fault: { code: 'mesh-too-many-layers', params: { what: { text: 'slabs ¦ counted' } } },
     });
   });
+  test('as many slabs as a shape may have are taken, all of them', () => {
+    // each of 10,000 layers 300/10,000 mm less wide than the one below
+    const cone = loft(rectangle(0, 0, 301, 301), rectangle(0, 0, 1, 1), 0, 200);
+    expect(cut(cone, 0.02).slabs).toHaveLength(10_000);
+  });
   test('a mesh larger than 10 m or flatter than 1 µm is refused', () => {
     const settings = { layer_mm: 1, chainGap_mm: 0.01 };
     expect(sectionMesh(box([0, 0, 0], [1, 1, 10_001]), settings)).toMatchObject({

@@ -9,12 +9,12 @@ import type { Text } from '../../../language/index';
 import { area } from '../../../geometry/region';
 import type { Region, Ring } from '../../../geometry/types';
 import { fail, ok, type Fault, type Result, type Param } from '../../../layout/result';
-import { MOST_RING_POINTS, MOST_RINGS } from '../../../layout/limits';
+import { MOST_RING_POINTS, MOST_RINGS, MOST_SLABS } from '../../../layout/limits';
 import type { Point, Slab } from '../../../layout/types';
 import { roundMm } from '../../../units/round';
 import type { Mm, Mm2, Mm3 } from '../../../units/types';
 import { sizeFault, sizeOf } from '../check';
-import { MOST_LAYERS, MOST_SECTION_POINTS, MOST_SLABS } from '../limits';
+import { MOST_LAYERS, MOST_SECTION_POINTS } from '../limits';
 import { meshLayers } from '../layers';
 import { extent } from '../orient';
 import { prepare } from '../prepare';
@@ -164,22 +164,26 @@ export function* sectionSteps(
   }
   stack.finish(height);
   yield 1;
-  const full = fullFault(stack);
-  if (full) return full;
+  const rich = richFault(stack);
+  if (rich) return rich;
   if (stack.largest > 0) return ok({ ...resultOf(stack), layers, height_mm: height, topCovered });
   return stack.widestGap === null
     ? fail('mesh-no-solid-layer', { layer: layer_mm })
     : fail('mesh-no-section', { gap: gapText(stack.widestGap) });
 }
 
-/** More than a layout may hold, or than a mesh is cut into. */
-function fullFault({ slabs, points, mostRings, mostRingPoints }: SlabStack): Result<never> | null {
-  if (slabs.length >= MOST_SLABS)
-    return fail('mesh-too-many-layers', {
-      found: { text: 'over {count}', values: { count: MOST_SLABS } },
-      what: { text: 'slabs ¦ counted' },
-      limit: MOST_SLABS,
-    });
+/** While a slab grows on those that are done: more than a shape may have, or more in them than is held. */
+function fullFault(stack: SlabStack): Result<never> | null {
+  if (stack.slabs.length < MOST_SLABS) return richFault(stack);
+  return fail('mesh-too-many-layers', {
+    found: { text: 'over {count}', values: { count: MOST_SLABS } },
+    what: { text: 'slabs ¦ counted' },
+    limit: MOST_SLABS,
+  });
+}
+
+/** More in the slabs than a layout may hold, or than a mesh is cut into. */
+function richFault({ points, mostRings, mostRingPoints }: SlabStack): Result<never> | null {
   const tooMuch = (limit: number, what: Text): Result<never> =>
     fail('mesh-too-much', { limit, what: { text: what } });
   if (mostRings > MOST_RINGS) return tooMuch(MOST_RINGS, 'outlines in one section');
