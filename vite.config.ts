@@ -66,5 +66,8 @@ export default defineConfig({
     // What the first paint needs comes in one file: it packs better than ten.
     rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
   },
+  // A worker begins at an address of its own (boundWorker.ts), so what it loads is found beside its script, not beside itself:
+  // import.meta.url, which only this format keeps.
+  worker: { format: 'es' },
   test: { include: ['tests/**/*.test.{ts,tsx}'], environment: 'node', testTimeout: 60_000 },
 });

@@ -215,3 +215,36 @@ for (const width of [1440, 1024])
     expect(views.filter(([, , said]) => said !== '').length).toBeGreaterThan(0);
     for (const [elevation, times, said] of views) expect(times, said).toBe(elevation);
   });
+
+test('hovering the time per layer shows the plate at that height, leaving takes it back, a press sets it', async ({
+  page,
+}) => {
+  const chart = (await page.getByTestId('times-view').boundingBox())!;
+  const at = (share: number) => [chart.x + chart.width / 2, chart.y + chart.height * share] as const;
+  await typeInto(page, 'height', '30');
+  const area = () => figure(page, 'section-area');
+  const low = await area();
+  await page.mouse.move(...at(0.3));
+  await expect.poll(area).toBeLessThan(low);
+  const high = await area();
+  await expect(page.locator('.times-tip')).toContainText('a press sets this height');
+  await expect(page.locator('.time-kept')).toBeAttached();
+  await page.mouse.move(chart.x - 200, chart.y + 20);
+  await expect.poll(area).toBe(low);
+  await expect(page.locator('.time-kept')).toHaveCount(0);
+  await page.mouse.click(...at(0.3));
+  await page.mouse.move(chart.x - 200, chart.y + 20);
+  await expect(page.locator('.times-tip')).toHaveCount(0);
+  expect(await area()).toBe(high);
+});
+
+test('a high plate is shared out among the threads that the processor has to spare', async ({ page }) => {
+  const cores = await page.evaluate(() => navigator.hardwareConcurrency);
+  test.skip(cores < 2, 'one core: one thread computes all');
+  const scripts: string[] = [];
+  page.on('request', (request) => scripts.push(request.url()));
+  const file = { name: 'tall.json', mimeType: 'application/json', buffer: inManySlabs() };
+  await chooseFile(page, () => page.keyboard.press('Control+o'), file);
+  await expect(page.getByTestId('times-view')).toHaveAttribute('data-whole', 'present');
+  await expect.poll(() => scripts.filter((url) => url.includes('mate.worker')).length).toBeGreaterThan(0);
+});

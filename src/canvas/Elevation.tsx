@@ -219,7 +219,7 @@ function Front({ analysis, frame, height }: { analysis: Analysis; frame: Frame; 
     .sort((a, b) => rank(a.state) - rank(b.state));
   return (
     <svg width={width} height={height} role="img" aria-label={t('Parts from the front')}>
-      <WorstBand stretches={analysis.stretches} axis={axis} left={Z_LEFT_PX} right={width} />
+      <WorstBand axis={axis} left={Z_LEFT_PX} right={width} />
       <Stretches stretches={analysis.stretches} frame={frame} />
       {fronts.map(({ silhouette, state }) => (
         <PartFront key={silhouette.id} silhouette={silhouette} frame={frame} state={state} />

@@ -1,16 +1,16 @@
 /**
  * Time per layer over the height: z upward as in the elevation beside it, seconds to the right. The lasers' mean load, their
  * idle gap to the slowest, recoating and waiting for the minimum layer time as areas, the best possible exposure as a
- * line. Hovering shows a stretch's figures; pressing or dragging sets the height.
+ * line. Hovering shows the plate and a stretch's figures at that height; pressing or dragging sets it.
  */
 import { t, type Text } from '../language/index';
-import { memo, useMemo, useRef, useState, type PointerEvent } from 'react';
+import { memo, useMemo, useRef } from 'react';
 import type { Stretch } from '../build/types';
 import { formatMm, formatSeconds } from '../units/format';
-import type { Mm, Px, Seconds } from '../units/types';
-import { useAnalysisLater, useBench, useWorkbench } from './bench';
+import type { Px, Seconds } from '../units/types';
+import { useAnalysisLater, useBench } from './bench';
 import './elevation.css';
-import { setHeightAt } from './HeightLine';
+import { useHeightPointer } from './heightPointer';
 import { tickLabel, ticks } from '../export/plan/ruler';
 import { StepLines } from './StepHandles';
 import { areaPath, bestPath, meanLoad, TIME_KINDS, type ChartFrame } from './timeChart';
@@ -121,33 +121,6 @@ function Lit({ stretch, frame }: { stretch: Stretch; frame: ChartFrame }) {
   return <rect className="time-room" x={LEFT_PX} y={top} width={frame.width - LEFT_PX} height={height} />;
 }
 
-/** Moving shows a stretch's figures; presses and drags set the height. */
-function useHeightPress(axis: ZAxis, onHover: (z_mm: Mm | null) => void) {
-  const bench = useWorkbench();
-  const pressed = useRef(false);
-  const set = (event: PointerEvent<HTMLDivElement>) =>
-    setHeightAt(bench, axis, event.clientY - event.currentTarget.getBoundingClientRect().top);
-  const stop = () => {
-    pressed.current = false;
-  };
-  return {
-    onPointerDown: (event: PointerEvent<HTMLDivElement>) => {
-      if (event.button !== 0) return;
-      event.currentTarget.setPointerCapture(event.pointerId);
-      pressed.current = true;
-      set(event);
-    },
-    onPointerMove: (event: PointerEvent<HTMLDivElement>) => {
-      onHover(axis.toMm(event.clientY - event.currentTarget.getBoundingClientRect().top));
-      if (pressed.current) set(event);
-    },
-    onPointerLeave: () => onHover(null),
-    onPointerUp: stop,
-    onPointerCancel: stop,
-    onLostPointerCapture: stop,
-  };
-}
-
 /** The frame that the stretches fill; the same object while neither they nor the view's size change. */
 function useFrame(stretches: readonly Stretch[], axis: ZAxis, width: Px): ChartFrame & { most_s: Seconds } {
   return useMemo(() => {
@@ -162,14 +135,19 @@ export function TimePerLayer() {
   const size = useSize(element);
   const { stretches, build, whole } = useAnalysisLater();
   const height = useBench((state) => state.view.height_mm);
-  const [hovered, setHovered] = useState<Mm | null>(null);
   const axis = useMemo(() => zAxis(build.height_mm, size.height), [build.height_mm, size.height]);
-  const handlers = useHeightPress(axis, setHovered);
+  const { hovered_mm, kept_mm, handlers } = useHeightPointer(axis);
   const frame = useFrame(stretches, axis, size.width);
-  const shown = hovered === null ? undefined : stretches.find(({ to_mm }) => hovered < to_mm);
+  const shown = hovered_mm === null ? undefined : stretches.find(({ to_mm }) => hovered_mm < to_mm);
   const y = axis.toPx(height);
   return (
-    <div ref={element} className="times-canvas" data-testid="times-view" data-whole={whole} {...handlers}>
+    <div
+      ref={element}
+      className="times-canvas"
+      data-testid="times-view"
+      data-whole={whole}
+      {...(build.layers > 0 && handlers)}
+    >
       {size.width > 0 && (
         <svg
           width={size.width}
@@ -182,20 +160,31 @@ export function TimePerLayer() {
               <line className="time-recoat-line" x1="0.5" x2="0.5" y1="0" y2="4" />
             </pattern>
           </defs>
-          <WorstBand stretches={stretches} axis={axis} left={LEFT_PX} right={size.width} />
+          <WorstBand axis={axis} left={LEFT_PX} right={size.width} />
           {shown && <Lit stretch={shown} frame={frame} />}
           <Areas stretches={stretches} frame={frame} />
           <StepLines axis={axis} left={LEFT_PX} right={size.width} />
           <TimeAxis frame={frame} most_s={frame.most_s} />
           <Legend />
+
+          {kept_mm !== null && (
+            <line
+              className="time-kept"
+              x1={0}
+              x2={size.width}
+              y1={axis.toPx(kept_mm)}
+              y2={axis.toPx(kept_mm)}
+            />
+          )}
           {build.layers > 0 && <line className="time-height" x1={0} x2={size.width} y1={y} y2={y} />}
         </svg>
       )}
       {shown && (
-        <div className="plan-tip times-tip">
+        <div className={`plan-tip times-tip ${hovered_mm! * 2 > axis.top_mm ? 'times-tip-low' : ''}`}>
           {figureLines(shown).map((words) => (
             <div key={words}>{words}</div>
           ))}
+          {kept_mm !== null && <div>{t('a press sets this height')}</div>}
         </div>
       )}
     </div>

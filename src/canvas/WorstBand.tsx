@@ -1,21 +1,20 @@
 /** Where a figure of the build lights up the range of height that wastes most: a band across a view. Millimetres, px. */
 import { useMemo } from 'react';
 import { worstRange } from '../build/worst';
-import type { Stretch } from '../build/types';
 import type { Px } from '../units/types';
-import { useBench } from './bench';
+import { useAnalysisLater, useBench } from './bench';
 import type { ZAxis } from './zAxis';
 
 interface BandProps {
-  readonly stretches: readonly Stretch[];
   readonly axis: ZAxis;
   readonly left: Px;
   readonly right: Px;
 }
 
-export function WorstBand({ stretches, axis, left, right }: BandProps) {
+export function WorstBand({ axis, left, right }: BandProps) {
   const lit = useBench((state) => state.view.hover?.kind === 'worst');
-  const minLayer_s = useBench((state) => state.layout.process.minLayer_s);
+  const { stretches, layout } = useAnalysisLater();
+  const { minLayer_s } = layout.process;
   const worst = useMemo(() => (lit ? worstRange(stretches, minLayer_s) : null), [lit, stretches, minLayer_s]);
   if (worst === null) return null;
   const top = axis.toPx(Math.min(worst.to_mm, axis.top_mm));

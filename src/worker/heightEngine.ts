@@ -36,6 +36,8 @@ import { inSlices, type Clock } from './slices';
 const FIRST_LOOK = 120;
 /** The farthest that is told before the whole height itself: nothing is done while something is left. */
 const NEARLY = 0.99;
+/** How far it is, is told this often at most: every telling is work for the page, which the threads then wait for. */
+const TOLD_MS = 100;
 
 type Mode = 'carry through' | 'newest only';
 
@@ -169,7 +171,12 @@ export class HeightEngine {
 
   /** Tells how far the whole height is, up to `most`. */
   private telling({ id }: HeightQuestion, most: number): (share: number) => void {
-    return (share) => this.ports.tell({ kind: 'progress', id, share: Math.min(share, most) }, []);
+    let told = this.ports.now();
+    return (share) => {
+      if (this.ports.now() - told < TOLD_MS) return;
+      told = this.ports.now();
+      this.ports.tell({ kind: 'progress', id, share: Math.min(share, most) }, []);
+    };
   }
 
   /** null where a newer question made this one idle. */

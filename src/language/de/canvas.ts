@@ -5,6 +5,7 @@ export const CANVAS = {
   'at most {angle}, spot × {spot}': 'höchstens {angle}, Fleck × {spot}',
   'by {amount}': 'um {amount}',
   '{part} at {angle}': '{part} bei {angle}',
+  'a press sets this height': 'Drücken stellt diese Höhe ein',
   'best possible {bestPossible}': 'bestmöglich {bestPossible}',
   'best ¦ legend': 'Bestm.',
   'blade moves towards {towards}°': 'Klinge fährt nach {towards}°',
