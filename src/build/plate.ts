@@ -10,7 +10,7 @@ import type { Layout } from '../layout/types';
 import type { Mm } from '../units/types';
 import { divideSteps } from '../zoning/divide';
 import type { Cell, Division, LaserSet } from '../zoning/types';
-import type { LayerRange } from './layers';
+import { layerRanges, type LayerRange } from './layers';
 import { modelOf } from './layerFigures';
 
 export interface Plate {
@@ -38,6 +38,17 @@ export function plateOf(layout: Layout): Plate {
     on: divisions[0].on,
     height_mm: placed.reduce((top, part) => Math.max(top, part.height_mm), 0),
   };
+}
+
+const ranges = new WeakMap<Plate, readonly LayerRange[]>();
+/** The build of a plate as ranges of layers in which nothing changes. */
+export function rangesOf(plate: Plate): readonly LayerRange[] {
+  const known = ranges.get(plate);
+  if (known) return known;
+  const { layout, placed } = plate;
+  const made = layerRanges(placed, layout.zoning, layout.process.layer_mm);
+  ranges.set(plate, made);
+  return made;
 }
 
 function cellsFor({ layout, divisions }: Plate, part: number, step: number): readonly Cell[] {

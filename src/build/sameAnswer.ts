@@ -1,6 +1,6 @@
 /** Whether what is remembered answers a question whose parts moved, without any number of theirs changing. */
 import type { Border, DividedSection, Fragment } from '../exposure/types';
-import { sameButSection, samePlate, type Asked, type Known } from './recall';
+import { sameParts, type Asked, type Known } from './recall';
 
 const sameFragment = (a: Fragment, b: Fragment): boolean =>
   a.set === b.set &&
@@ -22,9 +22,4 @@ const sameNumbers = (a: DividedSection, b: DividedSection): boolean =>
 
 /** The same parts, each where it stood or moved without any number of it changing. */
 export const sameAnswer = <F>(old: Known<F>, now: Asked): boolean =>
-  samePlate(old, now) &&
-  old.parts.every((part, i) => {
-    const { section } = now.parts[i];
-    if (!sameButSection(part, now.parts[i])) return false;
-    return part.section === section || (!old.drafted.has(i) && sameNumbers(part.section, section));
-  });
+  sameParts(old, now, (before, after, part) => !old.drafted.has(part) && sameNumbers(before, after));

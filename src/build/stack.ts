@@ -7,9 +7,9 @@ import { allocate, type LayerPart } from '../allocation/allocate';
 import type { DividedSection } from '../exposure/types';
 import { buildFigures } from './buildFigures';
 import type { Examined } from './findProblems';
-import { layerRanges, type LayerRange } from './layers';
+import type { LayerRange } from './layers';
 import { layerFigures, modelOf } from './layerFigures';
-import { sectionsIn, type Plate } from './plate';
+import { rangesOf, sectionsIn, type Plate } from './plate';
 import { sameQuestion, type Asked, type Known } from './recall';
 import { rulesOf, type PartSections, type Rules } from './rules';
 import type { BuildFigures, LayerFigures, LayerTotals, Stretch } from './types';
@@ -18,15 +18,15 @@ function ask(
   plate: Plate,
   range: LayerRange,
   sections: readonly (DividedSection | null)[],
-  rules: Rules,
+  { rules }: Rules,
 ): Asked {
-  const { layout } = plate;
-  const indices = layout.parts.flatMap((_, p) => (sections[p] ? [p] : []));
-  const parts = indices.map((p): LayerPart => {
-    const { id, timeFactor } = layout.parts[p];
-    return { id, timeFactor, section: sections[p]!, rule: rules.rules[p] };
-  });
-  return { context: plate.contexts[range.step], layout, layer: range.firstLayer, parts, indices };
+  return {
+    context: plate.contexts[range.step],
+    layout: plate.layout,
+    layer: range.firstLayer,
+    sections,
+    rules,
+  };
 }
 
 interface Answer {
@@ -34,17 +34,25 @@ interface Answer {
   readonly drafted: ReadonlySet<number>;
 }
 
-function answer({ layout, context, layer, parts, indices }: Asked): Answer {
+function answer({ layout, context, layer, sections, rules }: Asked): Answer {
+  const indices: number[] = [];
+  const parts: LayerPart[] = [];
+  for (const [p, section] of sections.entries()) {
+    if (!section) continue;
+    const { id, timeFactor } = layout.parts[p];
+    indices.push(p);
+    parts.push({ id, timeFactor, section, rule: rules[p] });
+  }
   const allocation = allocate(context, parts);
   const figures = layerFigures({
     machine: layout.machine,
     process: layout.process,
     on: context.division.on,
     layer,
-    parts: parts.map((part, i) => ({ index: indices[i], section: part.section })),
+    parts: parts.map(({ section }, i) => ({ index: indices[i], section })),
     allocation,
   });
-  return { figures, drafted: allocation.drafted };
+  return { figures, drafted: new Set([...allocation.drafted].map((i) => indices[i])) };
 }
 
 /** The figures of one range of layers, without the rest of the height. */
@@ -109,8 +117,7 @@ export interface Portion {
 const ALL: Portion = { index: 0, of: 1 };
 
 /** All ranges of a plate's layers in groups. @param every as in Stacks.run */
-export const groupsIn = ({ layout, placed }: Plate, every: number): Group[] =>
-  groupsOf(layerRanges(placed, layout.zoning, layout.process.layer_mm), every);
+export const groupsIn = (plate: Plate, every: number): Group[] => groupsOf(rangesOf(plate), every);
 
 /** Divides the sections of a portion of a plate's ranges. Yields how far it is. @param every as in Stacks.run */
 export function* divide(

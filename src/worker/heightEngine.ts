@@ -5,8 +5,7 @@
  * between them, so it may run in a worker or, where there is none, beside the page's own work.
  */
 import { problemSteps } from '../build/findProblems';
-import { layerRanges } from '../build/layers';
-import { plateOf, type Plate } from '../build/plate';
+import { plateOf, rangesOf, type Plate } from '../build/plate';
 import { sameAnswer } from '../build/sameAnswer';
 import { anyKeepsLaser, type Rules } from '../build/rules';
 import {
@@ -82,8 +81,7 @@ export class HeightEngine {
   private async compute(question: HeightQuestion): Promise<void> {
     const layout = this.held.layoutOf(question);
     const plate = plateOf(layout);
-    const ranges = layerRanges(plate.placed, layout.zoning, layout.process.layer_mm).length;
-    const every = Math.floor(ranges / FIRST_LOOK);
+    const every = Math.floor(rangesOf(plate).length / FIRST_LOOK);
     if (every > 1) {
       const first = await this.run(this.stacks.run(plate, every), 'carry through', this.telling(question, 0));
       this.report(question, layout, first!, every);
