@@ -7,8 +7,7 @@ import { footprintOf } from '../exposure/prepared';
 import { checkMesh, fileFindings, orient, readMesh, sectionSteps, sizeOf, joinCracks } from '../import/mesh';
 import { meshLayers } from '../import/mesh/layers';
 import type { Mesh, MeshCheck, MeshFile, MeshSections } from '../import/mesh/types';
-import { differentPoints, enclosesArea } from '../layout/outlineChecks';
-import type { Shape, Slab } from '../layout/types';
+import type { Shape } from '../layout/types';
 import type { Mm } from '../units/types';
 import type {
   MeshAnswer,
@@ -187,17 +186,8 @@ const foundIn = (file: MeshFile): MeshFileFound => ({
   findings: fileFindings(file),
 });
 
-/** What a layout may hold of a slab: outlines of three different points and more that enclose an area. */
-const sound = ({ to_mm, rings }: Slab): Slab => ({
-  to_mm,
-  rings: rings.filter((ring) => 'circle_mm' in ring || (differentPoints(ring) >= 3 && enclosesArea(ring))),
-});
-
 function outcomeOf({ slabs, ...rest }: MeshSections, { volume_mm3 }: MeshCheck): MeshCutOutcome {
-  const kept = slabs.map(sound);
-  if (kept.every(({ rings }) => rings.length === 0))
-    return { ok: false, fault: { code: 'mesh-no-section', params: { gap: { text: 'unknown ¦ gap' } } } };
-  const cut = { ...rest, slabCount: kept.length, meshVolume_mm3: volume_mm3 };
-  const shape: Shape = { slabs: kept };
+  const cut = { ...rest, slabCount: slabs.length, meshVolume_mm3: volume_mm3 };
+  const shape: Shape = { slabs };
   return { ok: true, cut, packed: packShape(shape), footprint: footprintOf(shape) };
 }

@@ -90,6 +90,7 @@ export function checkMesh(mesh: Mesh, chainGap_mm: Mm = DEFAULT_LIMITS.chainGap_
     insideOutShells: ready.insideOut,
     joinedPoints: ready.joined,
     degenerateTriangles: degenerate(ready),
+    repeatedTriangles: ready.repeated,
     overlappingShells: overlappingPairs(ready),
     closed,
     crack_mm: crackWidth(ready, Math.max(...size_mm)),
@@ -113,6 +114,7 @@ function findings(check: Omit<MeshCheck, 'findings'>, chainGap_mm: Mm): Fault[] 
   add('mesh-turned-triangles', check.turnedTriangles);
   add('mesh-inside-out', check.insideOutShells);
   add('mesh-degenerate', check.degenerateTriangles);
+  add('mesh-repeated', check.repeatedTriangles);
   add('mesh-overlapping', check.overlappingShells);
   add('mesh-hollows', check.hollows);
   return found;

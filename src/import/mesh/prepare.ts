@@ -1,5 +1,6 @@
 /**
- * A mesh made ready for checking and cutting: triangles with a repeated corner left out, all of a surface facing the same
+ * A mesh made ready for checking and cutting: triangles with a repeated corner and triangles that stand there
+ * already left out, all of a surface facing the same
  * way, shells that are inside out turned, every side paired with the one across its edge. Points along open edges that lie
  * within the grid of a layout (0.001 mm) of each other are one point where that leaves fewer edges open: they differ by
  * rounding only.
@@ -22,6 +23,8 @@ export interface PreparedMesh extends Mesh {
   readonly insideOut: number;
   /** Triangles with a repeated corner. */
   readonly collapsed: number;
+  /** Triangles that another one with the same corners, seen from the same side, repeats. */
+  readonly repeated: number;
   /** Points along open edges that were made one with another. */
   readonly joined: number;
 }
@@ -43,6 +46,31 @@ function withoutCollapsed(triangles: Uint32Array): Uint32Array {
     end += 3;
   }
   return end === triangles.length ? triangles : kept.slice(0, end);
+}
+
+/** Each triangle once: of those with the same corners in the same sense the first. */
+function withoutRepeated(triangles: Uint32Array): Uint32Array {
+  const seen = new Set<string>();
+  const kept = new Uint32Array(triangles.length);
+  let end = 0;
+  for (let t = 0; t < triangles.length; t += 3) {
+    const [a, b, c] = [triangles[t], triangles[t + 1], triangles[t + 2]];
+    const least = Math.min(a, b, c);
+    const key = least === a ? `${a} ${b} ${c}` : least === b ? `${b} ${c} ${a}` : `${c} ${a} ${b}`;
+    if (seen.has(key)) continue;
+    seen.add(key);
+    kept.set([a, b, c], end);
+    end += 3;
+  }
+  return end === triangles.length ? triangles : kept.slice(0, end);
+}
+
+/** Only where an edge is crowded can a triangle be there twice. */
+function once(triangles: Uint32Array): { sound: Uint32Array; edges: Edges } {
+  const edges = edgesOf(triangles);
+  if (!edges.count.some((count) => count > 2)) return { sound: triangles, edges };
+  const sound = withoutRepeated(triangles);
+  return { sound, edges: sound === triangles ? edges : edgesOf(sound) };
 }
 
 const prepared = new WeakMap<Mesh, PreparedMesh>();
@@ -85,8 +113,8 @@ function rimOf({ triangles, across }: PreparedMesh): Set<number> {
 
 /** The mesh with its points as they are. */
 function paired({ points, triangles: given }: Mesh): PreparedMesh {
-  const sound = withoutCollapsed(given);
-  const edges = edgesOf(sound);
+  const full = withoutCollapsed(given);
+  const { sound, edges } = once(full);
   const turned = turnedTriangles(sound, edges);
   const count = turned.reduce((sum, flag) => sum + flag, 0);
   const faced = withTurned(sound, turned);
@@ -106,7 +134,8 @@ function paired({ points, triangles: given }: Mesh): PreparedMesh {
     shells: shells.map((shell, i) => (flips[i] ? { ...shell, volume_mm3: -shell.volume_mm3 } : shell)),
     turned: count,
     insideOut: flips.filter(Boolean).length,
-    collapsed: (given.length - sound.length) / 3,
+    collapsed: (given.length - full.length) / 3,
+    repeated: (full.length - sound.length) / 3,
     joined: 0,
   };
 }

@@ -11,6 +11,8 @@ import type { MeshBody, MeshFile } from './types';
 
 /** How many bytes are looked at to tell text from binary. */
 const LOOKED_AT = 512;
+/** Where the first word behind comments is looked for. */
+const COMMENTS_WITHIN = 8192;
 const SOLID = 'solid';
 const ENDING = /\.(stl|3mf)$/i;
 
@@ -68,11 +70,12 @@ function isText(bytes: Uint8Array): boolean {
 const markLength = (bytes: Uint8Array): number =>
   bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? 3 : 0;
 
+/** Lines of comment that some programs put first. */
+const COMMENTS = /^(\s*[#;][^\r\n]*[\r\n])+/;
+
 function beginsWithSolid(bytes: Uint8Array): boolean {
-  const start = String.fromCharCode(...bytes.subarray(markLength(bytes), LOOKED_AT))
-    .trimStart()
-    .toLowerCase();
-  return start.startsWith(SOLID);
+  const start = String.fromCharCode(...bytes.subarray(markLength(bytes), COMMENTS_WITHIN));
+  return start.replace(COMMENTS, '').trimStart().toLowerCase().startsWith(SOLID);
 }
 
 /** Names that repeat get a number, so that each body has a name of its own. */

@@ -36,8 +36,11 @@ export function readBinaryStl(bytes: Uint8Array, name: string, watch: Watching):
         values: { found: bytes.length, least: HEADER_BYTES },
       },
     });
-  const count = namedTriangles(bytes);
+  const named = namedTriangles(bytes);
   const held = Math.floor((bytes.length - HEADER_BYTES) / FACET_BYTES);
+  // Who writes without knowing how many there will be leaves the number at nothing.
+  const unnamed = named === 0;
+  const count = unnamed ? held : named;
   if (count === 0) return fail('mesh-empty', { name });
   if (held < count)
     return fail('mesh-truncated', {
@@ -48,7 +51,10 @@ export function readBinaryStl(bytes: Uint8Array, name: string, watch: Watching):
   const body = readFacets(bytes, count, name, watch);
   if (!body.ok) return body;
   const rest = bytes.length - HEADER_BYTES - count * FACET_BYTES;
-  return ok({ bodies: [body.value], leftOut: rest > 0 ? [{ kind: 'bytes', what: '', count: rest }] : [] });
+  const leftOut: MeshLeftOut[] = [];
+  if (unnamed) leftOut.push({ kind: 'count', what: '', count });
+  if (rest > 0) leftOut.push({ kind: 'bytes', what: '', count: rest });
+  return ok({ bodies: [body.value], leftOut });
 }
 
 function readFacets(bytes: Uint8Array, count: number, name: string, watch: Watching): Result<MeshBody> {

@@ -1,6 +1,7 @@
 /**
  * STL as text: "solid name", then "facet normal … outer loop vertex x y z (three times) endloop endfacet", then "endsolid";
- * several solids may follow each other. Words in any case, any white space. Normals are not read (see stl.ts). Source: 3D
+ * several solids may follow each other. Words in any case, any white space.
+ * Lines of comment and colour that some programs add are passed over. Normals are not read (see stl.ts). Source: 3D
  * Systems, StereoLithography Interface Specification, 1989 [memory].
  */
 import { strFromU8 } from 'fflate';
@@ -15,6 +16,9 @@ import { PointIndex } from './weld';
 const LINE_FEED = 0x0a;
 const RETURN = 0x0d;
 const BLANK = 0x20;
+/** They begin a comment. */
+const HASH = 0x23;
+const SEMICOLON = 0x3b;
 const SMALL = 0x20;
 const LONGEST_NAME = 60;
 const LONGEST_SHOWN = 20;
@@ -30,6 +34,7 @@ const VERTEX = codes('vertex');
 const END_LOOP = codes('endloop');
 const END_FACET = codes('endfacet');
 const END_SOLID = codes('endsolid');
+const COLOUR = codes('color');
 
 /** The text word by word. */
 class Words {
@@ -42,7 +47,11 @@ class Words {
   next(): boolean {
     const { bytes } = this;
     let at = this.to;
-    while (at < bytes.length && bytes[at] <= BLANK) at += 1;
+    for (;;) {
+      while (at < bytes.length && bytes[at] <= BLANK) at += 1;
+      if (bytes[at] !== HASH && bytes[at] !== SEMICOLON) break;
+      at = this.lineEnd(at);
+    }
     this.from = at;
     while (at < bytes.length && bytes[at] > BLANK) at += 1;
     this.to = at;
@@ -59,10 +68,14 @@ class Words {
   /** The rest of the line after the current word. */
   restOfLine(): string {
     const start = this.to;
-    let at = start;
-    while (at < this.bytes.length && this.bytes[at] !== LINE_FEED && this.bytes[at] !== RETURN) at += 1;
+    const at = this.lineEnd(start);
     this.to = at;
     return strFromU8(this.bytes.subarray(start, Math.min(at, start + 4 * LONGEST_NAME))).trim();
+  }
+  private lineEnd(from: number): number {
+    let at = from;
+    while (at < this.bytes.length && this.bytes[at] !== LINE_FEED && this.bytes[at] !== RETURN) at += 1;
+    return at;
   }
   get line(): number {
     let count = 1;
@@ -144,7 +157,7 @@ export function readTextStl(bytes: Uint8Array, name: string, watch: Watching): R
       return fail('mesh-too-much', { limit: MOST_BODIES, what: { text: 'solids ¦ counted' } });
     const solid = new Solid(startSolid(words));
     solids.push(solid);
-    while (words.next() && words.is(FACET)) {
+    while (toFacet(words)) {
       const fault = solid.readFacet(words);
       if (fault) return fault;
       facets += 1;
@@ -157,6 +170,12 @@ export function readTextStl(bytes: Uint8Array, name: string, watch: Watching): R
   }
   if (facets === 0) return fail('mesh-empty', { name });
   return ok(bodiesOf(solids, name));
+}
+
+/** To the next facet of a solid, past lines of colour; false where something else stands. */
+function toFacet(words: Words): boolean {
+  while (words.next() && words.is(COLOUR)) words.restOfLine();
+  return words.is(FACET);
 }
 
 /** Reads the solid's name and stands before its first facet. */

@@ -31,6 +31,8 @@ export type MeshLeftOutKind =
   | 'other' // an object of type "other"
   | 'unused' // an object that no build item names
   | 'empty' // a solid or an object without triangles
+  | 'unread' // a part of the package that is broken, and nothing to build leads to it
+  | 'count' // a header that names no triangles, before so many
   | 'bytes'; // bytes after the last triangle
 
 export interface MeshLeftOut {
@@ -82,6 +84,8 @@ export interface MeshCheck {
   readonly joinedPoints: number;
   /** Triangles without area. */
   readonly degenerateTriangles: number;
+  /** Triangles that are there more than once, counted without the first. */
+  readonly repeatedTriangles: number;
   /** Pairs of closed shells that cut each other or of which one lies in the other's solid. */
   readonly overlappingShells: number;
   /** Every edge has exactly two triangles, or as many that run one way as the other. */

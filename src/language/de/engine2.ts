@@ -82,7 +82,7 @@ export const ENGINE2 = {
   '{first} or {last}': '{first} oder {last}',
   '{found} bytes are fewer than the {least} of a header':
     '{found} Bytes sind weniger als die {least} eines Kopfes',
-  '{name} is not UTF-8 text': '{name} ist kein UTF-8-Text',
+  '{name} is neither UTF-8 nor UTF-16 text': '{name} ist weder UTF-8- noch UTF-16-Text',
   '{name} is packed by method {method}': '{name} ist nach Verfahren {method} gepackt',
   '{name}: no data': '{name}: keine Daten',
   '{name}: {detail}': '{name}: {detail}',

@@ -163,6 +163,16 @@ export const MESH_MESSAGES = {
     advice: 'Nothing needs to be done.',
     blocks: false,
   },
+  'mesh-left-out-unread': {
+    text: '“{what}” in the package could not be read; nothing to build leads to it.',
+    advice: 'Check that nothing of the part is missing.',
+    blocks: false,
+  },
+  'mesh-left-out-count': {
+    text: 'The header names no triangles; {count} [stands|stand] behind it.',
+    advice: 'Check that the part is whole.',
+    blocks: false,
+  },
   'mesh-left-out-bytes': {
     text: '{count} [byte|bytes] after the last triangle [was|were] not read.',
     advice: 'Check that the part is whole.',
@@ -213,6 +223,11 @@ export const MESH_MESSAGES = {
   'mesh-degenerate': {
     text: '{count} [triangle has|triangles have] no area.',
     advice: '[It is|They are] left out.',
+    blocks: false,
+  },
+  'mesh-repeated': {
+    text: '{count} [triangle is|triangles are] there more than once.',
+    advice: 'Each counts once; compare the volume with the part.',
     blocks: false,
   },
   'mesh-overlapping': {

@@ -44,6 +44,7 @@ test('a sound block: size, counts, volume, nothing to say', () => {
     turnedTriangles: 0,
     insideOutShells: 0,
     degenerateTriangles: 0,
+    repeatedTriangles: 0,
     overlappingShells: 0,
     closed: true,
     crack_mm: null,
@@ -216,6 +217,35 @@ describe('shells', () => {
     const check = look(two);
     expect(check).toMatchObject({ crowdedEdges: 1, openEdges: 0, closed: true });
     expect(check.volume_mm3).toBeCloseTo(2000, 9);
+  });
+});
+
+describe('triangles that are there twice', () => {
+  /** The same corners: exact points are one point, as the readers make them. */
+  const twice = ({ points, triangles }: Mesh): Mesh => ({
+    points,
+    triangles: Uint32Array.from([...triangles, ...triangles]),
+  });
+  test('a block written twice has the volume of one', () => {
+    const check = look(twice(cube));
+    expect(check).toMatchObject({
+      repeatedTriangles: 12,
+      crowdedEdges: 0,
+      closed: true,
+      shells: 1,
+      volume_mm3: expect.closeTo(1000, 9),
+    });
+    expect(codes(check)).toEqual(['mesh-repeated']);
+  });
+  test('one triangle written three times, from another corner each time, leaves the block as it is', () => {
+    const [a, b, c] = cube.triangles;
+    const check = look({ points: cube.points, triangles: Uint32Array.from([...cube.triangles, b!, c!, a!, c!, a!, b!]) }); // prettier-ignore
+    expect(check).toMatchObject({ repeatedTriangles: 2, closed: true, volume_mm3: expect.closeTo(1000, 9) });
+  });
+  test('a triangle and its back stay both', () => {
+    const [a, b, c] = cube.triangles;
+    const check = look({ points: cube.points, triangles: Uint32Array.from([...cube.triangles, a!, c!, b!]) });
+    expect(check).toMatchObject({ repeatedTriangles: 0, crowdedEdges: 3 });
   });
 });
 

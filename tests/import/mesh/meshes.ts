@@ -136,17 +136,18 @@ const relations = (target: string): string =>
 
 /** A 3MF package around model parts; the first one is the model. */
 export function package3mf(
-  parts: Readonly<Record<string, string>>,
+  parts: Readonly<Record<string, string | Uint8Array>>,
   leaveOut: readonly string[] = [],
 ): Uint8Array {
   const [first] = Object.keys(parts);
-  const all: Record<string, string> = {
+  const all: Record<string, string | Uint8Array> = {
     '[Content_Types].xml': TYPES,
     ...parts,
     '_rels/.rels': relations(`/${first}`),
   };
   const files = Object.entries(all).filter(([name]) => !leaveOut.includes(name));
-  return zipSync(Object.fromEntries(files.map(([name, text]) => [name, strToU8(text)])));
+  const bytesOf = (part: string | Uint8Array) => (typeof part === 'string' ? strToU8(part) : part);
+  return zipSync(Object.fromEntries(files.map(([name, part]) => [name, bytesOf(part)])));
 }
 const CORE = 'http://schemas.microsoft.com/3dmanufacturing/core/2015/02';
 export const model = (resources: string, build: string, attributes = 'unit="millimeter"'): string =>

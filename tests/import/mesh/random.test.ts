@@ -84,6 +84,17 @@ describe('the same to 0.001 mm²', () => {
     });
   const shoelace = (ring: readonly [number, number][]): number =>
     ring.slice(1).reduce((sum, [x, y], i) => sum + (ring[i][0] * y - x * ring[i][1]) / 2, 0);
+  /** null where the library finds none. */
+  const exclusiveOr = (one: [number, number][], other: [number, number][]): number | null => {
+    try {
+      const areas = clipping
+        .xor([one], [other])
+        .map((rings) => rings.map((ring) => Math.abs(shoelace(ring as [number, number][]))));
+      return areas.reduce((sum, [outer, ...holes]) => sum + outer - holes.reduce((a, b) => a + b, 0), 0);
+    } catch {
+      return null;
+    }
+  };
   test('as the exclusive or of a second library has it', () => {
     const radii = fc.array(fc.double({ min: 4, max: 9, noNaN: true }), { minLength: 5, maxLength: 40 });
     const shift = fc.tuple(fc.double({ min: -1, max: 1, noNaN: true }), fc.integer({ min: -6, max: -2 }));
@@ -96,13 +107,13 @@ describe('the same to 0.001 mm²', () => {
           dx * 10 ** px,
           0,
         );
-        const area = clipping
-          .xor([closed(one)], [closed(other)])
-          .reduce((sum, [outer, ...holes]) => sum + Math.abs(shoelace(outer as [number, number][])) - holes.reduce((held, hole) => held + Math.abs(shoelace(hole as [number, number][])), 0), 0); // prettier-ignore
-        fc.pre(Math.abs(area - 0.001) > 2e-5);
+        const area = exclusiveOr(closed(one), closed(other));
+        // now and then that library loses its way
+        fc.pre(area !== null);
+        fc.pre(Math.abs(area! - 0.001) > 2e-5);
         const same = new Reference([one], [one]).equals([other]);
         equal += same ? 1 : 0;
-        expect(same).toBe(area < 0.001);
+        expect(same).toBe(area! < 0.001);
       }),
       { numRuns: 400 },
     );

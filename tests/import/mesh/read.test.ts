@@ -20,6 +20,10 @@ const refusal = (file: Uint8Array, name = 'part.stl'): string => {
   return `${read.fault.code}: ${sentence}`;
 };
 
+/** Lines that some programs add: before the solid, behind its name, between facets. */
+const commented = (text: string): string =>
+  `# valve seat\n; second line\n${text.replace('\n', '\ncolor 0.5 0.5 0.5\n').replaceAll('endfacet', 'endfacet\n# next')}`;
+
 describe('an STL', () => {
   test.each([
     ['binary', binaryStl(cube)],
@@ -29,6 +33,7 @@ describe('an STL', () => {
     ['text with line ends of two characters', bytes(textStl(cube).replaceAll('\n', '\r\n'))],
     ['text in capitals, all on one line', bytes(textStl(cube).toUpperCase().replace(/\s+/g, ' '))],
     ['text without a name', bytes(textStl(cube, ''))],
+    ['text with comments and colours', bytes(commented(textStl(cube)))],
   ])('%s holds the cube with its 8 corners', (_, file) => {
     const { kind, unit, bodies, leftOut } = value(readMesh(file, 'cube.dat'));
     expect([kind, unit, bodies.length, leftOut.length]).toEqual(['stl', null, 1, 0]);
@@ -61,6 +66,13 @@ describe('an STL', () => {
   test('with bytes after its last triangle tells how many', () => {
     const file = new Uint8Array([...binaryStl(cube), 1, 2, 3]);
     expect(value(readMesh(file, 'a.stl')).leftOut).toEqual([{ kind: 'bytes', what: '', count: 3 }]);
+  });
+  test('binary, whose header names no triangles, is read to its end, and says so', () => {
+    const file = binaryStl(cube);
+    new DataView(file.buffer).setUint32(80, 0, true);
+    const { bodies, leftOut } = value(readMesh(file, 'a.stl'));
+    expect(tetrahedra(bodies[0]!.mesh)).toBe(6000);
+    expect(leftOut).toEqual([{ kind: 'count', what: '', count: 12 }]);
   });
   test('numbers come through as they are written', () => {
     const numbers = ['1.5', '-0.125', '+7', '.5', '5.', '1e2', '12.3456789012345678', '1.7976e-5', '0.1E+1'];

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { orient, sectionMesh, sectionSteps, type Mesh, type MeshSections } from '../../../src/import/mesh';
 import { DEFAULT_MACHINE, DEFAULT_PROCESS, DEFAULT_ZONING } from '../../../src/layout/defaults';
 import { readLayout } from '../../../src/layout/read';
-import { box, inverted, loft, moved, rectangle, revolved, together, without } from './meshes';
+import { box, inverted, loft, meshOf, moved, rectangle, revolved, together, without } from './meshes';
 import { areaAt, areaOf, cut, gauss, perimeter, slabAt, value } from './slabs';
 
 const cube = box([0, 0, 0], [20, 20, 20]);
@@ -110,6 +110,18 @@ describe('meshes that no layout could hold', () => {
   });
   test('lower than half a layer, though closed', () => {
     expect(sectionMesh(box([0, 0, 0], [10, 10, 0.03]), { layer_mm: 0.06, chainGap_mm: 0.01 })).toEqual({
+      ok: false,
+      fault: { code: 'mesh-no-solid-layer', params: { layer: 0.06 } },
+    });
+  });
+  test('a blade so thin that its outlines are lines on the grid of a layout', () => {
+    // 0.0003 mm across and askew, so that its size along x and y hides it
+    const [low, high] = [0, 5].map((z) => [[0, 0, z], [10, 10, z], [10.0002, 9.9998, z]]); // prettier-ignore
+    const blade = meshOf(
+      [...low!, ...high!] as [number, number, number][],
+      [[0, 1, 2], [3, 5, 4], [0, 2, 5], [0, 5, 3], [2, 1, 4], [2, 4, 5], [1, 0, 3], [1, 3, 4]], // prettier-ignore
+    );
+    expect(sectionMesh(blade, { layer_mm: 0.06, chainGap_mm: 0.01 })).toEqual({
       ok: false,
       fault: { code: 'mesh-no-solid-layer', params: { layer: 0.06 } },
     });

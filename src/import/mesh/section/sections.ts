@@ -10,6 +10,7 @@ import { area } from '../../../geometry/region';
 import type { Region, Ring } from '../../../geometry/types';
 import { fail, ok, type Fault, type Result, type Param } from '../../../layout/result';
 import { MOST_RING_POINTS, MOST_RINGS, MOST_SLABS } from '../../../layout/limits';
+import { differentPoints, enclosesArea } from '../../../layout/outlineChecks';
 import type { Point, Slab } from '../../../layout/types';
 import { roundMm } from '../../../units/round';
 import type { Mm, Mm2, Mm3 } from '../../../units/types';
@@ -90,18 +91,22 @@ class SlabStack {
   /** Ends the slab that grows; `top` is its top. */
   finish(top: Mm): void {
     if (this.reference === null) return;
-    const sum = area(this.kept);
-    this.slabs.push({ to_mm: top, rings: this.kept.map(pointsOf) });
+    const kept = this.kept.filter((ring) => isOutline(pointsOf(ring)));
+    const sum = area(kept);
+    this.slabs.push({ to_mm: top, rings: kept.map(pointsOf) });
     this.volume += sum * (top - this.from);
     this.largest = Math.max(this.largest, sum);
-    this.mostRings = Math.max(this.mostRings, this.kept.length);
-    for (const { length } of this.kept) {
+    this.mostRings = Math.max(this.mostRings, kept.length);
+    for (const { length } of kept) {
       this.points += length / 2;
       this.mostRingPoints = Math.max(this.mostRingPoints, length / 2);
     }
     this.from = top;
   }
 }
+
+/** What a layout may hold: on its grid some outlines are points and lines. */
+const isOutline = (points: readonly Point[]): boolean => differentPoints(points) >= 3 && enclosesArea(points);
 
 function pointsOf(ring: Ring): Point[] {
   const points: Point[] = [];

@@ -9,7 +9,7 @@ import { FURTHEST_mm, MOST_COMPONENTS, MOST_LEVELS, MOST_TRIANGLES } from '../li
 import type { Mesh, MeshBody, MeshLeftOut, MeshLeftOutKind } from '../types';
 import { PointIndex } from '../weld';
 import { tooManyBodies, type ModelBuilder, type ModelObject, type ObjectType, type Reference } from './model';
-import { compose, determinant, moved, type Transform } from './transform';
+import { compose, determinant, moved, UNMOVED, type Transform } from './transform';
 
 export type Models = ReadonlyMap<string, ModelBuilder>;
 
@@ -44,6 +44,8 @@ class Catalogue {
     const known = this.weights.get(key);
     if (known === 'open') return fail('mesh-3mf-cycle', { id: reference.id });
     if (known !== undefined) return ok(known);
+    const unread = this.models.get(reference.part)?.fault;
+    if (unread) return unread;
     const object = this.object(reference);
     if (object === null)
       return fail('mesh-3mf-broken', {
@@ -72,7 +74,9 @@ class Catalogue {
 class LeftOutCount {
   private readonly found = new Map<string, MeshLeftOut>();
   add(kind: MeshLeftOutKind, object: ModelObject): void {
-    const what = labelOf(object);
+    this.note(kind, labelOf(object));
+  }
+  note(kind: MeshLeftOutKind, what: string): void {
     const key = `${kind} ${what}`;
     this.found.set(key, { kind, what, count: (this.found.get(key)?.count ?? 0) + 1 });
   }
@@ -131,7 +135,6 @@ class Writer {
   }
 }
 
-const IN_PLACE: Transform = [1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0];
 /** The same object turned, scaled and mirrored alike. */
 const bodyKey = (item: Reference): string =>
   `${keyOf(item)} ${item.transform
@@ -189,7 +192,7 @@ function bodyOf(
   scale: number,
 ): Result<MeshBody | null> {
   const writer = new Writer(catalogue, leftOut, scale);
-  writer.write(items[0], IN_PLACE);
+  writer.write(items[0], UNMOVED);
   const object = catalogue.object(items[0]);
   if (object === null || object.type !== 'model') return ok(null);
   if (writer.triangles.length === 0) {
@@ -208,7 +211,9 @@ function bodyOf(
 }
 
 function addUnused(models: Models, catalogue: Catalogue, leftOut: LeftOutCount): void {
-  for (const [part, model] of models)
+  for (const [part, model] of models) {
+    if (model.fault) leftOut.note('unread', part);
     for (const object of model.objects.values())
       if (!catalogue.used.has(keyOf({ part, id: object.id }))) leftOut.add('unused', object);
+  }
 }

@@ -41,6 +41,8 @@ export class ModelBuilder implements XmlHandler {
   unit: MeshUnit = 'millimeter';
   readonly objects = new Map<string, ModelObject>();
   readonly items: Reference[] = [];
+  /** Why its part could not be read to the end; null where it was. */
+  fault: Result<never> | null = null;
   private object: ModelObject | null = null;
   private started = false;
   private pathKey = 'p:path';

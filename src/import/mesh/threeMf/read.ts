@@ -78,7 +78,13 @@ export function readThreeMf(bytes: Uint8Array, name: string, watch: Watching): R
     if (found !== part.value && !found.endsWith('.model')) return null;
     const builder = new ModelBuilder(found);
     models.set(found, builder);
-    return xmlSink(found, builder);
+    const read = xmlSink(found, builder);
+    if (found === part.value) return read;
+    // What nothing leads to may be broken.
+    return (text, last) => {
+      builder.fault ??= read(text, last);
+      return null;
+    };
   };
   const unpacked = unpack(bytes, sink, watch);
   if (!unpacked.ok) return unpacked;

@@ -35,6 +35,63 @@ export const partName = (name: string): string => {
   return resolved(plain.replaceAll('\\', '/')).toLowerCase();
 };
 
+/** As many as a call takes for its arguments in every browser. */
+const UNITS_AT_ONCE = 8192;
+
+function joined(one: Uint8Array, other: Uint8Array): Uint8Array<ArrayBuffer> {
+  const all = new Uint8Array(one.length + other.length);
+  all.set(one);
+  all.set(other, one.length);
+  return all;
+}
+
+/** UTF-16 to text as it comes; a byte without its other half waits for it. */
+class DecodeUTF16 {
+  private half = new Uint8Array(0);
+  constructor(
+    private readonly lowFirst: boolean,
+    private readonly heard: (piece: string, last: boolean) => void,
+  ) {}
+
+  push(bytes: Uint8Array, last: boolean): void {
+    const all = joined(this.half, bytes);
+    const even = all.length - (all.length % 2);
+    this.half = all.slice(even);
+    if (last && this.half.length > 0) throw new Error('half a letter');
+    const units = new Uint16Array(even / 2);
+    for (let i = 0; i < units.length; i++) {
+      const [a, b] = [all[2 * i], all[2 * i + 1]];
+      units[i] = this.lowFirst ? a + 256 * b : 256 * a + b;
+    }
+    let text = '';
+    for (let i = 0; i < units.length; i += UNITS_AT_ONCE)
+      text += String.fromCharCode(...units.subarray(i, i + UNITS_AT_ONCE));
+    this.heard(text, last);
+  }
+}
+
+/** Bytes to text as they come: UTF-8, or UTF-16 where a byte order mark says so; a package may have both (ISO/IEC 29500-2 [memory]). */
+class PartText {
+  private decoder: Pick<DecodeUTF16, 'push'> | null = null;
+  private first = new Uint8Array(0);
+  constructor(private readonly heard: (piece: string, last: boolean) => void) {}
+
+  /** Throws where the bytes are no text. */
+  push(bytes: Uint8Array, last: boolean): void {
+    if (this.decoder) return this.decoder.push(bytes, last);
+    this.first = joined(this.first, bytes);
+    if (this.first.length < 2 && !last) return;
+    this.decoder = this.decoderFor(this.first);
+    this.decoder.push(this.first, last);
+  }
+
+  private decoderFor([a, b]: Uint8Array): Pick<DecodeUTF16, 'push'> {
+    if (a === 0xff && b === 0xfe) return new DecodeUTF16(true, this.heard);
+    if (a === 0xfe && b === 0xff) return new DecodeUTF16(false, this.heard);
+    return new DecodeUTF8((piece, last) => this.heard(piece, last ?? false));
+  }
+}
+
 class Unpacking {
   /** What ends the reading. */
   stop: Result<never> | null = null;
@@ -58,8 +115,8 @@ class Unpacking {
       return;
     }
     this.open += 1;
-    const text = new DecodeUTF8((piece, last) => {
-      this.stop ??= sink(piece, last ?? false);
+    const text = new PartText((piece, last) => {
+      this.stop ??= sink(piece, last);
     });
     file.ondata = (error, data, last) => this.take(file.name, text, error, data, last);
     file.start();
@@ -67,7 +124,7 @@ class Unpacking {
 
   private take(
     name: string,
-    text: DecodeUTF8,
+    text: PartText,
     error: Error | null,
     data: Uint8Array | null,
     last: boolean,
@@ -91,7 +148,7 @@ class Unpacking {
     try {
       text.push(data, last);
     } catch {
-      this.stop ??= broken({ text: '{name} is not UTF-8 text', values: { name } });
+      this.stop ??= broken({ text: '{name} is neither UTF-8 nor UTF-16 text', values: { name } });
     }
   }
 }

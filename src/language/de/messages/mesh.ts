@@ -35,6 +35,8 @@ export const MESSAGES_MESH = {
   'Cutting was cancelled at {done} %.': 'Das Schneiden wurde bei {done} % abgebrochen.',
   'Edges that were open only by rounding are closed; nothing needs to be done.':
     'Kanten, die nur durch Rundung offen waren, sind geschlossen; nichts ist zu tun.',
+  'Each counts once; compare the volume with the part.':
+    'Jedes zählt einmal; das Volumen mit dem des Teils vergleichen.',
   'Every facet is a triangle of three points.': 'Jede Facette ist ein Dreieck aus drei Punkten.',
   'In {count} [layer|layers] below the top nothing is solid.':
     'In {count} [Schicht|Schichten] unter der Oberkante ist nichts fest.',
@@ -92,6 +94,11 @@ export const MESSAGES_MESH = {
     'Aufruf: npm run --silent section -- MESH-OR-OUTLINE [--layer MM] [--height MM]',
   'What does not close is left out of [it|them]; close wider gaps or mend the mesh.':
     'Was sich nicht schließt, fehlt in [ihr|ihnen]; weitere Lücken schließen oder das Netz reparieren.',
+  'The header names no triangles; {count} [stands|stand] behind it.':
+    'Der Kopf nennt keine Dreiecke; dahinter [steht|stehen] {count}.',
+  '“{what}” in the package could not be read; nothing to build leads to it.':
+    '„{what}“ im Paket war nicht lesbar; nichts, was gebaut wird, führt dorthin.',
+  'Check that nothing of the part is missing.': 'Prüfen, ob vom Teil nichts fehlt.',
   '{count} [byte|bytes] after the last triangle [was|were] not read.':
     '{count} [Byte|Bytes] nach dem letzten Dreieck [wurde|wurden] nicht gelesen.',
   '{count} [edge has|edges have] three or more triangles.':
@@ -107,6 +114,8 @@ export const MESSAGES_MESH = {
   '{count} [triangle faces|triangles face] the other way than [its|their] neighbours.':
     '{count} [Dreieck ist anders gerichtet als seine|Dreiecke sind anders gerichtet als ihre] Nachbarn.',
   '{count} [triangle has|triangles have] no area.': '{count} [Dreieck hat|Dreiecke haben] keine Fläche.',
+  '{count} [triangle is|triangles are] there more than once.':
+    '{count} [Dreieck ist|Dreiecke sind] mehrfach vorhanden.',
   '{count} × “{what}”: a surface without an inside.': '{count} × „{what}“: eine Fläche ohne Inneres.',
   '{count} × “{what}”: an object of type “other”.': '{count} × „{what}“: ein Objekt der Art „other“.',
   '{count} × “{what}”: not among the items to build.':
