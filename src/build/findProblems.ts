@@ -1,10 +1,11 @@
 /**
- * What is wrong with a build, over its whole height: how its parts stand, what the division leaves out, what its schedule
- * meets. Its own module, so that the page can show the plate first and look for problems a moment later; in steps, so that
+ * What is wrong with a build, over its whole height: how its parts stand, what the division leaves out, whether meshes
+ * were cut for its layers, what its schedule meets. Its own module, so that the page can show the plate first and look for problems a moment later; in steps, so that
  * who looks may pause, or drop it for a newer plate.
  */
 import type { MessageCode } from '../layout/messages';
 import { plateSteps } from './checks';
+import { cutProblems } from './cutLayer';
 import { divisionFaults } from './faults';
 import { finished } from './finished';
 import type { Plate } from './plate';
@@ -38,10 +39,12 @@ export function* problemSteps(examined: Examined): Generator<undefined, Found, u
   yield;
   const timed = scheduleFaults(layout, stretches);
   const powder = powderFaults(layout, stretches);
-  const all = [...faults.problems, ...standing.problems, ...powder.problems, ...timed.problems];
+  const cut = cutProblems(layout);
+  const found = [faults, standing, cut, powder, timed];
+  const all = found.flatMap(({ problems }) => problems);
   return {
     problems: [...all.filter((p) => p.blocks), ...all.filter((p) => !p.blocks)],
-    checks: faults.checks + standing.checks + powder.checks + timed.checks,
+    checks: found.reduce((sum, { checks }) => sum + checks, 0),
   };
 }
 

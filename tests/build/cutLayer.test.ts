@@ -1,5 +1,6 @@
 // For which thickness sections were cut: stacks on a raster of whole micrometres, mathematics.
 import { expect, test } from 'vitest';
+import { analyse } from '../../src/build/analyse';
 import { cutForOtherLayers, cutLayer } from '../../src/build/cutLayer';
 import { sectionMesh } from '../../src/import/mesh';
 import { demoLayout } from '../../src/layout/demo';
@@ -34,12 +35,35 @@ test('a drawn shape of a few slabs was cut for no thickness', () => {
   expect(cutForOtherLayers({ ...demo, process: { ...demo.process, layer_mm: 0.07 } })).toEqual([]);
 });
 
-test('sections fit layers of their own thickness and of its parts, and no others', () => {
+test('sections that change in every layer fit layers of their own thickness, and no others', () => {
   const shape = stack([...multiples(upTo(40), 0.06), 2.413]);
   expect(cutForOtherLayers(withStack(shape, 0.06))).toEqual([]);
-  expect(cutForOtherLayers(withStack(shape, 0.03))).toEqual([]);
-  for (const layer_mm of [0.05, 0.12, 0.04])
+  for (const layer_mm of [0.05, 0.12, 0.04, 0.03, 0.02])
     expect(cutForOtherLayers(withStack(shape, layer_mm))).toEqual([{ shape: 'boss', layer_mm: 0.06 }]);
+});
+
+test('steps that are many layers high may have been cut for any part of them', () => {
+  const stairs = stack(multiples(upTo(30), 1));
+  for (const layer_mm of [0.05, 0.04, 0.02])
+    expect(cutForOtherLayers(withStack(stairs, layer_mm))).toEqual([]);
+  expect(cutForOtherLayers(withStack(stairs, 0.06))).toEqual([{ shape: 'boss', layer_mm: 1 }]);
+});
+
+test('the plate is told in its problems, beside the parts concerned; handing over stays open', () => {
+  const shape = stack(multiples(upTo(40), 0.06));
+  const found = analyse(withStack(shape, 0.05)).problems.filter(
+    ({ code }) => code === 'cut-for-other-layers',
+  );
+  expect(found).toEqual([
+    {
+      code: 'cut-for-other-layers',
+      params: { shape: 'boss', cut: 0.06, layer: 0.05 },
+      parts: ['P99'],
+      blocks: false,
+    },
+  ]);
+  const kept = analyse(withStack(shape, 0.06)).problems;
+  expect(kept.some(({ code }) => code === 'cut-for-other-layers')).toBe(false);
 });
 
 test('joined layers leave the thickness to be told from the others', () => {

@@ -38,8 +38,8 @@ export function readBinaryStl(bytes: Uint8Array, name: string, watch: Watching):
     });
   const named = namedTriangles(bytes);
   const held = Math.floor((bytes.length - HEADER_BYTES) / FACET_BYTES);
-  // Who writes without knowing how many there will be leaves the number at nothing.
-  const unnamed = named === 0;
+  // Who writes without knowing how many there will be leaves the number at nothing; whole facets to the end tell them.
+  const unnamed = named === 0 && bytes.length === HEADER_BYTES + held * FACET_BYTES;
   const count = unnamed ? held : named;
   if (count === 0) return fail('mesh-empty', { name });
   if (held < count)

@@ -25,6 +25,11 @@ export const PLATE_MESSAGES = {
     advice: 'The machine builds up to {limit} mm; lay the part down or divide it.',
     blocks: true,
   },
+  'cut-for-other-layers': {
+    text: 'The sections of {shape} were cut for layers of {cut} mm; the process lays {layer} mm.',
+    advice: 'Open its mesh again, so that every layer is cut at its middle.',
+    blocks: false,
+  },
   'part-out-of-reach': {
     text: 'No laser that is on reaches {area} mm² of {part}.',
     advice: 'Move it into the reach of a laser, or switch on the laser that reaches it.',

@@ -18,6 +18,10 @@ export const MESSAGES_PLATE = {
   'Layer {layer} alone takes {each} {unit}, more than the {store} of {capacity} {unit}.':
     'Schicht {layer} allein nimmt {each} {unit}, mehr als {capacity} {unit} ({store}).',
   'Load the page again; the work is saved.': 'Die Seite neu laden; die Arbeit ist gespeichert.',
+  'The sections of {shape} were cut for layers of {cut} mm; the process lays {layer} mm.':
+    'Die Schnitte von {shape} gelten für Schichten von {cut} mm; der Prozess legt {layer} mm.',
+  'Open its mesh again, so that every layer is cut at its middle.':
+    'Sein Netz neu öffnen, damit jede Schicht in ihrer Mitte geschnitten wird.',
   'Move it inside the platform outline.': 'In den Umriss der Bauplattform schieben.',
   'Move it into one zone, widen a zone or the shared band, divide all its heights alike, or allow seams.':
     'In eine Zone schieben, eine Zone oder das gemeinsame Band verbreitern, alle Höhen gleich aufteilen oder Nähte erlauben.',
