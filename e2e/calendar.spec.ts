@@ -86,6 +86,7 @@ test('finished builds teach a correction and survive a reload; the layout holds 
   await page.reload();
   await page.getByTestId('tab-calendar').click();
   await expect(page.getByTestId('build-records').locator('tbody tr')).toHaveCount(3);
+  await expect(page.getByTestId('records-elsewhere')).toHaveCount(0);
   await expect(page.getByTestId('correction-factor')).toHaveValue('1.133');
   await page
     .getByRole('button', { name: /^Remove the record/ })

@@ -1,6 +1,12 @@
 /** Recorded builds in the browser's database, which is stood in for by a map that can refuse. */
 import { beforeEach, expect, test, vi } from 'vitest';
-import { changeRecords, readRecords, RECORDS_KEY, type NamedRecord } from '../../src/panels/schedule/records';
+import {
+  changeRecords,
+  isOf,
+  readRecords,
+  RECORDS_KEY,
+  type NamedRecord,
+} from '../../src/panels/schedule/records';
 
 const base = vi.hoisted(() => ({ kept: new Map<string, unknown>(), refuses: false }));
 vi.mock('idb-keyval', () => {
@@ -19,6 +25,7 @@ const record = (planned_h: number): NamedRecord => ({
   name: 'Ferry spares',
   planned_h,
   real_h: planned_h + 1,
+  site: { machine: 'Ferry hall 2', process: '316L, 0.05 mm' },
 });
 beforeEach(() => {
   base.kept.clear();
@@ -45,6 +52,19 @@ test('what makes no sense in the database is left out', async () => {
   expect(await readRecords()).toEqual({ ok: true, value: [record(1)] });
   base.kept.set(RECORDS_KEY, 'not a list');
   expect(await readRecords()).toEqual({ ok: true, value: [] });
+});
+
+test('a record counts for its own machine and process; one that names none counts everywhere', async () => {
+  const { site, ...bare } = record(10);
+  base.kept.set(RECORDS_KEY, [bare, record(20), { ...record(30), site: { machine: 'only half' } }]);
+  const kept = await readRecords();
+  if (!kept.ok) throw new Error(kept.fault.code);
+  expect(kept.value.map((one) => one.site)).toEqual([null, site, null]);
+  const counted = (machine: string, process: string) =>
+    kept.value.filter((one) => isOf(one, { machine, process })).map(({ planned_h }) => planned_h);
+  expect(counted('Ferry hall 2', '316L, 0.05 mm')).toEqual([10, 20, 30]);
+  expect(counted('Ferry hall 1', '316L, 0.05 mm')).toEqual([10, 30]);
+  expect(counted('Ferry hall 2', '316L, 0.03 mm')).toEqual([10, 30]);
 });
 
 test('the newest 500 are kept', async () => {

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { demoLayout } from '../../src/layout/demo';
 import {
   chosenPlaces,
+  cuttablePlaces,
   firstChoices,
   newShapes,
   scaleFor,
@@ -10,6 +11,7 @@ import {
   withBody,
 } from '../../src/screens/meshCheck/choices';
 import { crackText, fitOf, layersOf, outcomeLines, sizeText } from '../../src/screens/meshCheck/meshText';
+import type { MeshLook } from '../../src/worker/meshes';
 import type { MeshBodyCut, MeshFileFound } from '../../src/worker/meshMessages';
 
 const stl: MeshFileFound = {
@@ -62,6 +64,15 @@ test('bodies that are not taken are not cut, and the others keep their names and
   const shapes = newShapes(stl, { ...choices, seams: 'none' }, [1], [{ ok: true, cut: cutBody, shape }]);
   expect(shapes).toEqual([{ name: 'bracket left', copies: 3, shape, seams: 'none', sound: true }]);
   expect(newShapes(stl, choices, [1], [{ ok: false, fault: { code: 'mesh-flat', params: {} } }])).toEqual([]);
+});
+
+test('a body larger than a part can be is not cut; the others are', () => {
+  const first = firstChoices(0.01);
+  const sized = (...largest: number[]) =>
+    ({ bodies: largest.map((x) => ({ size_mm: [x, 20, 20] })) }) as unknown as MeshLook;
+  expect(cuttablePlaces(stl, first, sized(10_000, 10_000.1))).toEqual([0]);
+  expect(cuttablePlaces(stl, first, sized(20_000, 20_000))).toEqual([]);
+  expect(cuttablePlaces(stl, withBody(first, stl, 0, { use: false }), sized(30, 30))).toEqual([1]);
 });
 
 test('unit and turns go to the worker as one placement', () => {

@@ -5,6 +5,7 @@
 import { t } from '../../language/index';
 import { useState } from 'react';
 import { learnCorrection } from '../../build/correction';
+import { useBench } from '../../canvas/bench';
 import { setLearned, setSchedule } from '../../commands/operations';
 import { messageAdvice, messageText } from '../../layout/messages';
 import type { Fault, Result } from '../../layout/result';
@@ -15,7 +16,7 @@ import { Block } from '../controls/Block';
 import { NumberField } from '../controls/fields';
 import { TypedField } from '../controls/TypedField';
 import { useEdit } from '../useEdit';
-import type { NamedRecord } from './records';
+import { isOf, type NamedRecord, type Site } from './records';
 import { useRecords, type Records } from './useRecords';
 
 const LONGEST_NAME = 60;
@@ -28,7 +29,13 @@ function FaultLine({ fault }: { readonly fault: Fault }) {
   );
 }
 
-function RecordTable({ records }: { readonly records: Records }) {
+interface RecordsProps {
+  readonly records: Records;
+  /** Those that count here. */
+  readonly list: readonly NamedRecord[];
+}
+
+function RecordTable({ records, list }: RecordsProps) {
   return (
     <table className="records" data-testid="build-records">
       <thead>
@@ -43,19 +50,19 @@ function RecordTable({ records }: { readonly records: Records }) {
         </tr>
       </thead>
       <tbody>
-        {records.list.map(({ name, planned_h, real_h }, index) => (
-          <tr key={`${index} of ${records.list.length}`}>
-            <td title={name}>{name}</td>
-            <td>{formatNumber(planned_h, 4, 2)}</td>
-            <td>{formatNumber(real_h, 4, 2)}</td>
-            <td>{formatNumber(real_h / planned_h, 3, 2)}</td>
+        {list.map((record, index) => (
+          <tr key={`${index} of ${list.length}`}>
+            <td title={record.name}>{record.name}</td>
+            <td>{formatNumber(record.planned_h, 4, 2)}</td>
+            <td>{formatNumber(record.real_h, 4, 2)}</td>
+            <td>{formatNumber(record.real_h / record.planned_h, 3, 2)}</td>
             <td>
               <button
                 type="button"
                 className="button"
                 data-bare
-                aria-label={t('Remove the record of {name}', { name })}
-                onClick={() => records.remove(index)}
+                aria-label={t('Remove the record of {name}', { name: record.name })}
+                onClick={() => records.remove(record)}
               >
                 ×
               </button>
@@ -70,6 +77,7 @@ function RecordTable({ records }: { readonly records: Records }) {
 interface RecordFormProps {
   /** Name and planned hours of the open plate; null while they are not known. */
   readonly plate: { readonly name: string; readonly planned_h: number } | null;
+  readonly site: Site;
   onAdd(record: NamedRecord): Result<unknown>;
 }
 
@@ -77,13 +85,13 @@ interface RecordFormProps {
 const plannedText = (hours: number): string => formatNumber(hours, 4, 2);
 
 /** One more finished build; it starts with the open plate's planned hours. */
-function RecordForm({ plate, onAdd }: RecordFormProps) {
+function RecordForm({ plate, site, onAdd }: RecordFormProps) {
   const [planned, setPlanned] = useState<number | null>(null);
   const [real_h, setReal] = useState(0);
   const [fault, setFault] = useState<Fault | null>(null);
   const planned_h = planned ?? plate?.planned_h ?? 0;
   const add = (): void => {
-    const added = onAdd({ name: (plate?.name ?? '').slice(0, LONGEST_NAME), planned_h, real_h });
+    const added = onAdd({ name: (plate?.name ?? '').slice(0, LONGEST_NAME), planned_h, real_h, site });
     setFault(added.ok ? null : added.fault);
     if (!added.ok) return;
     setPlanned(null);
@@ -119,15 +127,15 @@ function RecordForm({ plate, onAdd }: RecordFormProps) {
 }
 
 /** What the records come to, and the button that takes it over. */
-function Learning({ records }: { readonly records: Records }) {
+function Learning({ list }: Pick<RecordsProps, 'list'>) {
   const edit = useEdit();
-  if (records.list.length === 0)
+  if (list.length === 0)
     return (
       <p className="hint">
         {t('No build is recorded yet. Records stay in this browser, not in the layout.')}
       </p>
     );
-  const learned = learnCorrection(records.list);
+  const learned = learnCorrection(list);
   if (!learned.ok) return <FaultLine fault={learned.fault} />;
   const { factor, spread_pct } = learned.value;
   return (
@@ -159,6 +167,11 @@ interface CorrectionBlockProps {
 
 export function CorrectionBlock({ correction, plate }: CorrectionBlockProps) {
   const records = useRecords();
+  const machine = useBench((state) => state.layout.machine.name);
+  const process = useBench((state) => state.layout.process.name);
+  const site = { machine, process };
+  const list = records.list.filter((record) => isOf(record, site));
+  const elsewhere = records.list.length - list.length;
   const add = (record: NamedRecord): Result<unknown> => {
     const checked = learnCorrection([record]);
     if (checked.ok) records.add(record);
@@ -182,10 +195,17 @@ export function CorrectionBlock({ correction, plate }: CorrectionBlockProps) {
         testId="correction-spread"
         recipe={(layout, spread_pct) => setSchedule(layout, { correction: { ...correction, spread_pct } })}
       />
-      {records.list.length > 0 && <RecordTable records={records} />}
-      <Learning records={records} />
+      {list.length > 0 && <RecordTable records={records} list={list} />}
+      <Learning list={list} />
+      {elsewhere > 0 && (
+        <p className="hint" data-testid="records-elsewhere">
+          {t('{count} [record|records] of other machines or processes [is|are] not counted here.', {
+            count: elsewhere,
+          })}
+        </p>
+      )}
       {records.fault !== null && <FaultLine fault={records.fault} />}
-      <RecordForm plate={plate} onAdd={add} />
+      <RecordForm plate={plate} site={site} onAdd={add} />
     </Block>
   );
 }

@@ -9,19 +9,38 @@ import { fail, ok, type Result } from '../../layout/result';
 export const RECORDS_KEY = 'evenplate.builds';
 const MOST_RECORDS = 500;
 
+/** Where a build was made: what one machine does with one process says nothing of another. */
+export interface Site {
+  readonly machine: string;
+  readonly process: string;
+}
 export interface NamedRecord extends BuildRecord {
   readonly name: string;
+  /** null: recorded before this was kept; it counts everywhere. */
+  readonly site: Site | null;
 }
 type List = readonly NamedRecord[];
 
-const isRecord = (value: unknown): value is NamedRecord => {
-  if (typeof value !== 'object' || value === null) return false;
-  const { name, planned_h, real_h } = value as Record<string, unknown>;
-  return typeof name === 'string' && typeof planned_h === 'number' && typeof real_h === 'number';
-};
+/** True for a record that teaches something of a site. */
+export const isOf = ({ site }: NamedRecord, { machine, process }: Site): boolean =>
+  site === null || (site.machine === machine && site.process === process);
 
-/** What is kept, without what makes no sense in it. */
-const sound = (kept: unknown): List => (Array.isArray(kept) ? kept.filter(isRecord) : []);
+const fieldsOf = (value: unknown): Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null ? (value as Record<string, unknown>) : {};
+
+function siteOf(value: unknown): Site | null {
+  const { machine, process } = fieldsOf(value);
+  return typeof machine === 'string' && typeof process === 'string' ? { machine, process } : null;
+}
+
+/** A record as it is kept; none where it makes no sense. */
+function recordOf(value: unknown): NamedRecord[] {
+  const { name, planned_h, real_h, site } = fieldsOf(value);
+  if (typeof name !== 'string' || typeof planned_h !== 'number' || typeof real_h !== 'number') return [];
+  return [{ name, planned_h, real_h, site: siteOf(site) }];
+}
+
+const sound = (kept: unknown): List => (Array.isArray(kept) ? kept.flatMap(recordOf) : []);
 
 async function tried(work: () => Promise<List>): Promise<Result<List>> {
   try {

@@ -9,12 +9,16 @@ export interface Records {
   /** Why they are not kept; null where they are. */
   readonly fault: Fault | null;
   add(record: NamedRecord): void;
-  /** Takes out the record of the shown list at that place. */
-  remove(index: number): void;
+  /** Takes one such record out. */
+  remove(record: NamedRecord): void;
 }
 
 const alike = (a: NamedRecord, b: NamedRecord): boolean =>
-  a.name === b.name && a.planned_h === b.planned_h && a.real_h === b.real_h;
+  a.name === b.name &&
+  a.planned_h === b.planned_h &&
+  a.real_h === b.real_h &&
+  a.site?.machine === b.site?.machine &&
+  a.site?.process === b.site?.process;
 
 /** The list without the first record that is alike; as it is where there is none. */
 function without(list: List, record: NamedRecord): List {
@@ -46,9 +50,6 @@ export function useRecords(): Records {
     list,
     fault,
     add: (record) => change((kept) => [...kept, record]),
-    remove: (index) => {
-      const record = list[index];
-      if (record) change((kept) => without(kept, record));
-    },
+    remove: (record) => change((kept) => without(kept, record)),
   };
 }

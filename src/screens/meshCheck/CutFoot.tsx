@@ -6,7 +6,7 @@ import { useBench } from '../../canvas/bench';
 import { formatField } from '../../units/format';
 import type { MeshDoing, MeshFileFound } from '../../worker/meshMessages';
 import type { MeshLook } from '../../worker/meshes';
-import { choiceFor, chosenPlaces, type MeshChoices } from './choices';
+import { choiceFor, cuttablePlaces, type MeshChoices } from './choices';
 import { useSaid } from '../../panels/spoken/say';
 import { doingText, layersOf } from './meshText';
 import type { CutDone, DeskState } from './useMeshDesk';
@@ -42,7 +42,7 @@ interface FootProps {
 
 function CutButton({ file, look, choices, onCut }: FootProps) {
   const layer_mm = useBench((bench) => bench.layout.process.layer_mm);
-  const places = chosenPlaces(file, choices);
+  const places = cuttablePlaces(file, choices, look);
   const highest = Math.max(0, ...places.map((place) => look.bodies[place]!.size_mm[2]));
   const count = layersOf(highest, layer_mm);
   return (

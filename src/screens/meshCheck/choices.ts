@@ -4,10 +4,11 @@
  */
 import type { NewShape } from '../../commands/operations';
 import type { MeshUnit } from '../../import/mesh/types';
+import { SIZE_LIMIT_mm } from '../../layout/limits';
 import type { Mm } from '../../units/types';
 import { MM_PER_MESH_UNIT } from '../../import/mesh/units';
 import type { MeshFileFound, MeshSettings } from '../../worker/meshMessages';
-import type { MeshCutBody } from '../../worker/meshes';
+import type { MeshCutBody, MeshLook } from '../../worker/meshes';
 import { UNTURNED, type Turns } from './turns';
 
 /** As they are written on the page. */
@@ -80,6 +81,10 @@ export const settingsFor = (file: MeshFileFound, choices: Standing): MeshSetting
 /** Places of the bodies that are to be cut. */
 export const chosenPlaces = (file: MeshFileFound, choices: MeshChoices): number[] =>
   [...file.bodies.keys()].filter((place) => choiceFor(choices, file, place).use);
+
+/** Those of them that a part can be as large as; the findings say of the others what is wrong. */
+export const cuttablePlaces = (file: MeshFileFound, choices: MeshChoices, { bodies }: MeshLook): number[] =>
+  chosenPlaces(file, choices).filter((place) => Math.max(...bodies[place]!.size_mm) <= SIZE_LIMIT_mm);
 
 /** The bodies that were cut, as shapes for the plate; what could not be cut is left out. */
 export function newShapes(

@@ -24,6 +24,8 @@ export const PANELS_SCHEDULE = {
     'Kein besetzter Start innerhalb von 14 Tagen legt jede Wartung in besetzte Stunden (nach den geschätzten Stunden; ihr ± ist nicht berücksichtigt).',
   'No build is recorded yet. Records stay in this browser, not in the layout.':
     'Noch ist kein Baujob eingetragen. Einträge bleiben in diesem Browser, nicht im Layout.',
+  '{count} [record|records] of other machines or processes [is|are] not counted here.':
+    '{count} [Eintrag|Einträge] von anderen Maschinen oder Prozessen [zählt|zählen] hier nicht.',
   'No parts, no events.': 'Keine Teile, keine Ereignisse.',
   'nobody there': 'niemand da',
   'Nothing is known yet of when this build starts. With a start and attended hours, overflow, feed, residue and end are listed by clock time, and what happens while nobody is there becomes a fault.':
