@@ -85,6 +85,29 @@ test('a 3MF in inches needs no question; its copies and names come along', async
   expect(await figure(page, 'section-area')).toBeCloseTo(2 * 25.4 ** 2, 0);
 });
 
+test('a 3MF that places several parts keeps their places and turns; without the tick they stand where there is room', async ({
+  page,
+}) => {
+  const object = `<object id="1" name="bracket" type="model">${meshXml(box([0, 0, 0], [40, 20, 10]))}</object>`;
+  const at = (x: number, y: number, turn = '1 0 0 0 1 0 0 0 1') =>
+    `<item objectid="1" transform="${turn} ${x} ${y} 0"/>`;
+  // from the front left corner of a platform of 340 mm: middles at (30, 20) and, turned a quarter, at (90, 70)
+  const content = threeMf(object, at(10, 10) + at(100, 50, '0 1 0 -1 0 0 0 0 1'));
+  await open(page, 'brackets.3mf', content);
+  await expect(page.getByTestId('mesh-keep-places')).toBeChecked();
+  await cut(page);
+  await page.getByTestId('mesh-place').click();
+  await expect(page.locator('[data-part]')).toHaveCount(2);
+  const placeOf = async (id: string) => {
+    await page.locator(`[data-part="${id}"]`).click();
+    return Promise.all(
+      ['part-x', 'part-y', 'part-turn'].map((field) => page.getByTestId(field).inputValue()),
+    );
+  };
+  expect(await placeOf('P01')).toEqual(['-140', '-150', '0']);
+  expect(await placeOf('P02')).toEqual(['-80', '-100', '90']);
+});
+
 test('turning what is seen about x puts the front face down', async ({ page }) => {
   await open(page, 'bracket.stl', binaryStl(box([0, 0, 0], [10, 20, 30])));
   await expect(page.getByTestId('mesh-size')).toHaveText('10.00 × 20.00 × 30.00 mm');

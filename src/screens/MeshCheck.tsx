@@ -9,6 +9,7 @@ import { addedParts, addShapes } from '../commands/operations';
 import type { Fault } from '../layout/result';
 import { useEdit } from '../panels/useEdit';
 import type { MeshFileFound } from '../worker/meshMessages';
+import { arrangementOf, placesFor } from './meshCheck/arrangement';
 import { BodyList } from './meshCheck/BodyList';
 import { CutFoot, Progress } from './meshCheck/CutFoot';
 import { firstChoices, newShapes, settingsFor, type MeshChoices } from './meshCheck/choices';
@@ -106,7 +107,11 @@ export default function MeshCheck({ file, inRow, onClose }: MeshCheckProps) {
   useLook(desk, desk.state.file, choices);
   const place = (found: MeshFileFound, cut: CutDone): void => {
     const before = bench.store.getState().layout;
-    const shapes = newShapes(found, choices, cut.places, cut.bodies);
+    const { look } = desk.state;
+    const kept = choices.keepPlaces && look ? arrangementOf(found, look, choices, before.machine) : null;
+    const shapes = newShapes(found, choices, cut.places, cut.bodies, (body) =>
+      placesFor(found, choices, body, kept),
+    );
     const fault = edit.change(t('Place {name}', { name: file.name }), (layout) => addShapes(layout, shapes));
     // what was cut stays where the plate has no room for it
     if (fault !== null) return bench.notify(fault);

@@ -6,6 +6,7 @@
 import { footprintOf } from '../exposure/prepared';
 import { checkMesh, fileFindings, orient, readMesh, sectionSteps, sizeOf, joinCracks } from '../import/mesh';
 import { meshLayers } from '../import/mesh/layers';
+import { middle } from '../import/mesh/orient';
 import type { Mesh, MeshCheck, MeshFile, MeshSections } from '../import/mesh/types';
 import type { Shape } from '../layout/types';
 import type { Mm } from '../units/types';
@@ -178,9 +179,11 @@ const foundIn = (file: MeshFile): MeshFileFound => ({
   name: file.name,
   kind: file.kind,
   unit: file.unit,
-  bodies: file.bodies.map(({ name, copies, mesh }) => ({
+  bodies: file.bodies.map(({ name, copies, mesh, items = [] }) => ({
     name,
     copies,
+    items,
+    middle_mm: [middle(mesh, 0), middle(mesh, 1)],
     triangles: mesh.triangles.length / 3,
   })),
   findings: fileFindings(file),

@@ -4,7 +4,7 @@
  * idle. Millimetres, degrees, shares 0 … 1.
  */
 import type { Region } from '../geometry/types';
-import type { MeshCheck, MeshFile, MeshPlacement, MeshSections } from '../import/mesh/types';
+import type { MeshCheck, MeshFile, MeshItem, MeshPlacement, MeshSections } from '../import/mesh/types';
 import type { Fault } from '../layout/result';
 import type { Mm, Mm3 } from '../units/types';
 import type { MeshViews } from './meshPicture';
@@ -42,6 +42,10 @@ export type MeshQuestion =
 export interface MeshBodyNamed {
   readonly name: string;
   readonly copies: number;
+  /** Where the file builds the copies; none for an STL. */
+  readonly items: readonly MeshItem[];
+  /** Middle of the first copy's footprint, in the file's coordinates. */
+  readonly middle_mm: readonly [Mm, Mm];
   readonly triangles: number;
 }
 export interface MeshFileFound extends Pick<MeshFile, 'name' | 'kind' | 'unit'> {

@@ -19,8 +19,8 @@ const stl: MeshFileFound = {
   kind: 'stl',
   unit: null,
   bodies: [
-    { name: 'impeller', copies: 1, triangles: 12 },
-    { name: 'bracket', copies: 3, triangles: 12 },
+    { name: 'impeller', copies: 1, items: [], middle_mm: [0, 0], triangles: 12 },
+    { name: 'bracket', copies: 3, items: [], middle_mm: [0, 0], triangles: 12 },
   ],
   findings: [],
 };

@@ -67,7 +67,7 @@ describe('a mesh file', () => {
     expect(file).toMatchObject({
       kind: 'stl',
       unit: null,
-      bodies: [{ name: 'spare', triangles: 12, copies: 1 }],
+      bodies: [{ name: 'spare', triangles: 12, copies: 1, items: [], middle_mm: expect.any(Array) }],
     });
     expect(file.findings.map(({ code }) => code)).toEqual(['mesh-unit-unknown']);
     const { bodies } = await lookedAt();

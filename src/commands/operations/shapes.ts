@@ -98,6 +98,10 @@ export function addDrawnPart(layout: Layout, drawing: Drawing, height_mm: Mm): L
   return orUnchanged(layout, withAddition(layout, { shapes: { [name]: shape }, parts: [part] }));
 }
 
+export interface CopyPlace {
+  readonly at_mm: Point | null;
+  readonly turn_deg: Degrees;
+}
 export interface NewShape {
   /** Wanted name; a number is added where it is taken. */
   readonly name: string;
@@ -105,6 +109,8 @@ export interface NewShape {
   /** How many parts of it; 1 where not given, 0 for the shape alone. */
   readonly copies?: number;
   readonly turn_deg?: Degrees;
+  /** Of the first copies, where they differ: where each stands (null: at a free place) and its turn. */
+  readonly places?: readonly CopyPlace[];
   /** Of its parts; free where not given. */
   readonly seams?: Part['seams'];
   /** Sound by the way it was made (sections of a mesh, millions of points): taken over unread. */
@@ -123,13 +129,18 @@ export function addPart(layout: Layout, name: ShapeId, at_mm?: Point, turn_deg: 
   return orUnchanged(layout, withAddition(layout, { shapes: { [name]: shape }, parts: [part] }));
 }
 
-/** Copies of one shape at free places, the boxes taken being kept up to date from one to the next. */
-function standing(layout: Layout, shape: Shape, count: number, turn_deg: Degrees): Point[] {
+/** Copies of one shape where told or at free places, the boxes taken being kept up to date from one to the next. */
+function standing(
+  layout: Layout,
+  shape: Shape,
+  wanted: readonly CopyPlace[],
+): Pick<Part, 'at_mm' | 'turn_deg'>[] {
   const places = new FreePlaces(layout);
-  return Array.from({ length: count }, () => {
-    const at_mm = places.find(shape, turn_deg) ?? ([0, 0] as const);
+  return wanted.map((place) => {
+    const { turn_deg } = place;
+    const at_mm = place.at_mm ?? places.find(shape, turn_deg) ?? ([0, 0] as const);
     places.take(shape, { at_mm, turn_deg });
-    return at_mm;
+    return { at_mm, turn_deg };
   });
 }
 
@@ -140,21 +151,24 @@ const withShape = (layout: Layout, key: ShapeId, { shape, sound = false }: NewSh
     : withAddition(layout, { shapes: { [key]: shape }, parts: [] });
 
 function addShape(layout: Layout, added: NewShape): Result<Layout> {
-  const { name, shape, copies = 1, turn_deg = 0, seams = 'free' } = added;
+  const { name, shape, copies = 1, turn_deg = 0, places = [], seams = 'free' } = added;
   const stem = shapeStem(name);
   const key = Object.hasOwn(layout.shapes, stem) ? freshShapeName(layout, stem) : stem;
   const alone = withShape(layout, key, added);
   if (!alone.ok || copies === 0) return alone;
   if (!roomFor(layout, copies))
     return fail('too-many-parts', { found: layout.parts.length + copies, limit: MOST_PARTS });
-  const places = standing(alone.value, shape, copies, turn_deg);
+  const wanted = Array.from({ length: copies }, (_, i) => places[i] ?? { at_mm: null, turn_deg });
   const ids = nextPartIds(layout, copies);
-  const parts = places.map((at, i): Part => ({ ...newPart(ids[i]!, key, at, turn_deg), seams }));
+  const parts = standing(alone.value, shape, wanted).map((place, i): Part => ({
+    ...newPart(ids[i]!, key, place.at_mm, place.turn_deg),
+    seams,
+  }));
   return ok({ ...alone.value, parts: [...layout.parts, ...parts] });
 }
 
 /**
- * Shapes from opened files with parts at free places. Faults: those of readLayoutValue for a shape that no layout may
+ * Shapes from opened files with parts where told or at free places. Faults: those of readLayoutValue for a shape that no layout may
  * hold, too-many-parts.
  */
 export const addShapes = (layout: Layout, shapes: readonly NewShape[]): Result<Layout> =>

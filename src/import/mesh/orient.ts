@@ -51,6 +51,12 @@ export function extent({ points, triangles }: Mesh, axis: number): readonly [Mm,
   return triangles.length === 0 ? [0, 0] : [min, max];
 }
 
+/** Middle of a mesh's box along an axis. */
+export function middle(mesh: Mesh, axis: number): Mm {
+  const [least, greatest] = extent(mesh, axis);
+  return roundMm((least + greatest) / 2);
+}
+
 /** The mesh scaled, turned and set down. Throws where the scale is not above 0 or a turn is not finite. */
 export function orient(mesh: Mesh, placement: MeshPlacement = {}): Mesh {
   const map = rows(placement);
@@ -67,11 +73,7 @@ export function orient(mesh: Mesh, placement: MeshPlacement = {}): Mesh {
     points[i + 2] = az * x + bz * y + cz * z;
   }
   const turned: Mesh = { points, triangles: mesh.triangles };
-  const middle = (axis: number): Mm => {
-    const [least, greatest] = extent(turned, axis);
-    return roundMm((least + greatest) / 2);
-  };
-  const [dx, dy, dz] = [middle(0), middle(1), extent(turned, 2)[0]];
+  const [dx, dy, dz] = [middle(turned, 0), middle(turned, 1), extent(turned, 2)[0]];
   for (let i = 0; i < points.length; i += 3) {
     points[i] -= dx;
     points[i + 1] -= dy;

@@ -16,13 +16,21 @@ export interface Mesh {
 /** Units of ISO/IEC 25422; an STL has none. */
 export type MeshUnit = 'micron' | 'millimeter' | 'centimeter' | 'inch' | 'foot' | 'meter';
 
+/** Where the file builds one copy of a body: the same point of each copy, and its turn from the first one. */
+export interface MeshItem {
+  readonly x_mm: Mm;
+  readonly y_mm: Mm;
+  readonly turn_deg: Degrees;
+}
 export interface MeshBody {
   /** Of the solid or the object; unique within the file. */
   readonly name: string;
   /** In millimetres; an STL's numbers are taken as millimetres. */
   readonly mesh: Mesh;
-  /** How often the file builds it (the same but for its place); 1 for an STL. */
+  /** How often the file builds it (the same but for its place and a turn about z); 1 for an STL. */
   readonly copies: number;
+  /** One for each copy where the file places them; absent for an STL. */
+  readonly items?: readonly MeshItem[];
 }
 /** Why something of the file is no body. */
 export type MeshLeftOutKind =

@@ -2,6 +2,7 @@
  * What holds for the whole file: unit, turns, cracks and gaps, seams; and what the file itself has to say.
  */
 import { t, type Text } from '../../language/index';
+import { useBench } from '../../canvas/bench';
 import { Choice } from '../../panels/controls/Choice';
 import { TypedField } from '../../panels/controls/TypedField';
 import type { MeshUnit } from '../../import/mesh/types';
@@ -9,6 +10,7 @@ import { formatField } from '../../units/format';
 import { parseAngle, parseLength } from '../../units/parse';
 import type { MeshFileFound } from '../../worker/meshMessages';
 import type { MeshLook } from '../../worker/meshes';
+import { arrangementOf, placesParts, type Origin } from './arrangement';
 import { scaleFor, UNIT_WORDS, UNITS, type MeshChoices } from './choices';
 import { crackText, sentence, sizeText, type Size } from './meshText';
 import { turnedFurther, UNTURNED, type Axis, type Turns } from './turns';
@@ -154,6 +156,36 @@ function FileFindings({ file }: { readonly file: MeshFileFound }) {
   );
 }
 
+const ORIGINS: Readonly<Record<Origin, Text>> = {
+  corner: 'The file measures from the front left corner of the platform.',
+  middle: 'The file measures from the middle of the platform.',
+  moved: 'The file measures from elsewhere: the arrangement stands in the middle of the platform.',
+};
+
+/** Only a file that places several parts has an arrangement to keep. */
+function Places({ file, look, choices, onChange }: SettingsProps) {
+  const machine = useBench((state) => state.layout.machine);
+  if (!placesParts(file)) return null;
+  const found = arrangementOf(file, look, choices, machine);
+  return (
+    <>
+      <label className="switch">
+        <input
+          type="checkbox"
+          checked={choices.keepPlaces && found !== null}
+          disabled={found === null}
+          data-testid="mesh-keep-places"
+          onChange={(event) => onChange({ ...choices, keepPlaces: event.target.checked })}
+        />
+        {t('parts stand where the file places them')}
+      </label>
+      <p className="hint">
+        {found === null ? t('Turned bodies have no place in the file.') : t(ORIGINS[found.origin])}
+      </p>
+    </>
+  );
+}
+
 export function MeshSettingsPanel(props: SettingsProps) {
   const { choices, onChange } = props;
   return (
@@ -170,6 +202,7 @@ export function MeshSettingsPanel(props: SettingsProps) {
         />
         {t('no seams: each part keeps one laser')}
       </label>
+      <Places {...props} />
       <FileFindings file={props.file} />
     </div>
   );

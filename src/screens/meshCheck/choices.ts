@@ -2,7 +2,7 @@
  * What the check page of a mesh file lets a person choose, and what of it goes to the worker and to the plate.
  * Millimetres, degrees.
  */
-import type { NewShape } from '../../commands/operations';
+import type { CopyPlace, NewShape } from '../../commands/operations/shapes';
 import type { MeshUnit } from '../../import/mesh/types';
 import { SIZE_LIMIT_mm } from '../../layout/limits';
 import type { Mm } from '../../units/types';
@@ -35,6 +35,8 @@ export interface MeshChoices {
   /** Sections are closed over gaps up to this. */
   readonly chainGap_mm: Mm;
   readonly seams: 'free' | 'none';
+  /** Parts stand where the file places them, where it places several. */
+  readonly keepPlaces: boolean;
   /** The body in the picture. */
   readonly shown: number;
   /** Bodies without an entry are as the file has them. */
@@ -46,6 +48,7 @@ export const firstChoices = (chainGap_mm: Mm): MeshChoices => ({
   joinCracks: false,
   chainGap_mm,
   seams: 'free',
+  keepPlaces: true,
   shown: 0,
   bodies: {},
 });
@@ -86,16 +89,19 @@ export const chosenPlaces = (file: MeshFileFound, choices: MeshChoices): number[
 export const cuttablePlaces = (file: MeshFileFound, choices: MeshChoices, { bodies }: MeshLook): number[] =>
   chosenPlaces(file, choices).filter((place) => Math.max(...bodies[place]!.size_mm) <= SIZE_LIMIT_mm);
 
-/** The bodies that were cut, as shapes for the plate; what could not be cut is left out. */
+/** The bodies that were cut, as shapes for the plate; what could not be cut is left out. @param placesOf where the copies of a body stand */
 export function newShapes(
   file: MeshFileFound,
   choices: MeshChoices,
   places: readonly number[],
   cut: readonly MeshCutBody[],
+  placesOf: (place: number) => readonly CopyPlace[] = () => [],
 ): NewShape[] {
   return cut.flatMap((body, i) => {
     if (!body.ok) return [];
     const { name, copies } = choiceFor(choices, file, places[i]!);
-    return [{ name, copies, shape: body.shape, seams: choices.seams, sound: true }];
+    const at = placesOf(places[i]!);
+    const where = at.length > 0 ? { places: at } : {};
+    return [{ name, copies, shape: body.shape, seams: choices.seams, sound: true, ...where }];
   });
 }

@@ -96,19 +96,6 @@ describe('transforms', () => {
     expect(file.bodies[0].mesh.triangles).toHaveLength(3 * 24);
     expect(tetrahedra(file.bodies[0].mesh)).toBeCloseTo(12, 9);
   });
-  test('items that differ only by a shift are copies, a turned one is another body', () => {
-    const file = read(
-      object(1, cube, 'name="flange"'),
-      item(1) +
-        item(1, 'transform="1 0 0 0 1 0 0 0 1 50 0 0"') +
-        item(1, 'transform="1 0 0 0 1 0 0 0 1 100 0 0"') +
-        item(1, 'transform="0 1 0 -1 0 0 0 0 1 0 0 0"'),
-    );
-    expect(file.bodies.map(({ name, copies }) => [name, copies])).toEqual([
-      ['flange', 3],
-      ['flange 2', 1],
-    ]);
-  });
 });
 
 describe('what is left out is told', () => {

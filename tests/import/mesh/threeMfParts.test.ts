@@ -1,8 +1,9 @@
-// The parts of a 3MF package: their text in either coding, and broken ones beside the one that is built.
+// 3MF packages: which items are copies of one body and where they stand; the text of parts in either coding, and broken
+// parts beside the one that is built. Numbers by hand.
 import { describe, expect, test } from 'vitest';
 import { readMesh } from '../../../src/import/mesh';
 import { messageText } from '../../../src/layout/messages';
-import { box, meshXml, model, package3mf, tetrahedra } from './meshes';
+import { box, meshXml, model, package3mf, tetrahedra, threeMf } from './meshes';
 import { value } from './slabs';
 
 const cube = meshXml(box([0, 0, 0], [1, 2, 3]));
@@ -57,4 +58,47 @@ describe('a broken model part beside the one that is built', () => {
     const led = item(1) + item(2, 'p:path="/3D/other.model"');
     expect(refusal(beside(led))).toMatch(/^mesh-3mf-broken: .*other\.model/);
   });
+});
+
+describe('copies', () => {
+  const read = (resources: string, build: string) => value(readMesh(threeMf(resources, build), 'part.3mf'));
+  test('items that differ by a shift and a turn about z are copies, a mirrored and a tilted one are other bodies', () => {
+    const file = read(
+      object(1, cube, 'name="flange"'),
+      item(1) +
+        item(1, 'transform="1 0 0 0 1 0 0 0 1 50 0 0"') +
+        item(1, 'transform="1 0 0 0 1 0 0 0 1 100 0 0"') +
+        item(1, 'transform="0 1 0 -1 0 0 0 0 1 7 8 0"') +
+        item(1, 'transform="-1 0 0 0 1 0 0 0 1 0 0 0"') +
+        item(1, 'transform="1 0 0 0 0 1 0 -1 0 0 0 0"'),
+    );
+    expect(file.bodies.map(({ name, copies }) => [name, copies])).toEqual([
+      ['flange', 4],
+      ['flange 2', 1],
+      ['flange 3', 1],
+    ]);
+    // x' = −y + 7, y' = x + 8: a quarter counter-clockwise
+    expect(file.bodies[0]!.items).toEqual([
+      { x_mm: 0, y_mm: 0, turn_deg: 0 },
+      { x_mm: 50, y_mm: 0, turn_deg: 0 },
+      { x_mm: 100, y_mm: 0, turn_deg: 0 },
+      { x_mm: 7, y_mm: 8, turn_deg: 90 },
+    ]);
+  });
+  test.each([10, 45, 133.7, -60])(
+    'a turn by %d° is read from an item that is tilted and stretched as well',
+    (deg) => {
+      const [c, s] = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)];
+      // first 2 times as long along x and tilted a quarter about x (y to z), then turned about z
+      const tilted = [2, 0, 0, 0, 0, 1, 0, -1, 0];
+      const turned = [0, 1, 2].flatMap((row) => {
+        const [x, y, z] = tilted.slice(3 * row, 3 * row + 3) as [number, number, number];
+        return [c * x - s * y, s * x + c * y, z];
+      });
+      const at = (numbers: readonly number[]) => item(1, `transform="${numbers.map((v) => v.toFixed(12)).join(' ')} 3 4 5"`); // prettier-ignore
+      const { bodies } = read(object(1, cube), at(tilted) + at(turned));
+      expect(bodies).toHaveLength(1);
+      expect(bodies[0]!.items!.map(({ turn_deg }) => (turn_deg + 360) % 360)).toEqual([0, (deg + 360) % 360]);
+    },
+  );
 });

@@ -1,15 +1,15 @@
 /**
  * Build items of a 3MF to bodies: components written out with their transforms, millimetres, triangles that a mirroring
- * transform turned inside out turned back. Items that differ only by a shift are copies of one body. Objects that are no
+ * transform turned inside out turned back. Items that differ only by their place and a turn about z are copies of one body. Objects that are no
  * solid (supports, surfaces, others) are left out and named. How much there will be is counted before room is made.
  */
 import { fail, ok, type Result, figure } from '../../../layout/result';
 import { IndexTriples } from '../growing';
 import { FURTHEST_mm, MOST_COMPONENTS, MOST_LEVELS, MOST_TRIANGLES } from '../limits';
-import type { Mesh, MeshBody, MeshLeftOut, MeshLeftOutKind } from '../types';
+import type { Mesh, MeshBody, MeshItem, MeshLeftOut, MeshLeftOutKind } from '../types';
 import { PointIndex } from '../weld';
 import { tooManyBodies, type ModelBuilder, type ModelObject, type ObjectType, type Reference } from './model';
-import { compose, determinant, moved, UNMOVED, type Transform } from './transform';
+import { compose, determinant, exceptTurn, moved, turnBetween, UNMOVED, type Transform } from './transform';
 
 export type Models = ReadonlyMap<string, ModelBuilder>;
 
@@ -135,12 +135,8 @@ class Writer {
   }
 }
 
-/** The same object turned, scaled and mirrored alike. */
-const bodyKey = (item: Reference): string =>
-  `${keyOf(item)} ${item.transform
-    .slice(0, 9)
-    .map((value) => value.toFixed(9))
-    .join(' ')}`;
+/** The same object laid, scaled and mirrored alike. */
+const bodyKey = (item: Reference): string => `${keyOf(item)} ${exceptTurn(item.transform)}`;
 
 /** Items that make the same body, in the order of the file. */
 function groups(items: readonly Reference[]): Reference[][] {
@@ -184,7 +180,15 @@ export function assemble(root: ModelBuilder, models: Models, scale: number): Res
   return ok({ bodies, leftOut: leftOut.list() });
 }
 
-/** The body of items that differ only by a shift; null where nothing of it is solid. */
+/** Where the items stand. @param scale millimetres per unit */
+const placesOf = (items: readonly Reference[], scale: number): MeshItem[] =>
+  items.map(({ transform }) => ({
+    x_mm: scale * transform[9],
+    y_mm: scale * transform[10],
+    turn_deg: turnBetween(items[0].transform, transform),
+  }));
+
+/** The body of items that differ only by place and turn; null where nothing of it is solid. */
 function bodyOf(
   items: readonly Reference[],
   catalogue: Catalogue,
@@ -207,7 +211,12 @@ function bodyOf(
       limit: `${FURTHEST_mm} mm`,
     });
   }
-  return ok({ name: labelOf(object), mesh: writer.mesh(), copies: items.length });
+  return ok({
+    name: labelOf(object),
+    mesh: writer.mesh(),
+    copies: items.length,
+    items: placesOf(items, scale),
+  });
 }
 
 function addUnused(models: Models, catalogue: Catalogue, leftOut: LeftOutCount): void {

@@ -2,6 +2,9 @@
  * Transforms of ISO/IEC 25422: twelve numbers m00 m01 m02 m10 … m32, a point is a row in front of them:
  * x' = x·m00 + y·m10 + z·m20 + m30 and so on (3MF Core Specification, 3.3 "3D Matrices" [memory]).
  */
+import { roundDeg } from '../../../units/round';
+import type { Degrees } from '../../../units/types';
+
 export type Transform = readonly number[];
 
 export const UNMOVED: Transform = [1, 0, 0, 0, 1, 0, 0, 0, 1, 0, 0, 0];
@@ -28,6 +31,30 @@ export function compose(inner: Transform, outer: Transform): Transform {
       made.push(sum);
     }
   return made;
+}
+
+/**
+ * What turning about z after a transform leaves as it is, as text: how it maps to z, the lengths and angles it gives to
+ * what it maps to x and y, and whether it mirrors.
+ */
+export function exceptTurn(m: Transform): string {
+  const flat = (i: number, j: number): number => m[3 * i] * m[3 * j] + m[3 * i + 1] * m[3 * j + 1];
+  const kept = [m[2], m[5], m[8], flat(0, 0), flat(1, 1), flat(2, 2), flat(0, 1), flat(0, 2), flat(1, 2)];
+  // 0 and −0 are one number
+  return [...kept, Math.sign(determinant(m))]
+    .map((value) => (value + 0).toFixed(9).replace(/^-(?=[0.]+$)/, ''))
+    .join(' ');
+}
+
+/** The turn about z that leads from one transform to another that is the same but for it; counter-clockwise. */
+export function turnBetween(from: Transform, to: Transform): Degrees {
+  let [cos, sin] = [0, 0];
+  for (let row = 0; row < 3; row++) {
+    const [ax, ay, bx, by] = [from[3 * row], from[3 * row + 1], to[3 * row], to[3 * row + 1]];
+    cos += ax * bx + ay * by;
+    sin += ax * by - ay * bx;
+  }
+  return roundDeg((Math.atan2(sin, cos) * 180) / Math.PI);
 }
 
 /** Negative where the transform mirrors, so that triangles turn inside out. */

@@ -27,6 +27,13 @@ export const SCREENS_MESH_CHECK = {
     'Schicht {layers} ist in ihrer Mitte leer: der Abschnitt darunter reicht bis oben',
   'layer {layer}': 'Schicht {layer}',
   'layers {from} to {to}': 'Schichten {from} bis {to}',
+  'parts stand where the file places them': 'Teile stehen, wo die Datei sie hinstellt',
+  'The file measures from elsewhere: the arrangement stands in the middle of the platform.':
+    'Die Datei misst von anderswo: die Anordnung steht in der Mitte der Bauplattform.',
+  'The file measures from the front left corner of the platform.':
+    'Die Datei misst von der Ecke vorn links der Bauplattform.',
+  'The file measures from the middle of the platform.': 'Die Datei misst von der Mitte der Bauplattform.',
+  'Turned bodies have no place in the file.': 'Gedrehte Körper haben in der Datei keinen Platz.',
   'no seams: each part keeps one laser': 'keine Nähte: jedes Teil behält einen Laser',
   obliquely: 'schräg',
   'Reading the mesh': 'Netz wird gelesen',
