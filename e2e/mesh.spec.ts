@@ -85,7 +85,7 @@ test('a 3MF in inches needs no question; its copies and names come along', async
   expect(await figure(page, 'section-area')).toBeCloseTo(2 * 25.4 ** 2, 0);
 });
 
-test('a 3MF that places several parts keeps their places and turns; without the tick they stand where there is room', async ({
+test('a 3MF that places several parts keeps their places on an empty plate; beside other parts they stand where there is room', async ({
   page,
 }) => {
   const object = `<object id="1" name="bracket" type="model">${meshXml(box([0, 0, 0], [40, 20, 10]))}</object>`;
@@ -106,6 +106,15 @@ test('a 3MF that places several parts keeps their places and turns; without the 
   };
   expect(await placeOf('P01')).toEqual(['-140', '-150', '0']);
   expect(await placeOf('P02')).toEqual(['-80', '-100', '90']);
+  await open(page, 'brackets.3mf', content);
+  await expect(page.getByTestId('mesh-keep-places')).not.toBeChecked();
+  await cut(page);
+  await page.getByTestId('mesh-place').click();
+  await expect(page.locator('[data-part]')).toHaveCount(4);
+  const [x, y, turn] = await placeOf('P04');
+  expect([`${x}/${y}`, turn]).not.toEqual(['-80/-100', '90']);
+  expect(turn).toBe('90');
+  await expect(page.getByTestId('problem-count')).toHaveText('0');
 });
 
 test('turning what is seen about x puts the front face down', async ({ page }) => {

@@ -89,9 +89,10 @@ function CheckBody({ desk, choices, onChange, onClose, onPlace }: BodyProps) {
 export default function MeshCheck({ file, inRow, onClose }: MeshCheckProps) {
   const bench = useWorkbench();
   const edit = useEdit();
-  const [choices, setChoices] = useState(() =>
-    firstChoices(bench.store.getState().layout.limits.chainGap_mm),
-  );
+  const [choices, setChoices] = useState(() => {
+    const { limits, parts } = bench.store.getState().layout;
+    return firstChoices(limits.chainGap_mm, parts.length === 0);
+  });
   const onRefused = useCallback(
     (fault: Fault): void => {
       bench.notify({ ...fault, params: { ...fault.params, file: file.name } });

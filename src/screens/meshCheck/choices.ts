@@ -42,13 +42,14 @@ export interface MeshChoices {
   /** Bodies without an entry are as the file has them. */
   readonly bodies: Readonly<Record<number, BodyChoice>>;
 }
-export const firstChoices = (chainGap_mm: Mm): MeshChoices => ({
+/** @param keepPlaces on an empty plate; beside other parts there is room only where it is free */
+export const firstChoices = (chainGap_mm: Mm, keepPlaces = true): MeshChoices => ({
   unit: null,
   turns: UNTURNED,
   joinCracks: false,
   chainGap_mm,
   seams: 'free',
-  keepPlaces: true,
+  keepPlaces,
   shown: 0,
   bodies: {},
 });
