@@ -22,6 +22,8 @@ export interface Plate {
   readonly contexts: readonly RealiseContext[];
   readonly on: LaserSet;
   readonly height_mm: Mm;
+  /** The build as ranges of layers in which nothing changes; found on first use. */
+  readonly ranges: readonly LayerRange[];
 }
 
 /** Divides the platform by every step of the zoning and places all parts; what all layers of a build have in common. Millimetres. */
@@ -30,6 +32,7 @@ export function plateOf(layout: Layout): Plate {
   const divisions = divideSteps(machine, zoning);
   const model = modelOf(process);
   const placed = layout.parts.map((part) => placedPart(layout, part));
+  let ranges: readonly LayerRange[] | null = null;
   return {
     layout,
     divisions,
@@ -37,18 +40,10 @@ export function plateOf(layout: Layout): Plate {
     contexts: divisions.map((division) => ({ machine, division, model, limits })),
     on: divisions[0].on,
     height_mm: placed.reduce((top, part) => Math.max(top, part.height_mm), 0),
+    get ranges() {
+      return (ranges ??= layerRanges(placed, zoning, process.layer_mm));
+    },
   };
-}
-
-const ranges = new WeakMap<Plate, readonly LayerRange[]>();
-/** The build of a plate as ranges of layers in which nothing changes. */
-export function rangesOf(plate: Plate): readonly LayerRange[] {
-  const known = ranges.get(plate);
-  if (known) return known;
-  const { layout, placed } = plate;
-  const made = layerRanges(placed, layout.zoning, layout.process.layer_mm);
-  ranges.set(plate, made);
-  return made;
 }
 
 function cellsFor({ layout, divisions }: Plate, part: number, step: number): readonly Cell[] {

@@ -49,10 +49,10 @@ export function sameParts(
   if (!samePlate(old, now)) return false;
   const parts = Math.max(old.sections.length, now.sections.length);
   for (let p = 0; p < parts; p++) {
-    const before = old.sections[p] ?? null;
-    const after = now.sections[p] ?? null;
-    if (before === null && after === null) continue;
-    if (before === null || after === null || !sameButSection(old, now, p)) return false;
+    const before = old.sections[p];
+    const after = now.sections[p];
+    if (!before && !after) continue;
+    if (!before || !after || !sameButSection(old, now, p)) return false;
     if (before !== after && !sameSection(before, after, p)) return false;
   }
   return true;

@@ -9,7 +9,7 @@ import { buildFigures } from './buildFigures';
 import type { Examined } from './findProblems';
 import type { LayerRange } from './layers';
 import { layerFigures, modelOf } from './layerFigures';
-import { rangesOf, sectionsIn, type Plate } from './plate';
+import { sectionsIn, type Plate } from './plate';
 import { sameQuestion, type Asked, type Known } from './recall';
 import { rulesOf, type PartSections, type Rules } from './rules';
 import type { BuildFigures, LayerFigures, LayerTotals, Stretch } from './types';
@@ -35,24 +35,20 @@ interface Answer {
 }
 
 function answer({ layout, context, layer, sections, rules }: Asked): Answer {
-  const indices: number[] = [];
-  const parts: LayerPart[] = [];
-  for (const [p, section] of sections.entries()) {
-    if (!section) continue;
-    const { id, timeFactor } = layout.parts[p];
-    indices.push(p);
-    parts.push({ id, timeFactor, section, rule: rules[p] });
-  }
+  const parts = layout.parts.flatMap(({ id, timeFactor }, index): (LayerPart & { index: number })[] => {
+    const section = sections[index];
+    return section ? [{ index, id, timeFactor, section, rule: rules[index] }] : [];
+  });
   const allocation = allocate(context, parts);
   const figures = layerFigures({
     machine: layout.machine,
     process: layout.process,
     on: context.division.on,
     layer,
-    parts: parts.map(({ section }, i) => ({ index: indices[i], section })),
+    parts,
     allocation,
   });
-  return { figures, drafted: new Set([...allocation.drafted].map((i) => indices[i])) };
+  return { figures, drafted: new Set([...allocation.drafted].map((i) => parts[i].index)) };
 }
 
 /** The figures of one range of layers, without the rest of the height. */
@@ -117,7 +113,7 @@ export interface Portion {
 const ALL: Portion = { index: 0, of: 1 };
 
 /** All ranges of a plate's layers in groups. @param every as in Stacks.run */
-export const groupsIn = (plate: Plate, every: number): Group[] => groupsOf(rangesOf(plate), every);
+export const groupsIn = (plate: Plate, every: number): Group[] => groupsOf(plate.ranges, every);
 
 /** Divides the sections of a portion of a plate's ranges. Yields how far it is. @param every as in Stacks.run */
 export function* divide(
@@ -144,9 +140,6 @@ export function rulesOver(divided: Divided): Rules {
   const layers = divided.groups.map((group) => group.lastLayer - group.firstLayer + 1);
   return rulesOf(layout, divisions[0], byPart(divided), layers, modelOf(layout.process));
 }
-
-/** The rules of a plate on which no part keeps its laser: they hold without a look at the sections. */
-export const freeRules = (plate: Plate): Rules => rulesOver({ plate, groups: [], sections: [] });
 
 /** The whole height, put together from what its portions came to. */
 export function wholeOf<F extends LayerTotals>(
@@ -219,12 +212,6 @@ export class Stacks<F extends LayerTotals> {
     const stretches = yield* scaled(this.stretches(divided, rules), DIVIDING, 1);
     if (every === 1) this.forget(divided.groups);
     return { plate, sections: byPart(divided), ...wholeOf(plate, rules, stretches) };
-  }
-
-  /** The stretches of a portion of a plate's ranges. Yields how far it is. */
-  *portion(plate: Plate, rules: Rules, portion: Portion): Generator<number, Stretch<F>[], undefined> {
-    const divided = yield* scaled(divide(plate, 1, portion), 0, DIVIDING);
-    return yield* scaled(this.stretches(divided, rules), DIVIDING, 1);
   }
 
   /** Forgets the layers that are in none of these groups. */

@@ -5,14 +5,14 @@
  * between them, so it may run in a worker or, where there is none, beside the page's own work.
  */
 import { problemSteps } from '../build/findProblems';
-import { plateOf, rangesOf, type Plate } from '../build/plate';
+import { freeRules, portionSteps } from '../build/portions';
+import { plateOf, type Plate } from '../build/plate';
 import { sameAnswer } from '../build/sameAnswer';
 import { anyKeepsLaser, type Rules } from '../build/rules';
 import {
   byPart,
   divide,
   DIVIDING,
-  freeRules,
   groupsIn,
   rulesOver,
   scaled,
@@ -81,7 +81,7 @@ export class HeightEngine {
   private async compute(question: HeightQuestion): Promise<void> {
     const layout = this.held.layoutOf(question);
     const plate = plateOf(layout);
-    const every = Math.floor(rangesOf(plate).length / FIRST_LOOK);
+    const every = Math.floor(plate.ranges.length / FIRST_LOOK);
     if (every > 1) {
       const first = await this.run(this.stacks.run(plate, every), 'carry through', this.telling(question, 0));
       this.report(question, layout, first!, every);
@@ -157,7 +157,7 @@ export class HeightEngine {
     portion: Portion,
     tell: (share: number) => void,
   ): Promise<Stretch[] | null> {
-    return this.run(this.stacks.portion(plate, rules, portion), 'newest only', tell);
+    return this.run(portionSteps(this.stacks, plate, rules, portion), 'newest only', tell);
   }
 
   /** What is waited for; null as soon as a newer question comes. */

@@ -5,7 +5,8 @@
 import { plateOf } from '../build/plate';
 import { sameAnswer } from '../build/sameAnswer';
 import { anyKeepsLaser, type Rules } from '../build/rules';
-import { divide, freeRules, groupsIn, Stacks } from '../build/stack';
+import { freeRules } from '../build/portions';
+import { divide, groupsIn, Stacks } from '../build/stack';
 import { totalsOf } from '../build/totals';
 import type { PortionAnswer, PortionQuestion, PortionWord } from './heightMessages';
 import { HeldShapes } from './heldShapes';

@@ -91,9 +91,11 @@ class SlabStack {
   /** Ends the slab that grows; `top` is its top. */
   finish(top: Mm): void {
     if (this.reference === null) return;
-    const kept = this.kept.filter((ring) => isOutline(pointsOf(ring)));
+    const outlines = this.kept.map(pointsOf);
+    const kept = this.kept.filter((_, i) => isOutline(outlines[i]));
     const sum = area(kept);
-    this.slabs.push({ to_mm: top, rings: kept.map(pointsOf) });
+    const rings = kept.length === outlines.length ? outlines : kept.map(pointsOf);
+    this.slabs.push({ to_mm: top, rings });
     this.volume += sum * (top - this.from);
     this.largest = Math.max(this.largest, sum);
     this.mostRings = Math.max(this.mostRings, kept.length);
