@@ -12,8 +12,8 @@ import type { Problem } from './types';
 /** Stacks of fewer slabs are drawn by hand. */
 const FEWEST_SLABS = 20;
 const STEPS_PER_MM = 1000;
-/** Powder is laid in layers of 0.02 to 0.1 mm; no machine lays more than this [common practice, no source]. */
-const THICKEST_mm: Mm = 0.2;
+/** Powder is laid in layers of 0.02 to 0.1 mm [common practice, no source]; coarser steps are the shape's own. */
+const THICKEST_mm: Mm = 0.12;
 
 const steps = (length: Mm): number => Math.round(length * STEPS_PER_MM);
 

@@ -1,7 +1,7 @@
 /**
- * What is wrong with a build, over its whole height: how its parts stand, what the division leaves out, whether meshes
- * were cut for its layers, what its schedule meets. Its own module, so that the page can show the plate first and look for problems a moment later; in steps, so that
- * who looks may pause, or drop it for a newer plate.
+ * What is wrong with a build, over its whole height: how its parts stand, what the division leaves out, whether meshes were
+ * cut for its layers, what its schedule meets. Its own module, so that the page can show the plate first and look for
+ * problems a moment later; in steps, so that who looks may pause, or drop it for a newer plate.
  */
 import type { MessageCode } from '../layout/messages';
 import { plateSteps } from './checks';

@@ -31,6 +31,9 @@ export class HeightLook {
     return this.set_mm !== null && this.height_mm === this.shown_mm;
   }
 
+  get pressed(): boolean {
+    return this.held;
+  }
   /** The height that leaving takes back; null where none is looked at. */
   get kept_mm(): Mm | null {
     return this.looking && !this.held ? this.set_mm : null;
@@ -104,7 +107,10 @@ export function useHeightPointer(axis: ZAxis): HeightPointer {
         event.currentTarget.setPointerCapture(event.pointerId);
         follow(event, (z_mm) => look.press(z_mm));
       },
-      onPointerMove: (event) => follow(event, (z_mm) => look.move(z_mm)),
+      // what is dragged across from elsewhere looks at nothing here
+      onPointerMove: (event) => {
+        if (event.buttons === 0 || look.pressed) follow(event, (z_mm) => look.move(z_mm));
+      },
       onPointerUp: () => look.release(),
       onPointerLeave: away,
       onPointerCancel: away,

@@ -73,6 +73,12 @@ test('one part alone and parts in one place were not placed; turned bodies have 
   expect(found(two, withBody(first, two, 0, { use: false }))).toBeNull();
 });
 
+test('parts too far apart for any platform have no places', () => {
+  // no platform is larger than 10 m
+  expect(found(bracket([[0, 0, 0], [20_000, 0, 0]]))).toBeNull(); // prettier-ignore
+  expect(found(bracket([[0, 0, 0], [9000, 0, 0]]))).not.toBeNull(); // prettier-ignore
+});
+
 test('at free places copies keep the turns of the file', () => {
   const two = bracket([[10, 10, 0], [60, 10, 30]]); // prettier-ignore
   expect(placesFor(two, first, 0, null)).toEqual([

@@ -1,9 +1,8 @@
 /**
- * A mesh made ready for checking and cutting: triangles with a repeated corner and triangles that stand there
- * already left out, all of a surface facing the same
- * way, shells that are inside out turned, every side paired with the one across its edge. Points along open edges that lie
- * within the grid of a layout (0.001 mm) of each other are one point where that leaves fewer edges open: they differ by
- * rounding only.
+ * A mesh made ready for checking and cutting: triangles with a repeated corner and triangles that stand there already left
+ * out, all of a surface facing the same way, shells that are inside out turned, every side paired with the one across its
+ * edge. Points along open edges that lie within the grid of a layout (0.001 mm) of each other are one point where that
+ * leaves fewer edges open: they differ by rounding only.
  */
 import { edgesOf, NONE, sideAfter, type Edges } from './edges';
 import { pairedSides, turnedTriangles, withTurned } from './facing';

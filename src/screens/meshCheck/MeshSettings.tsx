@@ -10,7 +10,7 @@ import { formatField } from '../../units/format';
 import { parseAngle, parseLength } from '../../units/parse';
 import type { MeshFileFound } from '../../worker/meshMessages';
 import type { MeshLook } from '../../worker/meshes';
-import { arrangementOf, placesParts, type Origin } from './arrangement';
+import { arrangementOf, placesParts, standsAsInFile, type Origin } from './arrangement';
 import { scaleFor, UNIT_WORDS, UNITS, type MeshChoices } from './choices';
 import { crackText, sentence, sizeText, type Size } from './meshText';
 import { turnedFurther, UNTURNED, type Axis, type Turns } from './turns';
@@ -162,6 +162,11 @@ const ORIGINS: Readonly<Record<Origin, Text>> = {
   moved: 'The file measures from elsewhere: the arrangement stands in the middle of the platform.',
 };
 
+const whyNone = (choices: MeshChoices): Text =>
+  standsAsInFile(choices)
+    ? 'The file places parts too far apart for a platform.'
+    : 'Turned bodies have no place in the file.';
+
 /** Only a file that places several parts has an arrangement to keep. */
 function Places({ file, look, choices, onChange }: SettingsProps) {
   const machine = useBench((state) => state.layout.machine);
@@ -179,9 +184,7 @@ function Places({ file, look, choices, onChange }: SettingsProps) {
         />
         {t('parts stand where the file places them')}
       </label>
-      <p className="hint">
-        {found === null ? t('Turned bodies have no place in the file.') : t(ORIGINS[found.origin])}
-      </p>
+      <p className="hint">{t(found ? ORIGINS[found.origin] : whyNone(choices))}</p>
     </>
   );
 }

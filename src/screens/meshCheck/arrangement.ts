@@ -4,6 +4,7 @@
  * its front left corner, or from its middle, or it is moved to the middle as a whole. Millimetres, degrees.
  */
 import type { CopyPlace } from '../../commands/operations/shapes';
+import { SIZE_LIMIT_mm } from '../../layout/limits';
 import type { Machine, Point } from '../../layout/types';
 import type { Mm } from '../../units/types';
 import type { MeshBodyNamed, MeshFileFound } from '../../worker/meshMessages';
@@ -78,7 +79,7 @@ function spansOf(
   });
 }
 
-/** The arrangement of the bodies that are taken; null where the file places none of them or they are turned. */
+/** The arrangement of the bodies that are taken; null where the file places none of them, too far apart, or they are turned. */
 export function arrangementOf(
   file: MeshFileFound,
   look: MeshLook,
@@ -97,7 +98,9 @@ export function arrangementOf(
     min: Math.min(...spans.map((span) => span[axis].min)),
     max: Math.max(...spans.map((span) => span[axis].max)),
   });
-  const { origin, by } = shiftOf([whole(0), whole(1)], machine);
+  const sides = [whole(0), whole(1)] as const;
+  if (sides.some(({ min, max }) => max - min > SIZE_LIMIT_mm)) return null;
+  const { origin, by } = shiftOf(sides, machine);
   const moved = ({ at_mm, turn_deg }: CopyPlace): CopyPlace => ({
     at_mm: [at_mm![0] + by[0], at_mm![1] + by[1]],
     turn_deg,

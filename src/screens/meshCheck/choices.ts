@@ -90,7 +90,10 @@ export const chosenPlaces = (file: MeshFileFound, choices: MeshChoices): number[
 export const cuttablePlaces = (file: MeshFileFound, choices: MeshChoices, { bodies }: MeshLook): number[] =>
   chosenPlaces(file, choices).filter((place) => Math.max(...bodies[place]!.size_mm) <= SIZE_LIMIT_mm);
 
-/** The bodies that were cut, as shapes for the plate; what could not be cut is left out. @param placesOf where the copies of a body stand */
+/**
+ * The bodies that were cut, as shapes for the plate; what could not be cut is left out.
+ * @param placesOf where the copies of a body stand
+ */
 export function newShapes(
   file: MeshFileFound,
   choices: MeshChoices,

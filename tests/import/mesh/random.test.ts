@@ -190,6 +190,7 @@ describe('rings that keep apart', () => {
     ['a corner that touches a side of its own ring', [ring(0, 0, 9, 0, 9, 9, 5, 0, 0, 9)], false],
     ['a side that folds back', [ring(0, 0, 9, 0, 4, 0, 4, 5)], false],
     ['a needle upright', [ring(0, 0, 0.001, 0, 0.001, 900, 0, 900)], true],
+    ['edges in one line, apart', [ring(33, 17, 0, 0, 23, 7, 18, 2, 17, 0, 29, 13)], true],
     ['nothing', [], true],
   ])('%s', (_, rings, apart) => {
     expect(areApart(rings)).toBe(apart);
@@ -204,6 +205,11 @@ describe('rings that keep apart', () => {
         for (let k = i + 2; k < n; k++) {
           if (i === 0 && k === n - 1) continue;
           const [a, b, c, d] = [p(i), p(i + 1), p(k), p(k + 1)];
+          // edges in one line apart from each other lie on both sides of neither
+          const apart = (axis: 0 | 1): boolean =>
+            Math.max(a[axis], b[axis]) < Math.min(c[axis], d[axis]) ||
+            Math.max(c[axis], d[axis]) < Math.min(a[axis], b[axis]);
+          if (apart(0) || apart(1)) continue;
           if (side(a, b, c) * side(a, b, d) <= 0 && side(c, d, a) * side(c, d, b) <= 0) return true;
         }
       return false;

@@ -33,6 +33,8 @@ export const SCREENS_MESH_CHECK = {
   'The file measures from the front left corner of the platform.':
     'Die Datei misst von der Ecke vorn links der Bauplattform.',
   'The file measures from the middle of the platform.': 'Die Datei misst von der Mitte der Bauplattform.',
+  'The file places parts too far apart for a platform.':
+    'Die Datei stellt Teile für eine Bauplattform zu weit auseinander.',
   'Turned bodies have no place in the file.': 'Gedrehte Körper haben in der Datei keinen Platz.',
   'no seams: each part keeps one laser': 'keine Nähte: jedes Teil behält einen Laser',
   obliquely: 'schräg',
