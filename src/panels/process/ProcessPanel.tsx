@@ -2,12 +2,9 @@
  * The layout's note, the process numbers that the time model uses, and the limits that are settings. Units as shown beside each field.
  */
 import { t, type Text } from '../../language/index';
-import { useMemo } from 'react';
-import { cutForOtherLayers } from '../../build/cutLayer';
 import { useBench } from '../../canvas/bench';
 import { setLimits, setProcess, setTexts } from '../../commands/operations';
 import type { Limits, Process } from '../../layout/types';
-import { formatField } from '../../units/format';
 import { Block } from '../controls/Block';
 import { LengthField, NumberField } from '../controls/fields';
 import { NoteField } from '../controls/NoteField';
@@ -101,25 +98,6 @@ const set =
   (layout) =>
     setProcess(layout, fields);
 
-/** Sections of meshes hold for the layers they were cut for. */
-function CutOtherwise() {
-  const layout = useBench((state) => state.layout);
-  const others = useMemo(() => cutForOtherLayers(layout), [layout]);
-  if (others.length === 0) return null;
-  return (
-    <ul className="lack-hint" data-testid="cut-otherwise">
-      {others.map(({ shape, layer_mm }) => (
-        <li key={shape}>
-          {t(
-            'The sections of {shape} were cut for layers of {layer} mm. Open its mesh again to cut it for this process.',
-            { shape, layer: formatField(layer_mm) },
-          )}
-        </li>
-      ))}
-    </ul>
-  );
-}
-
 function ExposureBlock({ process }: { readonly process: Process }) {
   const edit = useEdit();
   return (
@@ -130,7 +108,6 @@ function ExposureBlock({ process }: { readonly process: Process }) {
         recipe={(layout, name) => setProcess(layout, { name })}
       />
       <Entries entries={TIME} values={process} recipe={set} />
-      <CutOtherwise />
       <SegmentedField
         label={t('vectors by')}
         value={process.vectorCount}

@@ -18,8 +18,6 @@ export const PANELS_PROCESS = {
   'plume half-width': 'halbe Fahnenbreite',
   POWDER: 'PULVER',
   'spacing of parts': 'Abstand der Teile',
-  'The sections of {shape} were cut for layers of {layer} mm. Open its mesh again to cut it for this process.':
-    'Die Schnitte von {shape} wurden für Schichten von {layer} mm gemacht. Das Netz neu öffnen, um es für diesen Prozess zu schneiden.',
   'vector length s': 'Vektorlänge s',
   'vectors by': 'Vektoren nach',
   'Vectors by area': 'Vektoren nach Fläche',
