@@ -166,7 +166,6 @@ export function TimePerLayer() {
           <StepLines axis={axis} left={LEFT_PX} right={size.width} />
           <TimeAxis frame={frame} most_s={frame.most_s} />
           <Legend />
-
           {kept_mm !== null && (
             <line
               className="time-kept"

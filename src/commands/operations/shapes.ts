@@ -168,8 +168,8 @@ function addShape(layout: Layout, added: NewShape): Result<Layout> {
 }
 
 /**
- * Shapes from opened files with parts where told or at free places. Faults: those of readLayoutValue for a shape that no layout may
- * hold, too-many-parts.
+ * Shapes from opened files with parts where told or at free places. Faults: those of readLayoutValue for a shape that no
+ * layout may hold, too-many-parts.
  */
 export const addShapes = (layout: Layout, shapes: readonly NewShape[]): Result<Layout> =>
   shapes.reduce<Result<Layout>>((so, shape) => (so.ok ? addShape(so.value, shape) : so), ok(layout));

@@ -4,6 +4,7 @@
  * its front left corner, or from its middle, or it is moved to the middle as a whole. Millimetres, degrees.
  */
 import type { CopyPlace } from '../../commands/operations/shapes';
+import { cosSin } from '../../geometry/region';
 import { SIZE_LIMIT_mm } from '../../layout/limits';
 import type { Machine, Point } from '../../layout/types';
 import type { Mm } from '../../units/types';
@@ -28,11 +29,9 @@ export const standsAsInFile = ({ turns }: MeshChoices): boolean =>
 function copiesOf({ items, middle_mm: [cx, cy] }: MeshBodyNamed, scale: number): CopyPlace[] {
   const [first] = items;
   return items.map(({ x_mm, y_mm, turn_deg }) => {
-    const angle = (turn_deg * Math.PI) / 180;
+    const [c, s] = cosSin(turn_deg);
     const [dx, dy] = [cx - first!.x_mm, cy - first!.y_mm];
-    const x = Math.cos(angle) * dx - Math.sin(angle) * dy + x_mm;
-    const y = Math.sin(angle) * dx + Math.cos(angle) * dy + y_mm;
-    return { at_mm: [scale * x, scale * y], turn_deg };
+    return { at_mm: [scale * (c * dx - s * dy + x_mm), scale * (s * dx + c * dy + y_mm)], turn_deg };
   });
 }
 
@@ -68,8 +67,7 @@ function spansOf(
   [sx, sy]: readonly [Mm, Mm, Mm],
 ): readonly (readonly [Span, Span])[] {
   return copies.map(({ at_mm, turn_deg }) => {
-    const angle = (turn_deg * Math.PI) / 180;
-    const [cos, sin] = [Math.abs(Math.cos(angle)), Math.abs(Math.sin(angle))];
+    const [cos, sin] = cosSin(turn_deg).map(Math.abs) as [number, number];
     const half = [(cos * sx + sin * sy) / 2, (sin * sx + cos * sy) / 2];
     const along = (axis: 0 | 1): Span => ({
       min: at_mm![axis] - half[axis]!,

@@ -164,3 +164,7 @@ export function meshXml({ points, triangles }: Mesh): string {
 }
 export const threeMf = (resources: string, build: string, attributes?: string): Uint8Array =>
   package3mf({ '3D/3dmodel.model': model(resources, build, attributes) });
+/** An object and a build item of a model. */
+export const object = (id: number, inside: string, more = ''): string =>
+  `<object id="${id}" ${more}>${inside}</object>`;
+export const item = (id: number, more = ''): string => `<item objectid="${id}" ${more}/>`;

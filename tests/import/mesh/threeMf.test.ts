@@ -6,13 +6,10 @@ import { readMesh, type Mesh } from '../../../src/import/mesh';
 import { MOST_UNPACKED_BYTES } from '../../../src/import/mesh/limits';
 import { unpack } from '../../../src/import/mesh/threeMf/unpack';
 import { messageAdvice, messageText } from '../../../src/layout/messages';
-import { box, meshXml, model, package3mf, tetrahedra, threeMf } from './meshes';
+import { box, item, meshXml, model, object, package3mf, tetrahedra, threeMf } from './meshes';
 import { value } from './slabs';
 
 const cube = meshXml(box([0, 0, 0], [1, 2, 3]));
-const object = (id: number, inside: string, more = ''): string =>
-  `<object id="${id}" ${more}>${inside}</object>`;
-const item = (id: number, more = ''): string => `<item objectid="${id}" ${more}/>`;
 const components = (...list: string[]): string => `<components>${list.join('')}</components>`;
 const component = (id: number, transform = ''): string =>
   `<component objectid="${id}" ${transform === '' ? '' : `transform="${transform}"`}/>`;

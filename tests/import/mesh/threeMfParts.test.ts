@@ -3,13 +3,10 @@
 import { describe, expect, test } from 'vitest';
 import { readMesh } from '../../../src/import/mesh';
 import { messageText } from '../../../src/layout/messages';
-import { box, meshXml, model, package3mf, tetrahedra, threeMf } from './meshes';
+import { box, item, meshXml, model, object, package3mf, tetrahedra, threeMf } from './meshes';
 import { value } from './slabs';
 
 const cube = meshXml(box([0, 0, 0], [1, 2, 3]));
-const object = (id: number, inside: string, more = ''): string =>
-  `<object id="${id}" ${more}>${inside}</object>`;
-const item = (id: number, more = ''): string => `<item objectid="${id}" ${more}/>`;
 const refusal = (file: Uint8Array): string => {
   const made = readMesh(file, 'part.3mf');
   if (made.ok) throw new Error('not refused');
